@@ -1,0 +1,60 @@
+package foamfront.model.airframe;
+
+import foamfront.model.design.WingSection;
+import java.util.List;
+
+/**
+ * A lifting surface: the panels of its starboard half when mirrored, or the whole of it (a fin on the centre line).
+ *
+ * @param role what it is
+ * @param section folded from what
+ * @param panels from root to tip
+ * @param mirrored whether the other half lies at −y
+ * @param controls hinged parts
+ */
+public record Surface(Role role, WingSection section, List<Panel> panels, boolean mirrored, List<Control> controls) {
+    /** What a surface is. */
+    public enum Role {
+        WING,
+        SECOND_WING,
+        TAIL,
+        FIN
+    }
+
+    public Surface {
+        panels = List.copyOf(panels);
+        controls = List.copyOf(controls);
+    }
+
+    /** Both halves' area in their own planes, m². */
+    public double area() {
+        double sum = 0;
+        for (Panel panel : panels) {
+            sum += panel.area();
+        }
+        return mirrored ? 2 * sum : sum;
+    }
+
+    /** Projected span tip to tip when mirrored, height of a fin otherwise, m. */
+    public double span() {
+        Panel first = panels.get(0);
+        Panel last = panels.get(panels.size() - 1);
+        return mirrored ? 2 * last.tipY() : last.tipZ() - first.rootZ();
+    }
+
+    /** Mean aerodynamic chord ∫c² / ∫c, m. */
+    public double meanAerodynamicChord() {
+        double square = 0;
+        double area = 0;
+        for (Panel panel : panels) {
+            square += panel.chordSquared();
+            area += panel.area();
+        }
+        return square / area;
+    }
+
+    public double aspectRatio() {
+        double span = span();
+        return span * span / area();
+    }
+}

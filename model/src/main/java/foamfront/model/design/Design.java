@@ -1,0 +1,31 @@
+package foamfront.model.design;
+
+import foamfront.model.parts.Board;
+import java.util.List;
+
+/** One aeroplane as a builder would write it down. */
+public record Design(
+        String name,
+        Wing wing,
+        Tail tail,
+        Body body,
+        Power power,
+        Undercarriage undercarriage,
+        Controls controls,
+        Board board,
+        Covering covering,
+        Radio radio,
+        List<Load> loads) {
+    public Design {
+        loads = List.copyOf(loads);
+    }
+
+    /** Mass of everything carried, kg. */
+    public double payload() {
+        double sum = 0;
+        for (Load load : loads) {
+            sum += load.mass();
+        }
+        return sum;
+    }
+}

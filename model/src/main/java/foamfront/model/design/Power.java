@@ -1,0 +1,78 @@
+package foamfront.model.design;
+
+import static foamfront.model.units.Require.positive;
+
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
+import foamfront.model.parts.Motor;
+
+/** What drives the aeroplane, and where. Every kind carries a battery: the radio needs one too. */
+public sealed interface Power {
+    PowerKind kind();
+
+    Battery battery();
+
+    /** Motor and propeller at the nose. */
+    record NoseTractor(PowerPlant plant) implements Power {
+        @Override
+        public PowerKind kind() {
+            return PowerKind.NOSE_TRACTOR;
+        }
+
+        @Override
+        public Battery battery() {
+            return plant.battery();
+        }
+    }
+
+    /** Motor on a pylon over the wing's trailing edge, propeller behind it and clear of the body below. */
+    record Pusher(PowerPlant plant) implements Power {
+        @Override
+        public PowerKind kind() {
+            return PowerKind.PUSHER;
+        }
+
+        @Override
+        public Battery battery() {
+            return plant.battery();
+        }
+    }
+
+    /**
+     * Two alike on the wing, one battery.
+     *
+     * @param y of each motor from the centre line, m
+     */
+    record TwinTractor(PowerPlant plant, double y) implements Power {
+        public TwinTractor {
+            positive("motor station", y, "m");
+        }
+
+        @Override
+        public PowerKind kind() {
+            return PowerKind.TWIN_TRACTOR;
+        }
+
+        @Override
+        public Battery battery() {
+            return plant.battery();
+        }
+    }
+
+    /** A fan in the body. */
+    record DuctedFan(Motor motor, Fan fan, Battery battery, Controller controller) implements Power {
+        @Override
+        public PowerKind kind() {
+            return PowerKind.DUCTED_FAN;
+        }
+    }
+
+    /** Towed or thrown; the battery feeds the radio. */
+    record Unpowered(Battery battery) implements Power {
+        @Override
+        public PowerKind kind() {
+            return PowerKind.NONE;
+        }
+    }
+}

@@ -1,0 +1,9 @@
+package foamfront.model.design;
+
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
+import foamfront.model.parts.Motor;
+import foamfront.model.parts.Propeller;
+
+/** A motor with its propeller, controller and battery. */
+public record PowerPlant(Motor motor, Propeller propeller, Battery battery, Controller controller) {}

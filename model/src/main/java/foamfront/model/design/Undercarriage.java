@@ -1,0 +1,60 @@
+package foamfront.model.design;
+
+import static foamfront.model.units.Require.positive;
+
+import foamfront.model.parts.Wheel;
+
+/** What the aeroplane stands, floats or lands on. Legs follow from the propeller's clearance and the ground attitude. */
+public sealed interface Undercarriage {
+    UndercarriageKind kind();
+
+    /** Thrown by hand, lands on its belly. */
+    record None() implements Undercarriage {
+        @Override
+        public UndercarriageKind kind() {
+            return UndercarriageKind.NONE;
+        }
+    }
+
+    /** Two main wheels ahead of the balance point, a skid or small wheel at the tail. */
+    record TailWheel(Wheel wheel) implements Undercarriage {
+        @Override
+        public UndercarriageKind kind() {
+            return UndercarriageKind.TAIL_WHEEL;
+        }
+    }
+
+    /** Two main wheels behind the balance point, one under the nose. */
+    record Tricycle(Wheel wheel) implements Undercarriage {
+        @Override
+        public UndercarriageKind kind() {
+            return UndercarriageKind.TRICYCLE;
+        }
+    }
+
+    /**
+     * Two floats.
+     *
+     * @param length m
+     * @param beam of one, m
+     */
+    record Floats(double length, double beam) implements Undercarriage {
+        public Floats {
+            positive("float length", length, "m");
+            positive("float beam", beam, "m");
+        }
+
+        @Override
+        public UndercarriageKind kind() {
+            return UndercarriageKind.FLOATS;
+        }
+    }
+
+    /** A boat hull with wheels that swing clear of the water. */
+    record Amphibian(Wheel wheel) implements Undercarriage {
+        @Override
+        public UndercarriageKind kind() {
+            return UndercarriageKind.AMPHIBIAN;
+        }
+    }
+}

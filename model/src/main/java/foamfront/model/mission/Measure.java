@@ -1,0 +1,151 @@
+package foamfront.model.mission;
+
+import static foamfront.model.mission.Measure.Better.HIGHER;
+import static foamfront.model.mission.Measure.Better.LOWER;
+import static foamfront.model.mission.Measure.Better.NEITHER;
+
+import foamfront.model.units.Unit;
+
+/**
+ * Everything that is computed for a design and may be aimed at or limited. A new measure is one entry here and one line
+ * where the appraisal fills it.
+ */
+public enum Measure {
+    PAYLOAD("payload", Unit.GRAM, HIGHER, "mass of all loads carried"),
+    ENDURANCE(
+            "endurance",
+            Unit.MINUTE,
+            HIGHER,
+            "steady level flight at the speed of least power, after one take-off and climb to 50 m and before one"
+                    + " go-around, from 80 % of the battery"),
+    EVERYDAY_FLIGHT("everyday flight", Unit.MINUTE, HIGHER, "0.45 of the endurance: flying as club pilots do"),
+    RANGE("range", Unit.KILOMETRE, HIGHER, "distance through still air at the speed of best range, same battery rules"),
+    OUT_AND_BACK(
+            "out-and-back distance",
+            Unit.KILOMETRE,
+            HIGHER,
+            "furthest point from which the stated wind lets it return"),
+    BUILD_COST("build cost", Unit.USD, LOWER, "whole sheets, consumables and bought parts that are not in the drawer"),
+    BUILD_TIME("build time", Unit.MINUTE, LOWER, "cutting, folding, gluing, taping and fitting"),
+    MASS("flying weight", Unit.GRAM, LOWER, "all-up mass"),
+    EMPTY_MASS("empty weight", Unit.GRAM, LOWER, "all-up mass without loads and battery"),
+    WING_LOADING("wing loading", Unit.GRAM_PER_SQUARE_DECIMETRE, NEITHER, "flying weight over wing area"),
+    WING_CUBE_LOADING(
+            "wing cube loading",
+            Unit.KILOGRAM_PER_CUBIC_METRE,
+            NEITHER,
+            "flying weight over wing area to the power 1.5"),
+    POWER_LOADING(
+            "power loading", Unit.WATT_PER_KILOGRAM, NEITHER, "electrical input at full throttle over flying weight"),
+    STALL_SPEED("stall speed", Unit.METRE_PER_SECOND, LOWER, "least level speed, trimmed, power off"),
+    CRUISE_SPEED(
+            "cruise speed", Unit.METRE_PER_SECOND, NEITHER, "level speed of best range, at least 1.3 stall speeds"),
+    TOP_SPEED("top speed", Unit.METRE_PER_SECOND, HIGHER, "level speed at full throttle"),
+    CRUISE_RATIO("cruise over stall", Unit.RATIO, HIGHER, "cruise speed over stall speed"),
+    TOP_SPEED_RATIO("top over stall", Unit.RATIO, HIGHER, "top speed over stall speed"),
+    CLIMB_RATE("climb rate", Unit.METRE_PER_SECOND, HIGHER, "best steady climb at full throttle, battery at 30 %"),
+    GLIDE_RATIO("glide ratio", Unit.RATIO, HIGHER, "best lift over drag, power off"),
+    SINK_RATE("sink rate", Unit.METRE_PER_SECOND, LOWER, "least steady sink, power off"),
+    THRUST_TO_WEIGHT("thrust to weight", Unit.RATIO, HIGHER, "static thrust at full throttle over weight"),
+    TAKE_OFF_DISTANCE(
+            "take-off distance", Unit.METRE, LOWER, "ground roll to 1.2 stall speeds on the site's surface, still air"),
+    LAUNCH_HEIGHT(
+            "lowest height after launch",
+            Unit.METRE,
+            HIGHER,
+            "least height after a level throw from 1.8 m in still air"),
+    STATIC_MARGIN(
+            "static margin",
+            Unit.PERCENT,
+            NEITHER,
+            "neutral point behind the balance point, of the mean chord, power off"),
+    POWER_ON_MARGIN(
+            "static margin under power", Unit.PERCENT, NEITHER, "the same at full throttle and 1.2 stall speeds"),
+    BALANCE_POINT("balance point", Unit.MILLIMETRE, NEITHER, "behind the leading edge of the wing's root"),
+    BALANCE_SHIFT(
+            "missing battery travel",
+            Unit.MILLIMETRE,
+            LOWER,
+            "how far the battery would have to leave its bay to balance"),
+    HORIZONTAL_TAIL_VOLUME(
+            "horizontal tail volume", Unit.RATIO, NEITHER, "tail area times arm over wing area times mean chord"),
+    VERTICAL_TAIL_VOLUME("vertical tail volume", Unit.RATIO, NEITHER, "fin area times arm over wing area times span"),
+    YAW_STIFFNESS("yaw stiffness", Unit.RATIO, HIGHER, "C_n-beta per radian, body included"),
+    SPIRAL_PARAMETER("spiral parameter", Unit.RATIO, NEITHER, "tail arm over span times dihedral in degrees over C_L"),
+    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full roll control, 1.2 stall speeds"),
+    TRIM_TRAVEL("elevator at stall", Unit.RATIO, LOWER, "elevator travel used to trim at maximum lift, of full travel"),
+    MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
+    CONTROLLER_LOAD(
+            "controller load", Unit.RATIO, LOWER, "1.25 times the full-throttle current over the controller's rating"),
+    BATTERY_LOAD("battery load", Unit.RATIO, LOWER, "full-throttle current over half the label rate or 30 C"),
+    CELL_VOLTAGE("cell voltage", Unit.VOLT, HIGHER, "least cell voltage at full throttle, battery at 30 %"),
+    TIP_SPEED("propeller tip speed", Unit.RATIO, LOWER, "over what its blade family stands"),
+    PROPELLER_CLEARANCE(
+            "propeller clearance", Unit.MILLIMETRE, HIGHER, "least gap between propeller and foam or ground"),
+    CLEARANCE("room inside the body", Unit.MILLIMETRE, HIGHER, "least clearance round battery, loads, motor and radio"),
+    BAY_LENGTH(
+            "spare bay length", Unit.MILLIMETRE, HIGHER, "body bay length left over behind all that must fit in a row"),
+    CHORD_FIT("fold fit", Unit.MILLIMETRE, HIGHER, "inside height left for the spar at the tip of a folded wing"),
+    SHEET_FIT("sheet fit", Unit.RATIO, LOWER, "largest part's side over the sheet side it must come from"),
+    WING_BENDING("wing strength", Unit.RATIO, HIGHER, "failure load over the limit load, worst section"),
+    SPAR_SHEAR("spar shear strength", Unit.RATIO, HIGHER, "failure shear over limit shear at the root"),
+    TIP_DEFLECTION("tip deflection", Unit.PERCENT, LOWER, "of the semispan at limit load"),
+    LIMIT_LOAD("limit load factor", Unit.RATIO, NEITHER, "pull-up or gust, the larger, in g"),
+    DIVERGENCE_SPEED("torsion speed", Unit.RATIO, HIGHER, "torsional divergence speed over top speed"),
+    BOOM_STIFFNESS(
+            "tail boom deflection",
+            Unit.PERCENT,
+            LOWER,
+            "deflection of the tail under its largest load, of the tail arm"),
+    SERVO_TORQUE(
+            "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
+    SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),
+    PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest piece once taken apart for the car"),
+    DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
+    NOISE("noise index", Unit.METRE_PER_SECOND, LOWER, "propeller tip speed in cruise"),
+    MAXIMUM_LIFT("maximum lift coefficient", Unit.RATIO, HIGHER, "trimmed, whole aeroplane, power off"),
+    SPAN_EFFICIENCY("span efficiency", Unit.RATIO, HIGHER, "of the whole aeroplane's drag polar, viscous"),
+    ZERO_LIFT_DRAG("zero-lift drag coefficient", Unit.RATIO, LOWER, "of the parabola through the drag polar");
+
+    /** Which way is better. */
+    public enum Better {
+        HIGHER,
+        LOWER,
+        NEITHER
+    }
+
+    private final String words;
+    private final Unit unit;
+    private final Better better;
+    private final String definition;
+
+    Measure(String words, Unit unit, Better better, String definition) {
+        this.words = words;
+        this.unit = unit;
+        this.better = better;
+        this.definition = definition;
+    }
+
+    /** Name in study files, tables and reports. */
+    public String words() {
+        return words;
+    }
+
+    /** Stable key in JSON, snake case. */
+    public String key() {
+        return words.replace(' ', '_').replace('-', '_');
+    }
+
+    /** Fixed unit of the tables written for programs; values inside are SI. */
+    public Unit unit() {
+        return unit;
+    }
+
+    public Better better() {
+        return better;
+    }
+
+    public String definition() {
+        return definition;
+    }
+}

@@ -1,0 +1,47 @@
+package foamfront.model.parts;
+
+import static foamfront.model.units.Require.positive;
+
+/**
+ * A lithium-polymer pack of cells in series.
+ *
+ * @param cells in series
+ * @param capacity rated charge, A s (coulomb)
+ * @param rating continuous discharge on the label, multiples of capacity per hour (C)
+ * @param mass with leads, kg
+ * @param length m
+ * @param width m
+ * @param height m
+ * @param cellResistance of one cell, ohm
+ */
+public record Battery(
+        String name,
+        int cells,
+        double capacity,
+        double rating,
+        double mass,
+        double length,
+        double width,
+        double height,
+        double cellResistance,
+        double price,
+        Provenance provenance)
+        implements Part {
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    public Battery {
+        positive("cell count", cells, "");
+        positive("battery capacity", capacity, "A s");
+        positive("battery rating", rating, "C");
+        positive("battery mass", mass, "kg");
+        positive("battery length", length, "m");
+        positive("battery width", width, "m");
+        positive("battery height", height, "m");
+        positive("cell resistance", cellResistance, "ohm");
+    }
+
+    /** Current that empties the pack in one hour, A. */
+    public double oneHourCurrent() {
+        return capacity / SECONDS_PER_HOUR;
+    }
+}

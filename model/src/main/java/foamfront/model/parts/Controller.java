@@ -1,0 +1,34 @@
+package foamfront.model.parts;
+
+import static foamfront.model.units.Require.positive;
+
+/**
+ * A speed controller with a supply for the radio.
+ *
+ * @param current continuous rating, A
+ * @param mass with leads, kg
+ * @param length m
+ * @param width m
+ * @param height m
+ * @param resistance of both conducting switches and leads, ohm
+ */
+public record Controller(
+        String name,
+        double current,
+        double mass,
+        double length,
+        double width,
+        double height,
+        double resistance,
+        double price,
+        Provenance provenance)
+        implements Part {
+    public Controller {
+        positive("controller current", current, "A");
+        positive("controller mass", mass, "kg");
+        positive("controller length", length, "m");
+        positive("controller width", width, "m");
+        positive("controller height", height, "m");
+        positive("controller resistance", resistance, "ohm");
+    }
+}

@@ -1,0 +1,46 @@
+package foamfront.model.parts;
+
+import static foamfront.model.units.Require.notNegative;
+import static foamfront.model.units.Require.positive;
+
+/**
+ * Consumables and working rates: what a cut, a fold and a joint cost in grams, money and minutes.
+ *
+ * @param tapeLinearMass of packing tape, kg/m
+ * @param tapePrice per metre
+ * @param glueLinearMass of one bead of hot-melt glue, kg/m
+ * @param gluePrice per kilogram
+ * @param cutRate seconds per metre of cut or score
+ * @param foldRate seconds per metre of fold
+ * @param glueRate seconds per metre of glued joint
+ * @param tapeRate seconds per metre of taped edge
+ * @param partTime seconds for marking out and fitting each cut part
+ * @param fittingTime seconds for each bought part installed (servo, motor, wheel ...)
+ * @param allowance builder's allowance on the airframe's mass for paint and repairs, as a fraction
+ */
+public record Workshop(
+        double tapeLinearMass,
+        double tapePrice,
+        double glueLinearMass,
+        double gluePrice,
+        double cutRate,
+        double foldRate,
+        double glueRate,
+        double tapeRate,
+        double partTime,
+        double fittingTime,
+        double allowance) {
+    public Workshop {
+        positive("tape mass", tapeLinearMass, "kg/m");
+        notNegative("tape price", tapePrice, "per m");
+        positive("glue bead mass", glueLinearMass, "kg/m");
+        notNegative("glue price", gluePrice, "per kg");
+        positive("cut rate", cutRate, "s/m");
+        positive("fold rate", foldRate, "s/m");
+        positive("glue rate", glueRate, "s/m");
+        positive("tape rate", tapeRate, "s/m");
+        positive("part time", partTime, "s");
+        positive("fitting time", fittingTime, "s");
+        notNegative("builder's allowance", allowance, "");
+    }
+}
