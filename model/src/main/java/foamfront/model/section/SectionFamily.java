@@ -16,8 +16,8 @@ package foamfront.model.section;
  *   <li>facet penalty: W. Chen and L. P. Bernal, AIAA 2008-316, abstract: drag comparable to a smooth section, taken as 0 to
  *       30 % more, here 15 %;
  *   <li>flat plate: A. Pelletier and T. J. Mueller, J. Aircraft 37(5), 2000, pp. 825-832, wings of aspect ratio 1 and 2 at
- *       Re 140 000, read off their diagrams by a public study: least drag 2.1 times laminar friction; k₀, k₁ fitted here after
- *       taking off C_L² / πA;
+ *       Re 140 000, read off their diagrams by a public study: least drag 2.1 times laminar friction, maximum lift 0.75; k₀, k₁
+ *       fitted here after taking off C_L² / πA;
  *   <li>flat-bottomed drag and lift, plate lift: brackets from faceted and smooth sections and F. W. Schmitz, Aerodynamik des
  *       Flugmodells (1942), all <i>from memory</i>; ends below 40 000 and above 300 000 carried on by <i>judgement</i>.
  * </ul>
@@ -56,7 +56,7 @@ final class SectionFamily {
         static final ReynoldsTable FLAT_BOTTOM_DRAG = ReynoldsTable.through(
                 BRACKETED, new double[] {0.0555, 0.045, 0.030, 0.024, 0.019, 0.015, 0.013, 0.011, 0.0096});
         static final ReynoldsTable PLATE_LIFT =
-                ReynoldsTable.through(BRACKETED, new double[] {0.65, 0.66, 0.68, 0.69, 0.70, 0.72, 0.74, 0.77, 0.79});
+                ReynoldsTable.through(BRACKETED, new double[] {0.66, 0.67, 0.69, 0.71, 0.72, 0.74, 0.75, 0.77, 0.79});
 
         private static final double[] MEASURED = {30e3, 40e3, 61.4e3, 101.7e3, 203.5e3, 305.2e3, 400e3};
         static final ReynoldsTable SYMMETRICAL_LIFT =
