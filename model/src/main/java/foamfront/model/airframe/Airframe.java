@@ -1,0 +1,42 @@
+package foamfront.model.airframe;
+
+import foamfront.model.design.Design;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One design's geometry, derived once and read by everything after it.
+ *
+ * @param design what it came from
+ * @param wing the (lower) wing
+ * @param surfaces every lifting surface: wings first, then tail, then fins
+ * @param tail the stabiliser, or null for a tailless aeroplane
+ * @param fins alike; empty for a V-tail
+ * @param body outside of the body
+ * @param stations where things sit
+ * @param area reference area: all wings, projected, m²
+ * @param span reference span, m
+ * @param chord mean aerodynamic chord of the wing, m
+ * @param chordX leading edge of that chord, m from the nose
+ */
+public record Airframe(
+        Design design,
+        Surface wing,
+        List<Surface> surfaces,
+        @Nullable Surface tail,
+        List<Surface> fins,
+        BodyShape body,
+        Stations stations,
+        double area,
+        double span,
+        double chord,
+        double chordX) {
+    public Airframe {
+        surfaces = List.copyOf(surfaces);
+        fins = List.copyOf(fins);
+    }
+
+    public static Airframe of(Design design) {
+        return AirframeBuilder.build(design);
+    }
+}

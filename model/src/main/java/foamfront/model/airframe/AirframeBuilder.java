@@ -1,0 +1,155 @@
+package foamfront.model.airframe;
+
+import foamfront.model.design.Body;
+import foamfront.model.design.Controls;
+import foamfront.model.design.Design;
+import foamfront.model.design.Fin;
+import foamfront.model.design.FlapKind;
+import foamfront.model.design.Tail;
+import foamfront.model.design.TailPlane;
+import foamfront.model.design.Wing;
+import foamfront.model.design.WingKind;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Surfaces and body of a design; {@link StationRules} places what goes inside. */
+final class AirframeBuilder {
+    private AirframeBuilder() {}
+
+    static Airframe build(Design design) {
+        Surface wing = wing(design);
+        List<Surface> surfaces = new ArrayList<>(4);
+        surfaces.add(wing);
+        double area = wing.area();
+        if (design.wing() instanceof Wing.Biplane biplane) {
+            Surface upper = SurfaceBuilder.wing(
+                    Surface.Role.SECOND_WING,
+                    biplane.planform(),
+                    biplane.build().section(),
+                    biplane.x() - biplane.stagger(),
+                    biplane.z() + biplane.gap(),
+                    wing.controls());
+            surfaces.add(upper);
+            area += upper.area();
+        }
+        Surface tail = tail(design);
+        if (tail != null) {
+            surfaces.add(tail);
+        }
+        List<Surface> fins = fins(design);
+        surfaces.addAll(fins);
+        Body body = design.body();
+        BodyShape shape = new BodyShape(
+                body.length(),
+                body.width(),
+                body.height(),
+                design.board().thickness(),
+                body instanceof Body.TwoBayTube ? 1 : 0);
+        double chord = wing.meanAerodynamicChord();
+        return new Airframe(
+                design,
+                wing,
+                surfaces,
+                tail,
+                fins,
+                shape,
+                StationRules.place(design, shape),
+                area,
+                wing.span(),
+                chord,
+                chordX(wing));
+    }
+
+    private static Surface wing(Design design) {
+        Wing wing = design.wing();
+        return SurfaceBuilder.wing(
+                Surface.Role.WING,
+                wing.planform(),
+                wing.build().section(),
+                wing.x(),
+                wing.z(),
+                wingControls(design.controls(), wing.kind()));
+    }
+
+    private static List<Control> wingControls(Controls controls, WingKind kind) {
+        List<Control> list = new ArrayList<>(2);
+        double inner = 1 - controls.aileronSpan();
+        if (controls.ailerons()) {
+            boolean tailless = kind == WingKind.FLYING_WING || kind == WingKind.DELTA;
+            list.add(new Control(
+                    tailless ? Control.Kind.ELEVON : Control.Kind.AILERON, controls.aileronChord(), inner, 1));
+        }
+        if (controls.flaps() == FlapKind.FLAPS && inner > 0.15) {
+            list.add(new Control(Control.Kind.FLAP, controls.aileronChord(), 0.1, inner));
+        }
+        return list;
+    }
+
+    private static @Nullable Surface tail(Design design) {
+        double elevator = design.controls().elevatorChord();
+        if (design.tail() instanceof Tail.Conventional tail) {
+            return SurfaceBuilder.tail(tail.plane(), elevator);
+        }
+        if (design.tail() instanceof Tail.TTail tail) {
+            return SurfaceBuilder.tail(tail.plane(), elevator);
+        }
+        if (design.tail() instanceof Tail.VTail tail) {
+            return SurfaceBuilder.tail(tail.plane(), elevator);
+        }
+        return null;
+    }
+
+    private static List<Surface> fins(Design design) {
+        Tail tail = design.tail();
+        double top = 0.5 * design.body().height();
+        List<Control> rudder = design.controls().rudder()
+                ? List.of(new Control(Control.Kind.RUDDER, design.controls().rudderChord(), 0, 1))
+                : List.of();
+        if (tail instanceof Tail.Conventional conventional) {
+            return row(
+                    conventional.fin(),
+                    trailing(conventional.plane()),
+                    conventional.plane().span(),
+                    top,
+                    rudder);
+        }
+        if (tail instanceof Tail.TTail tee) {
+            return row(tee.fin(), trailing(tee.plane()), 0, top, rudder);
+        }
+        if (tail instanceof Tail.None none) {
+            Wing wing = design.wing();
+            double trailing = wing.x() + wing.planform().rootChord();
+            return row(none.fin(), trailing, 0.6 * wing.planform().span(), wing.z(), rudder);
+        }
+        return List.of();
+    }
+
+    /** One fin on the centre line, or several spread evenly over {@code spread}. */
+    private static List<Surface> row(Fin fin, double trailing, double spread, double z, List<Control> controls) {
+        List<Surface> list = new ArrayList<>(fin.count());
+        for (int i = 0; i < fin.count(); i++) {
+            double y = fin.count() == 1 ? 0 : spread * ((double) i / (fin.count() - 1) - 0.5);
+            list.add(SurfaceBuilder.fin(fin, trailing, y, z, controls));
+        }
+        return list;
+    }
+
+    private static double trailing(TailPlane plane) {
+        return plane.x() + plane.chord();
+    }
+
+    /** Leading edge of the mean aerodynamic chord: ∫ x c / ∫ c over the panels, exact for straight edges. */
+    private static double chordX(Surface wing) {
+        double moment = 0;
+        double area = 0;
+        for (Panel panel : wing.panels()) {
+            double c1 = panel.rootChord();
+            double c2 = panel.tipChord();
+            double mean = (panel.rootX() * (2 * c1 + c2) + panel.tipX() * (c1 + 2 * c2)) / (3 * (c1 + c2));
+            moment += mean * panel.area();
+            area += panel.area();
+        }
+        return moment / area;
+    }
+}

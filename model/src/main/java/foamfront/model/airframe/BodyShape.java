@@ -1,0 +1,31 @@
+package foamfront.model.airframe;
+
+/**
+ * The outside of the body, a square-cornered prism from the nose aft, its axis on z = 0.
+ *
+ * @param length m
+ * @param width m
+ * @param height m
+ * @param wall board thickness, m
+ * @param floors inside boards along the whole length (two-bay tube: 1)
+ */
+public record BodyShape(double length, double width, double height, double wall, int floors) {
+    /** Front and side faces, m². */
+    public double wettedArea() {
+        return 2 * (width + height) * length;
+    }
+
+    public double frontalArea() {
+        return width * height;
+    }
+
+    /** Clear width inside, m. */
+    public double insideWidth() {
+        return width - 2 * wall;
+    }
+
+    /** Clear height inside over all floors together, m. */
+    public double insideHeight() {
+        return height - (2 + floors) * wall;
+    }
+}

@@ -1,0 +1,98 @@
+package foamfront.model.mission;
+
+import static foamfront.model.mission.Bound.atLeast;
+import static foamfront.model.mission.Bound.atMost;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The bounds of one study, in the order of {@link Measure}: those that always hold, each replaced where the study sets its own
+ * figure. An optimiser finds every hole, so no study is without them.
+ */
+public final class Limits {
+    private static final List<Bound> STANDING = List.of(
+            atLeast(Measure.ENDURANCE, 240, "four minutes is the least worth launching for (judgement)"),
+            atMost(Measure.STALL_SPEED, 9, "trainer practice; faster stalls are for experts (common practice)"),
+            atLeast(Measure.CRUISE_RATIO, 1.3, "cruise well above the stall (common practice)"),
+            atLeast(Measure.TOP_SPEED_RATIO, 1.5, "speed in hand for a gust (judgement)"),
+            atLeast(Measure.CLIMB_RATE, 2, "clear the hedge; by role (common practice)"),
+            atLeast(Measure.THRUST_TO_WEIGHT, 0.35, "any powered model (judgement)"),
+            atLeast(Measure.LAUNCH_HEIGHT, 0.8, "thrown from 1.8 m, never lower than this (judgement)"),
+            new Bound(Measure.STATIC_MARGIN, 0.05, 0.20, "static margin of models (common practice, T-04)"),
+            atLeast(Measure.POWER_ON_MARGIN, 0.02, "still stable at full throttle (judgement)"),
+            atMost(Measure.BALANCE_SHIFT, 0, "the battery must balance the model from inside its bay"),
+            atLeast(Measure.HORIZONTAL_TAIL_VOLUME, 0.30, "below this pitch is nervous (Drela, from memory)"),
+            atLeast(Measure.VERTICAL_TAIL_VOLUME, 0.02, "below this it wanders in yaw (Drela, from memory)"),
+            atLeast(Measure.YAW_STIFFNESS, 0.04, "weathercock stability per radian (from memory)"),
+            atLeast(
+                    Measure.ROLL_RESPONSE,
+                    0.07,
+                    "Gilruth and Turner, NACA R-715, 1941 (from memory); 0.025 without ailerons"),
+            atMost(Measure.TRIM_TRAVEL, 0.8, "a fifth of the elevator kept in hand at the stall (judgement)"),
+            atMost(Measure.MOTOR_LOAD, 1, "5 W/g continuous or the measured rating (from memory, MC-02)"),
+            atMost(Measure.CONTROLLER_LOAD, 1, "controller rated for 1.25 times the current (common practice, T-08)"),
+            atMost(Measure.BATTERY_LOAD, 1, "half the label rate, 30 C at most (common practice, T-08; judgement)"),
+            atLeast(Measure.CELL_VOLTAGE, 3.3, "cells below this under load are being harmed (common practice, T-08)"),
+            atMost(Measure.TIP_SPEED, 1, "what the blade family stands (from memory)"),
+            atLeast(Measure.PROPELLER_CLEARANCE, 0.010, "10 mm to any foam (common practice, T-12)"),
+            atLeast(Measure.CLEARANCE, 0.005, "5 mm round everything inside (common practice, F-18)"),
+            atLeast(Measure.BAY_LENGTH, 0, "everything inside must fit in a row"),
+            atLeast(Measure.CHORD_FIT, 0, "the fold must leave room for its spar (F-11)"),
+            atMost(Measure.SHEET_FIT, 1, "every part comes out of a stock sheet"),
+            atLeast(Measure.WING_BENDING, 1.5, "safety over the limit load (common practice)"),
+            atLeast(Measure.SPAR_SHEAR, 1.5, "safety over the limit load (common practice)"),
+            atMost(Measure.TIP_DEFLECTION, 0.15, "of the semispan at limit load (judgement)"),
+            atLeast(Measure.DIVERGENCE_SPEED, 1.2, "above the top speed (common practice)"),
+            atMost(Measure.BOOM_STIFFNESS, 0.05, "a softer tail boom changes trim (judgement)"),
+            atLeast(Measure.SERVO_TORQUE, 2, "safety on the hinge moment (common practice, T-13)"));
+
+    private final List<Bound> bounds;
+
+    private Limits(List<Bound> bounds) {
+        this.bounds = List.copyOf(bounds);
+    }
+
+    /** The bounds that hold in every study. */
+    public static Limits standing() {
+        return new Limits(STANDING);
+    }
+
+    /** These limits with {@code bound} in place of, or beside, what was asked of its measure. */
+    public Limits with(Bound bound) {
+        List<Bound> changed = new ArrayList<>(bounds.size() + 1);
+        for (Measure measure : Measure.values()) {
+            if (measure == bound.measure()) {
+                changed.add(bound);
+            } else {
+                Bound kept = of(measure);
+                if (kept != null) {
+                    changed.add(kept);
+                }
+            }
+        }
+        return new Limits(changed);
+    }
+
+    /** These limits without any on {@code measure}. */
+    public Limits without(Measure measure) {
+        return new Limits(
+                bounds.stream().filter(bound -> bound.measure() != measure).toList());
+    }
+
+    /** The bound on a measure, or null where there is none. */
+    public @Nullable Bound of(Measure measure) {
+        for (Bound bound : bounds) {
+            if (bound.measure() == measure) {
+                return bound;
+            }
+        }
+        return null;
+    }
+
+    /** In the order of {@link Measure}. */
+    public List<Bound> all() {
+        return bounds;
+    }
+}

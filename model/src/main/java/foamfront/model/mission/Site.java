@@ -1,0 +1,27 @@
+package foamfront.model.mission;
+
+import static foamfront.model.units.Require.finite;
+import static foamfront.model.units.Require.notNegative;
+import static foamfront.model.units.Require.positive;
+
+/**
+ * The flying field and its air.
+ *
+ * @param elevation above sea level, m
+ * @param temperature of the day, K
+ * @param ground what it rolls on
+ * @param runway length for taking off, m
+ * @param wind mean wind the model must come home against, m/s; 0 in a hall
+ * @param gust vertical gust met in cruise, m/s; 0 in a hall
+ * @param launch the arm that throws it
+ */
+public record Site(
+        double elevation, double temperature, Ground ground, double runway, double wind, double gust, Launch launch) {
+    public Site {
+        finite("elevation", elevation);
+        positive("temperature", temperature, "K");
+        positive("runway", runway, "m");
+        notNegative("wind", wind, "m/s");
+        notNegative("gust", gust, "m/s");
+    }
+}
