@@ -113,14 +113,13 @@ public final class Handling {
     /** pb/2V at full ailerons, τ being their effectiveness with losses; 0 where there are none. */
     public static double aileronHelix(Surface wing, double effectiveness) {
         double power = 0;
-        double damping = 0;
         double semispan = 0.5 * wing.span();
         for (Control control : wing.controls()) {
             if (control.kind() == Control.Kind.AILERON || control.kind() == Control.Kind.ELEVON) {
                 power += moment(wing, control.from() * semispan, control.to() * semispan, 1);
             }
         }
-        damping = moment(wing, 0, semispan, 2);
+        double damping = moment(wing, 0, semispan, 2);
         return effectiveness * FULL_TRAVEL * semispan * power / damping;
     }
 

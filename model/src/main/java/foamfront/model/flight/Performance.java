@@ -192,7 +192,8 @@ public final class Performance {
         cruiseRotation = train.rotation();
         double cruiseTime = endurance * slow / fast;
         range = cruiseTime * cruiseSpeed;
-        outAndBack = cruiseSpeed > wind ? cruiseTime * (cruiseSpeed * cruiseSpeed - wind * wind) / (2 * cruiseSpeed) : 0;
+        outAndBack =
+                cruiseSpeed > wind ? cruiseTime * (cruiseSpeed * cruiseSpeed - wind * wind) / (2 * cruiseSpeed) : 0;
     }
 
     /** Electrical power that holds a drag, W; beyond what the plant can do, more than it can draw. */
