@@ -40,7 +40,7 @@ final class PropellerRows {
         "B 11x7",
         "C 8x4.3",
         "C 9x4.7",
-        "C 10x8",
+        "C 8x6",
         "D 9x5",
         "D 10x6",
         "E 7x6",
