@@ -1,5 +1,6 @@
 package foamfront.model.appraisal;
 
+import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.BodyMoment;
 import foamfront.model.aero.FinYaw;
 import foamfront.model.aero.LateralDerivatives;
@@ -9,7 +10,6 @@ import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Controls;
 import foamfront.model.flight.Handling;
-import foamfront.model.flight.ParasiteDrag;
 import foamfront.model.mass.Balance;
 import foamfront.model.mission.Measure;
 import foamfront.model.section.SectionPolar;
@@ -57,23 +57,24 @@ final class BalanceStage {
         int n = surfaces.size();
         if (w.polars.length < n) {
             w.polars = new SectionPolar[n];
-            w.sections = new SectionLift[n];
+            
         }
         double board = w.design.board().thickness();
         double speed = Math.sqrt(
                 2 * w.masses.mass() * GRAVITY / (w.air().density() * w.airframe.area() * TYPICAL_LIFT));
+        w.sections.clear();
         for (int i = 0; i < n; i++) {
             Surface surface = surfaces.get(i);
             double chord = surface.meanAerodynamicChord();
             SectionPolar polar = SectionPolar.of(surface.section(), board, chord);
             double logReynolds = StrictMath.log(speed * chord / w.air().kinematicViscosity());
             w.polars[i] = polar;
-            w.sections[i] =
-                    new SectionLift(polar.zeroLiftAngle(), polar.slopeRatio(logReynolds), polar.momentCoefficient());
+            w.sections.add(
+                    new SectionLift(polar.zeroLiftAngle(), polar.slopeRatio(logReynolds), polar.momentCoefficient()));
         }
         w.lifting.solve(
                 surfaces,
-                List.of(w.sections).subList(0, n),
+                w.sections,
                 PlainFlap.SMALL_ANGLE_EFFICIENCY,
                 PlainFlap.LARGE_ANGLE_EFFICIENCY);
     }
@@ -96,7 +97,7 @@ final class BalanceStage {
             if (surface.role() == Surface.Role.FIN) {
                 yaw += FinYaw.stiffness(
                         surface,
-                        w.sections[i].slopeRatio(),
+                        w.sections.get(i).slopeRatio(),
                         FinYaw.ON_BODY,
                         w.balance.x(),
                         airframe.area(),
@@ -107,25 +108,29 @@ final class BalanceStage {
         double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
         w.set(Measure.SPIRAL_PARAMETER, Handling.spiralParameter(airframe, w.balance.x(), cruiseLift));
         Surface wing = airframe.wing();
-        double kappa = w.sections[0].slopeRatio();
+        double kappa = w.sections.get(0).slopeRatio();
         double taper = w.design.wing().planform().taper();
         double damping = -LateralDerivatives.rollDamping(wing.aspectRatio(), taper, kappa);
-        double power = 0;
         if (controls.ailerons()) {
-            double effectiveness = PlainFlap.effectiveness(controls.aileronChord())
-                    * PlainFlap.efficiency(Handling.FULL_TRAVEL);
-            power = Handling.FULL_TRAVEL
+            w.rule(Measure.RUDDER_ROLL);
+            double effectiveness =
+                    PlainFlap.effectiveness(controls.aileronChord()) * PlainFlap.efficiency(Handling.FULL_TRAVEL);
+            w.rollPower = Handling.FULL_TRAVEL
                     * LateralDerivatives.aileronPower(
                             wing.aspectRatio(), taper, kappa, effectiveness, 1 - controls.aileronSpan(), 1);
-        } else if (!airframe.fins().isEmpty() && yaw > 0) {
-            double effectiveness = PlainFlap.effectiveness(controls.rudderChord())
-                    * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
-            double sideslip = rudderMoment(w, effectiveness) * Handling.RUDDER_TRAVEL / yaw;
-            power = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper, kappa)
-                    * Handling.effectiveDihedral(wing)
-                    * Math.min(MOST_SIDESLIP, sideslip);
+            w.set(Measure.ROLL_RESPONSE, w.rollPower / damping);
+            return;
         }
-        w.set(Measure.ROLL_RESPONSE, power / damping);
+        w.rule(Measure.ROLL_RESPONSE);
+        w.rollPower = 0;
+        double effectiveness =
+                PlainFlap.effectiveness(controls.rudderChord()) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
+        double sideslip =
+                yaw > 0 ? rudderMoment(w, effectiveness) * Handling.RUDDER_TRAVEL / yaw : 0;
+        double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper, kappa)
+                * Handling.effectiveDihedral(wing)
+                * Math.min(MOST_SIDESLIP, sideslip);
+        w.set(Measure.RUDDER_ROLL, moment / damping);
     }
 
     /** A fin stalls beyond this sideslip, rad (judgement). */
@@ -140,7 +145,7 @@ final class BalanceStage {
                 sum += effectiveness
                         * FinYaw.stiffness(
                                 surface,
-                                w.sections[i].slopeRatio(),
+                                w.sections.get(i).slopeRatio(),
                                 FinYaw.ON_BODY,
                                 w.balance.x(),
                                 w.airframe.area(),

@@ -1,5 +1,6 @@
 package foamfront.model.appraisal;
 
+import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
@@ -22,11 +23,11 @@ final class FlightStage {
 
     static void run(Workbench w) {
         PowerPlant plant = plant(w.design.power());
-        int motors = w.design.power() instanceof Power.TwinTractor ? 2 : 1;
-        PowerTrain train = w.train(plant, motors, auxiliaryCurrent(w.design));
+        int motors = motors(w.design.power());
+        PowerTrain train = train(w);
         Performance p = w.performance;
         double wind = w.mission.site().wind();
-        p.solve(w.flight, train, plant.propeller(), ParasiteBuildUp.stoppedPropeller(plant.propeller()), wind);
+        p.solve(w.flight, train, plant.propeller(), ParasiteBuildUp.idlePropeller(plant.propeller()), wind);
         double weight = w.flight.weight();
         w.set(Measure.ENDURANCE, p.endurance());
         w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * p.endurance());
@@ -49,6 +50,7 @@ final class FlightStage {
         w.set(Measure.NOISE, Math.PI * plant.propeller().diameter() * p.cruiseRotation());
         polar(w);
         powerOn(w, plant, motors);
+        torque(w, motors);
         launch(w);
     }
 
@@ -57,8 +59,8 @@ final class FlightStage {
 
     private static void polar(Workbench w) {
         double aspect = w.airframe.span() * w.airframe.span() / w.airframe.area();
-        w.set(Measure.SPAN_EFFICIENCY, w.performance.spanEfficiency(w.flight, aspect));
-        w.set(Measure.ZERO_LIFT_DRAG, w.performance.zeroLiftDrag(w.flight));
+        w.set(Measure.SPAN_EFFICIENCY, w.performance.spanEfficiency(aspect));
+        w.set(Measure.ZERO_LIFT_DRAG, w.performance.zeroLiftDrag());
     }
 
     /** The margin less what the propeller's normal force takes at full throttle and 1.2 stall speeds. */
@@ -69,6 +71,20 @@ final class FlightStage {
         double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
         double shift = force * (w.airframe.stations().propellerX() - w.neutralPoint) / (slope + force);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
+    }
+
+    /** Propeller torque at full throttle against what the model stands in roll. */
+    private static void torque(Workbench w, int motors) {
+        double weight = w.flight.weight();
+        double span = w.airframe.span();
+        double allowed = 0.03 * weight * span;
+        if (w.design.controls().ailerons()) {
+            double speed = Performance.SAFE * w.flight.stallSpeed();
+            double pressure = 0.5 * w.flight.density() * speed * speed;
+            allowed = 0.3 * w.rollPower * pressure * w.airframe.area() * span;
+        }
+        // Twins turn opposite ways or share the moment; one motor's torque is what rolls the model.
+        w.set(Measure.TORQUE_ROLL, motors == 1 ? w.performance.staticTorque() / allowed : 0);
     }
 
     private static void launch(Workbench w) {
@@ -95,6 +111,16 @@ final class FlightStage {
 
     /** What a throw that nobody can make counts as, m. */
     private static final double TOO_HEAVY = -1.8;
+
+    /** The design's power train, prepared. */
+    static PowerTrain train(Workbench w) {
+        Power power = w.design.power();
+        return w.train(plant(power), motors(power), auxiliaryCurrent(w.design));
+    }
+
+    private static int motors(Power power) {
+        return power instanceof Power.TwinTractor ? 2 : 1;
+    }
 
     static PowerPlant plant(Power power) {
         if (power instanceof Power.NoseTractor tractor) {

@@ -2,9 +2,11 @@ package foamfront.model.appraisal;
 
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.Resolution;
+import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
+import foamfront.model.design.PowerPlant;
 import foamfront.model.factors.Factors;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.flight.Performance;
@@ -17,6 +19,7 @@ import foamfront.model.mission.Mission;
 import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.section.SectionPolar;
 import foamfront.model.structure.StructureMargins;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +51,8 @@ final class Workbench {
     MassBreakdown masses;
     int sheets;
     SectionPolar[] polars = new SectionPolar[0];
+    final List<SectionLift> sections = new ArrayList<>(6);
+    double rollPower;
     double neutralPoint;
     Balance balance;
     double bodyMoment;
@@ -76,7 +81,7 @@ final class Workbench {
     }
 
     /** The power train, made on first use and turned into each design's after. */
-    PowerTrain train(foamfront.model.design.PowerPlant plant, int motors, double auxiliaryCurrent) {
+    PowerTrain train(PowerPlant plant, int motors, double auxiliaryCurrent) {
         PowerTrain ready = train;
         if (ready == null) {
             ready = PowerTrain.of(plant, motors, factors, air.density(), auxiliaryCurrent);

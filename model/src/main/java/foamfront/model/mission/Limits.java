@@ -29,7 +29,9 @@ public final class Limits {
             atLeast(
                     Measure.ROLL_RESPONSE,
                     0.07,
-                    "Gilruth and Turner, NACA R-715, 1941 (from memory); 0.025 without ailerons"),
+                    "Gilruth and Turner, NACA R-715, 1941 (from memory)"),
+            atLeast(Measure.RUDDER_ROLL, 0.025, "turned by rudder and dihedral (from memory)"),
+            atMost(Measure.TORQUE_ROLL, 1, "the motor must not roll the model (judgement)"),
             atMost(Measure.TRIM_TRAVEL, 0.8, "a fifth of the elevator kept in hand at the stall (judgement)"),
             atMost(Measure.MOTOR_LOAD, 1, "5 W/g continuous or the measured rating (from memory, MC-02)"),
             atMost(Measure.CONTROLLER_LOAD, 1, "controller rated for 1.25 times the current (common practice, T-08)"),
