@@ -97,10 +97,12 @@ public enum Measure {
             Unit.PERCENT,
             LOWER,
             "deflection of the tail under its largest load, of the tail arm"),
+    BOOM_STRENGTH("tail boom strength", Unit.RATIO, HIGHER, "failure load over the limit load, in flight and landing"),
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),
     PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest piece once taken apart for the car"),
+    CAR_ROOM("room left in the car", Unit.MILLIMETRE, HIGHER, "beside the tightest packed piece"),
     DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
     NOISE("noise index", Unit.METRE_PER_SECOND, LOWER, "propeller tip speed in cruise"),
     MAXIMUM_LIFT("maximum lift coefficient", Unit.RATIO, HIGHER, "trimmed, whole aeroplane, power off"),
