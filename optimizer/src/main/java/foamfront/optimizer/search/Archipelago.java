@@ -62,7 +62,7 @@ final class Archipelago implements AutoCloseable {
                 running.add(pool.submit(() -> island.advance(epoch, stop)));
             }
             running.forEach(Workers::await);
-            islands.forEach(island -> merged.merge(island.archive()));
+            islands.forEach(island -> merged.takeArrivals(island.archive()));
             stopped = stop.getAsBoolean() && !islands.stream().allMatch(Island::isFinished);
             migrate();
             Progress progress = measure();

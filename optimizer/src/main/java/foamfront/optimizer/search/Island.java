@@ -32,7 +32,6 @@ final class Island {
     private final NichePlaces places;
     private final OperatorShares shares = new OperatorShares();
     private final Engine<DoubleGene, Fitness> engine;
-    private final Thinning thinning = new Thinning();
 
     private ISeq<Phenotype<DoubleGene, Fitness>> population;
     private long generation = 1;
@@ -106,21 +105,21 @@ final class Island {
         append(migrants);
     }
 
-    /** Designs to send to another island: spread over the front, or the nearest to feasible while there is none. */
+    /** Designs to send to another island: drawn along the front, or the nearest to feasible while there is none. */
     List<Fitness> emigrants(int count) {
         List<Fitness> front = archive.front();
         return front.isEmpty() ? archive.nearest().stream().limit(count).toList() : spread(front, count);
     }
 
+    /** One from each of as many equal stretches of a sorted front, at the same random place in each. */
     private List<Fitness> spread(List<Fitness> front, int count) {
-        double[][] objectives = front.stream().map(Fitness::objectives).toArray(double[][]::new);
-        int[] members = new int[objectives.length];
-        java.util.Arrays.setAll(members, k -> k);
-        thinning.thin(members, members.length, objectives, count);
-        return java.util.Arrays.stream(members)
-                .limit(Math.min(count, members.length))
-                .mapToObj(front::get)
-                .toList();
+        int taken = Math.min(count, front.size());
+        double offset = Generators.of(settings.seed(), ~index, generation).nextDouble();
+        List<Fitness> result = new ArrayList<>(taken);
+        for (int k = 0; k < taken; k++) {
+            result.add(front.get((int) ((k + offset) * front.size() / taken)));
+        }
+        return result;
     }
 
     private void append(List<Fitness> added) {

@@ -29,9 +29,9 @@ final class KnownDesigns {
         slots[slot(fitness.design())] = fitness;
     }
 
-    /** The high bits of the hash times the golden ratio (Knuth's multiplicative hashing). */
+    /** Hash times the golden ratio (Knuth's multiplicative hashing), its high bits folded in. */
     private int slot(UnitChromosome design) {
         int spread = design.designHash() * 0x9E3779B9;
-        return (spread ^ spread >>> 16) & slots.length - 1;
+        return (spread ^ (spread >>> 16)) & (slots.length - 1);
     }
 }
