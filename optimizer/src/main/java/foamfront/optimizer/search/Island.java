@@ -18,11 +18,14 @@ import java.util.function.BooleanSupplier;
  * the generation, the population, the operator shares, the archive and the table of known designs.
  */
 final class Island {
-    /** Slots of the table of known designs: a few generations of the largest population. */
-    private static final int KNOWN_SLOTS = 1 << 14;
+    /** Rows of the table of known designs; with thirty variables 4 MB. */
+    private static final int KNOWN_ROWS = 1 << 12;
 
     /** Generations without one new design after which the island holds its space to be exhausted (judgement). */
     private static final int IDLE_LIMIT = 100;
+
+    /** Designs recalled for each place of a niche that died out, so that some lie near the joint front (judgement). */
+    private static final int RECALLED = 4;
 
     private final Settings settings;
     private final int index;
@@ -43,7 +46,7 @@ final class Island {
         int survivors = settings.islandPopulation();
         budget = settings.islandBudget(index);
         archive = new Archive(problem, settings.archiveCap());
-        KnownDesigns known = new KnownDesigns(KNOWN_SLOTS);
+        KnownDesigns known = new KnownDesigns(KNOWN_ROWS);
         appraiser = new Appraiser(problem, budget, archive, known, shares, workers);
         places = new NichePlaces(problem.niches().count(), survivors);
         population = new FirstGeneration(problem, schema, index, settings.islands())
@@ -86,14 +89,14 @@ final class Island {
 
     /** A niche whose turn it is but that has died out comes back from its archived front. */
     private void recallNiches() {
-        if (!places.isActive()) {
+        if (!places.areOpen()) {
             return;
         }
         List<Fitness> recalled = new ArrayList<>();
         for (int niche : places.turn()) {
             if (population.forAll(
                     member -> !member.isEvaluated() || member.fitness().design().niche() != niche)) {
-                recalled.addAll(spread(archive.front(niche), places.perNiche()));
+                recalled.addAll(spread(archive.front(niche), RECALLED * places.perNiche()));
             }
         }
         append(recalled);
