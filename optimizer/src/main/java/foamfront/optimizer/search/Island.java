@@ -134,6 +134,15 @@ final class Island {
         }
     }
 
+    /** The feasible designs of the population. */
+    List<Fitness> feasible() {
+        return population.stream()
+                .filter(Phenotype::isEvaluated)
+                .map(Phenotype::fitness)
+                .filter(Fitness::isFeasible)
+                .toList();
+    }
+
     Archive archive() {
         return archive;
     }
