@@ -28,6 +28,7 @@ final class Archipelago implements AutoCloseable {
     private final VolumeGauge gauge;
     private final List<Progress> history = new ArrayList<>();
     private final int niches;
+    private final List<Double> resolution;
     private final long epoch;
 
     private boolean stopped;
@@ -44,6 +45,7 @@ final class Archipelago implements AutoCloseable {
         }
         merged = new Archive(problem, settings.archiveCap());
         gauge = new VolumeGauge(problem.objectives());
+        resolution = problem.resolution();
         niches = problem.niches().count();
         long generations = settings.islandBudget(0) / settings.islandPopulation();
         epoch = Math.max(SHORTEST_EPOCH, generations / EPOCHS);
@@ -62,7 +64,7 @@ final class Archipelago implements AutoCloseable {
                 running.add(pool.submit(() -> island.advance(epoch, stop)));
             }
             running.forEach(Workers::await);
-            islands.forEach(island -> merged.merge(island.archive()));
+            islands.forEach(island -> merged.takeArrivals(island.archive()));
             stopped = stop.getAsBoolean() && !islands.stream().allMatch(Island::isFinished);
             migrate();
             Progress progress = measure();
@@ -109,7 +111,7 @@ final class Archipelago implements AutoCloseable {
         for (int niche = 0; niche < niches; niche++) {
             nicheFronts.add(members(merged.front(niche)));
         }
-        List<Member> front = members(merged.front());
+        List<Member> front = members(refiled());
         return new Outcome(
                 front,
                 nicheFronts,
@@ -124,6 +126,17 @@ final class Archipelago implements AutoCloseable {
                         .mapToLong(island -> island.appraiser().faultCount())
                         .sum(),
                 history);
+    }
+
+    /**
+     * The merged front with what the last populations add to it, filed by the problem's own resolution: where the archive's boxes
+     * have doubled, the evenly thinned populations fill its gaps.
+     */
+    private List<Fitness> refiled() {
+        EpsilonArchive front = new EpsilonArchive(resolution, Integer.MAX_VALUE);
+        merged.front().forEach(front::offer);
+        islands.forEach(island -> island.feasible().forEach(front::offer));
+        return front.members();
     }
 
     private static List<Member> members(List<Fitness> designs) {

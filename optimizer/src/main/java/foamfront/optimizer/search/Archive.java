@@ -17,6 +17,7 @@ final class Archive {
     private final EpsilonArchive front;
     private final List<EpsilonArchive> nicheFronts = new ArrayList<>();
     private final List<Fitness> nearest = new ArrayList<>();
+    private final List<Fitness> arrivals = new ArrayList<>();
     private final double[] least;
     private final double[] most;
 
@@ -44,15 +45,18 @@ final class Archive {
             most[i] = Math.max(most[i], objectives[i]);
         }
         int niche = fitness.design().niche();
-        if (niche >= 0 && !nicheFronts.isEmpty()) {
-            nicheFronts.get(niche).offer(fitness);
+        boolean ofNiche =
+                niche >= 0 && !nicheFronts.isEmpty() && nicheFronts.get(niche).offer(fitness);
+        boolean entered = front.offer(fitness);
+        if (entered || ofNiche) {
+            arrivals.add(fitness);
         }
-        return front.offer(fitness);
+        return entered;
     }
 
     private void offerNearest(Fitness fitness) {
         int last = nearest.size() - 1;
-        if (last + 1 == NEAREST_KEPT && nearest.get(last).violation() <= fitness.violation()
+        if ((last + 1 == NEAREST_KEPT && nearest.get(last).violation() <= fitness.violation())
                 || nearest.stream().anyMatch(other -> other.design().sameDesign(fitness.design()))) {
             return;
         }
@@ -66,12 +70,11 @@ final class Archive {
         }
     }
 
-    /** Takes over what another archive holds. */
-    void merge(Archive other) {
-        other.front().forEach(this::offer);
-        for (EpsilonArchive niche : other.nicheFronts) {
-            niche.members().forEach(this::offer);
-        }
+    /** Takes over what entered another archive since it was last taken over. */
+    void takeArrivals(Archive other) {
+        other.arrivals.forEach(this::offer);
+        other.arrivals.clear();
+        arrivals.clear();
         other.nearest.forEach(this::offer);
         for (int i = 0; i < least.length; i++) {
             least[i] = Math.min(least[i], other.least[i]);

@@ -92,7 +92,7 @@ final class BoxGroups {
 
     private static boolean replace(Held held, double fromCorner, Fitness fitness) {
         boolean better = fromCorner < held.fromCorner
-                || fromCorner == held.fromCorner && EpsilonArchive.ORDER.compare(fitness, held.fitness) < 0;
+                || (fromCorner == held.fromCorner && EpsilonArchive.ORDER.compare(fitness, held.fitness) < 0);
         if (better) {
             held.fromCorner = fromCorner;
             held.fitness = fitness;

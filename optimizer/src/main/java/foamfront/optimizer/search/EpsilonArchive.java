@@ -32,16 +32,18 @@ final class EpsilonArchive {
         best = new @Nullable Fitness[side.length];
     }
 
-    /** True where the design now stands in the archive as the holder of a box. */
+    /** True where the design now stands in the archive, as the holder of a box or the best in an objective. */
     boolean offer(Fitness fitness) {
         double[] objectives = fitness.objectives();
+        boolean isBest = false;
         for (int i = 0; i < best.length; i++) {
             Fitness holder = best[i];
             if (holder == null || objectives[i] < holder.objectives()[i] || isBetterTie(fitness, holder, i)) {
                 best[i] = fitness;
+                isBest = true;
             }
         }
-        return file(fitness);
+        return file(fitness) || isBest;
     }
 
     private static boolean isBetterTie(Fitness fitness, Fitness holder, int objective) {

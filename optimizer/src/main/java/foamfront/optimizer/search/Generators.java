@@ -20,8 +20,8 @@ final class Generators {
     /** The finaliser of SplitMix64: Steele, Lea, Flood, Fast splittable pseudorandom number generators, OOPSLA 2014. */
     private static long mix(long value) {
         long z = value + 0x9E3779B97F4A7C15L;
-        z = (z ^ z >>> 30) * 0xBF58476D1CE4E5B9L;
-        z = (z ^ z >>> 27) * 0x94D049BB133111EBL;
-        return z ^ z >>> 31;
+        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+        return z ^ (z >>> 31);
     }
 }

@@ -18,11 +18,14 @@ import java.util.function.BooleanSupplier;
  * the generation, the population, the operator shares, the archive and the table of known designs.
  */
 final class Island {
-    /** Slots of the table of known designs: a few generations of the largest population. */
-    private static final int KNOWN_SLOTS = 1 << 14;
+    /** Rows of the table of known designs; with thirty variables 4 MB. */
+    private static final int KNOWN_ROWS = 1 << 12;
 
     /** Generations without one new design after which the island holds its space to be exhausted (judgement). */
     private static final int IDLE_LIMIT = 100;
+
+    /** Designs recalled for each place of a niche that died out, so that some lie near the joint front (judgement). */
+    private static final int RECALLED = 4;
 
     private final Settings settings;
     private final int index;
@@ -32,7 +35,6 @@ final class Island {
     private final NichePlaces places;
     private final OperatorShares shares = new OperatorShares();
     private final Engine<DoubleGene, Fitness> engine;
-    private final Thinning thinning = new Thinning();
 
     private ISeq<Phenotype<DoubleGene, Fitness>> population;
     private long generation = 1;
@@ -44,7 +46,7 @@ final class Island {
         int survivors = settings.islandPopulation();
         budget = settings.islandBudget(index);
         archive = new Archive(problem, settings.archiveCap());
-        KnownDesigns known = new KnownDesigns(KNOWN_SLOTS);
+        KnownDesigns known = new KnownDesigns(KNOWN_ROWS);
         appraiser = new Appraiser(problem, budget, archive, known, shares, workers);
         places = new NichePlaces(problem.niches().count(), survivors);
         population = new FirstGeneration(problem, schema, index, settings.islands())
@@ -87,14 +89,14 @@ final class Island {
 
     /** A niche whose turn it is but that has died out comes back from its archived front. */
     private void recallNiches() {
-        if (!places.isActive()) {
+        if (!places.areOpen()) {
             return;
         }
         List<Fitness> recalled = new ArrayList<>();
         for (int niche : places.turn()) {
             if (population.forAll(
                     member -> !member.isEvaluated() || member.fitness().design().niche() != niche)) {
-                recalled.addAll(spread(archive.front(niche), places.perNiche()));
+                recalled.addAll(spread(archive.front(niche), RECALLED * places.perNiche()));
             }
         }
         append(recalled);
@@ -106,21 +108,21 @@ final class Island {
         append(migrants);
     }
 
-    /** Designs to send to another island: spread over the front, or the nearest to feasible while there is none. */
+    /** Designs to send to another island: drawn along the front, or the nearest to feasible while there is none. */
     List<Fitness> emigrants(int count) {
         List<Fitness> front = archive.front();
         return front.isEmpty() ? archive.nearest().stream().limit(count).toList() : spread(front, count);
     }
 
+    /** One from each of as many equal stretches of a sorted front, at the same random place in each. */
     private List<Fitness> spread(List<Fitness> front, int count) {
-        double[][] objectives = front.stream().map(Fitness::objectives).toArray(double[][]::new);
-        int[] members = new int[objectives.length];
-        java.util.Arrays.setAll(members, k -> k);
-        thinning.thin(members, members.length, objectives, count);
-        return java.util.Arrays.stream(members)
-                .limit(Math.min(count, members.length))
-                .mapToObj(front::get)
-                .toList();
+        int taken = Math.min(count, front.size());
+        double offset = Generators.of(settings.seed(), ~index, generation).nextDouble();
+        List<Fitness> result = new ArrayList<>(taken);
+        for (int k = 0; k < taken; k++) {
+            result.add(front.get((int) ((k + offset) * front.size() / taken)));
+        }
+        return result;
     }
 
     private void append(List<Fitness> added) {
@@ -130,6 +132,15 @@ final class Island {
                             .withFitness(fitness))
                     .collect(ISeq.toISeq()));
         }
+    }
+
+    /** The feasible designs of the population. */
+    List<Fitness> feasible() {
+        return population.stream()
+                .filter(Phenotype::isEvaluated)
+                .map(Phenotype::fitness)
+                .filter(Fitness::isFeasible)
+                .toList();
     }
 
     Archive archive() {

@@ -3,16 +3,20 @@ package foamfront.optimizer.search;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The evaluations of recent designs, found by what they decode to. A table of fixed size in which a newer design takes the
- * place of an older one with the same slot: constant memory over any number of evaluations, and the same content whenever
- * the same designs come in the same order.
+ * The evaluations of recent designs, found by what they decode to. A table of fixed size, in rows of a few designs of which the
+ * newest pushes out the oldest: constant memory over any number of evaluations, and the same content whenever the same designs
+ * come in the same order.
  */
 final class KnownDesigns {
-    private final @Nullable Fitness[] slots;
+    private static final int ROW = 4;
 
-    /** @param slots a power of two */
-    KnownDesigns(int slots) {
-        this.slots = new @Nullable Fitness[slots];
+    private final @Nullable Fitness[] slots;
+    private final int rows;
+
+    /** @param rows a power of two */
+    KnownDesigns(int rows) {
+        this.rows = rows;
+        this.slots = new @Nullable Fitness[ROW * rows];
     }
 
     boolean contains(UnitChromosome design) {
@@ -21,17 +25,26 @@ final class KnownDesigns {
 
     @Nullable
     Evaluation find(UnitChromosome design) {
-        Fitness there = slots[slot(design)];
-        return there != null && there.design().sameDesign(design) ? there.evaluation() : null;
+        int start = start(design);
+        for (int k = start; k < start + ROW; k++) {
+            Fitness there = slots[k];
+            if (there == null) {
+                return null;
+            }
+            if (there.design().sameDesign(design)) {
+                return there.evaluation();
+            }
+        }
+        return null;
     }
 
     void add(Fitness fitness) {
-        slots[slot(fitness.design())] = fitness;
+        int start = start(fitness.design());
+        System.arraycopy(slots, start, slots, start + 1, ROW - 1);
+        slots[start] = fitness;
     }
 
-    /** The high bits of the hash times the golden ratio (Knuth's multiplicative hashing). */
-    private int slot(UnitChromosome design) {
-        int spread = design.designHash() * 0x9E3779B9;
-        return (spread ^ spread >>> 16) & slots.length - 1;
+    private int start(UnitChromosome design) {
+        return ROW * (design.designHash() & (rows - 1));
     }
 }

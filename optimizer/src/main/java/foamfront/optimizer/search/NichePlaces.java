@@ -1,5 +1,8 @@
 package foamfront.optimizer.search;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /**
  * Places among the survivors that are kept for niches, so that a kind of design that is slow to ripen does not die out.
  *
@@ -10,10 +13,9 @@ final class NichePlaces {
     private final int niches;
     private final int turns;
     private final int perNiche;
-    private final FastSort sort = new FastSort();
     private final Thinning thinning = new Thinning();
 
-    private boolean active;
+    private boolean open;
     private long generation;
 
     NichePlaces(int niches, int survivors) {
@@ -25,15 +27,19 @@ final class NichePlaces {
     /** Set before each generation. */
     void prepare(long generation, boolean afterFirstThird) {
         this.generation = generation;
-        this.active = afterFirstThird && niches > 1;
+        this.open = afterFirstThird && niches > 1;
     }
 
     int perNiche() {
         return perNiche;
     }
 
-    boolean isActive() {
-        return active;
+    boolean areMany() {
+        return niches > 1;
+    }
+
+    boolean areOpen() {
+        return open;
     }
 
     /** The niches whose turn it is. */
@@ -45,45 +51,64 @@ final class NichePlaces {
         return result;
     }
 
-    /** The members that hold reserved places: of each niche whose turn it is, the best and most spread. */
-    int[] choose(int[] niche, double[][] objectives, double[] violation) {
+    /**
+     * The members that hold reserved places: of each niche whose turn it is, those of the lowest rank among all, where the niche
+     * comes nearest to the joint front (its own front may run on far behind it), and of equal rank the most spread.
+     *
+     * @param niche of each member, negative for none
+     * @param ranks of the feasible among all
+     */
+    int[] choose(int[] niche, int[] ranks, double[][] objectives, double[] violation) {
         int[] result = new int[turns * perNiche];
         int count = 0;
         for (int wanted : turn()) {
-            count = chooseFrom(wanted, niche, objectives, violation, result, count);
+            int[] members = IntStream.range(0, niche.length)
+                    .filter(i -> niche[i] == wanted)
+                    .toArray();
+            int end = count + Math.min(perNiche, members.length);
+            count = chooseFeasible(members, ranks, objectives, violation, result, count, end);
+            int nearest = leastViolating(members, violation);
+            if (count < end && nearest >= 0) {
+                result[count++] = nearest;
+            }
         }
-        return java.util.Arrays.copyOf(result, count);
+        return Arrays.copyOf(result, count);
     }
 
-    private int chooseFrom(
-            int wanted, int[] niche, double[][] objectives, double[] violation, int[] result, int count) {
-        int[] members = new int[niche.length];
-        int size = 0;
-        int leastViolating = -1;
-        for (int i = 0; i < niche.length; i++) {
-            if (niche[i] == wanted && violation[i] == 0) {
-                members[size++] = i;
-            } else if (niche[i] == wanted && (leastViolating < 0 || violation[i] < violation[leastViolating])) {
-                leastViolating = i;
+    private int chooseFeasible(
+            int[] members, int[] ranks, double[][] objectives, double[] violation, int[] result, int from, int end) {
+        int count = from;
+        int rank = -1;
+        while (count < end) {
+            int above = rank;
+            rank = Arrays.stream(members)
+                    .filter(i -> violation[i] == 0 && ranks[i] > above)
+                    .map(i -> ranks[i])
+                    .min()
+                    .orElse(FastSort.COPY);
+            if (rank == FastSort.COPY) {
+                return count;
+            }
+            int now = rank;
+            int[] level = Arrays.stream(members)
+                    .filter(i -> violation[i] == 0 && ranks[i] == now)
+                    .toArray();
+            int taken = Math.min(level.length, end - count);
+            thinning.thin(level, level.length, objectives, taken);
+            System.arraycopy(level, 0, result, count, taken);
+            count += taken;
+        }
+        return count;
+    }
+
+    /** An infeasible member, or -1. */
+    private static int leastViolating(int[] members, double[] violation) {
+        int least = -1;
+        for (int i : members) {
+            if (violation[i] > 0 && (least < 0 || violation[i] < violation[least])) {
+                least = i;
             }
         }
-        if (size == 0) {
-            if (leastViolating >= 0) {
-                result[count++] = leastViolating;
-            }
-            return count;
-        }
-        int[] ranks = new int[niche.length];
-        sort.rank(members, size, objectives, ranks);
-        int best = 0;
-        for (int k = 0; k < size; k++) {
-            if (ranks[members[k]] == 0) {
-                members[best++] = members[k];
-            }
-        }
-        thinning.thin(members, best, objectives, perNiche);
-        int taken = Math.min(best, perNiche);
-        System.arraycopy(members, 0, result, count, taken);
-        return count + taken;
+        return least;
     }
 }

@@ -15,35 +15,54 @@ final class OperatorShares {
 
     private static final double START_SHARE = 0.2;
 
+    private final Tally crossed = new Tally(1 - START_SHARE);
+    private final Tally differed = new Tally(START_SHARE);
     private double differential = START_SHARE;
-    private final double[] tried = new double[Operator.values().length];
-    private final double[] kept = new double[Operator.values().length];
 
+    /** Share of the pairs that differential variation makes; crossover makes the rest. */
     double differential() {
         return differential;
     }
 
     void count(Operator operator, boolean enteredArchive) {
-        tried[operator.ordinal()]++;
-        if (enteredArchive) {
-            kept[operator.ordinal()]++;
+        if (operator == Operator.CROSSOVER) {
+            crossed.count(enteredArchive);
+        } else if (operator == Operator.DIFFERENTIAL) {
+            differed.count(enteredArchive);
         }
     }
 
     /** Moves the share at the end of a generation, then fades the counts. */
     void renew() {
-        double crossed = rate(Operator.CROSSOVER);
-        double differed = rate(Operator.DIFFERENTIAL);
-        differential = Math.min(1 - SMALLEST, Math.max(SMALLEST, differed / (crossed + differed)));
-        for (int i = 0; i < tried.length; i++) {
-            tried[i] *= MEMORY;
-            kept[i] *= MEMORY;
-        }
+        double share = differed.rate() / (crossed.rate() + differed.rate());
+        differential = Math.min(1 - SMALLEST, Math.max(SMALLEST, share));
+        crossed.fade();
+        differed.fade();
     }
 
-    /** Success rate, drawn towards equality while little is known. */
-    private double rate(Operator operator) {
-        double prior = operator == Operator.DIFFERENTIAL ? START_SHARE : 1 - START_SHARE;
-        return (kept[operator.ordinal()] + prior) / (tried[operator.ordinal()] + 1);
+    /** Recent children of one operator. */
+    private static final class Tally {
+        private final double prior;
+        private double tried;
+        private double kept;
+
+        Tally(double prior) {
+            this.prior = prior;
+        }
+
+        void count(boolean enteredArchive) {
+            tried++;
+            kept += enteredArchive ? 1 : 0;
+        }
+
+        /** Share that entered the archive, drawn towards the start while little is known. */
+        double rate() {
+            return (kept + prior) / (tried + 1);
+        }
+
+        void fade() {
+            tried *= MEMORY;
+            kept *= MEMORY;
+        }
     }
 }

@@ -9,7 +9,7 @@ final class Schema {
     private final int[] levels;
     private final int[] lowest;
     private final boolean[] unordered;
-    private final List<List<Condition>> conditions;
+    private final Gate[][] gates;
     private final boolean conditional;
 
     Schema(Problem problem) {
@@ -17,12 +17,15 @@ final class Schema {
         List<Variable> variables = problem.variables();
         levels = variables.stream().mapToInt(Variable::levels).toArray();
         lowest = variables.stream().mapToInt(Variable::lowest).toArray();
-        conditions = variables.stream().map(Variable::when).toList();
-        conditional = conditions.stream().anyMatch(list -> !list.isEmpty());
+        conditional = variables.stream().anyMatch(variable -> !variable.when().isEmpty());
+        gates = new Gate[levels.length][];
         unordered = new boolean[levels.length];
         for (int i = 0; i < levels.length; i++) {
             unordered[i] = variables.get(i).unordered();
             check(variables, i);
+            gates[i] = variables.get(i).when().stream()
+                    .map(condition -> new Gate(condition, levels[condition.variable()]))
+                    .toArray(Gate[]::new);
         }
     }
 
@@ -32,6 +35,11 @@ final class Schema {
                     || !variables.get(condition.variable()).unordered()) {
                 throw new IllegalArgumentException(variables.get(index).name() + " depends on variable "
                         + condition.variable() + ", which is no category before it");
+            }
+            int levels = variables.get(condition.variable()).levels();
+            if (condition.values().stream().anyMatch(value -> value < 0 || value >= levels)) {
+                throw new IllegalArgumentException(variables.get(index).name() + " depends on values "
+                        + condition.values() + " of a category with " + levels);
             }
         }
     }
@@ -62,11 +70,11 @@ final class Schema {
         return (level + 0.5) / levels[variable];
     }
 
-    /** Which variables matter at these genes. */
+    /** Whether a variable matters at these genes. */
     boolean isActive(int variable, double[] genes) {
-        for (Condition condition : conditions.get(variable)) {
-            int other = condition.variable();
-            if (!condition.values().contains(level(other, genes[other])) || !isActive(other, genes)) {
+        for (Gate gate : gates[variable]) {
+            int other = gate.variable;
+            if (!gate.open[level(other, genes[other])] || !isActive(other, genes)) {
                 return false;
             }
         }
@@ -107,5 +115,19 @@ final class Schema {
         int niche = problem.niches().of().applyAsInt(canonical);
         return new UnitChromosome(
                 genes, canonical, Math.min(niche, problem.niches().count() - 1), origin);
+    }
+
+    /** A condition as a table over the levels of its category. */
+    private static final class Gate {
+        final int variable;
+        final boolean[] open;
+
+        Gate(Condition condition, int levels) {
+            variable = condition.variable();
+            open = new boolean[levels];
+            for (int value : condition.values()) {
+                open[value] = true;
+            }
+        }
     }
 }

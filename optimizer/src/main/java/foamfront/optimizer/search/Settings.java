@@ -19,7 +19,7 @@ public record Settings(long evaluations, long seed, int threads, int population,
     private static final int SMALLEST_ISLAND = 8;
 
     public Settings {
-        Require.positive("evaluations", evaluations, "");
+        Require.positive("evaluations", (double) evaluations, "");
         Require.positive("threads", threads, "");
         Require.positive("population", population, "");
         Require.positive("archive cap", archiveCap, "");

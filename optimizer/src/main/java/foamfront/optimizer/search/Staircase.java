@@ -24,7 +24,7 @@ final class Staircase {
 
     void add(double px, double py) {
         int at = firstNotLeftOf(px);
-        if (y[at - 1] <= py || x[at] == px && y[at] <= py) {
+        if (y[at - 1] <= py || (x[at] == px && y[at] <= py)) {
             return;
         }
         int end = at;

@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * a feasible objective vector come last. Some places may be reserved for niches.
  */
 final class Survival {
+    /** Draws spent on a mate of the same niche (judgement). */
+    private static final int MATE_SEARCH = 8;
+
     private final int survivors;
     private final LexicographicOrder order = new LexicographicOrder();
     private final FastSort sort = new FastSort();
@@ -30,6 +33,7 @@ final class Survival {
     private double[][] objectives = new double[0][];
     private double[] violation = new double[0];
     private int[] ranks = new int[0];
+    private int[] niche = new int[0];
     private double[] room = new double[0];
     private int[] chosen = new int[0];
     private int chosenCount;
@@ -64,12 +68,30 @@ final class Survival {
         rank(population);
         RandomGenerator random = RandomRegistry.random();
         MSeq<Phenotype<DoubleGene, Fitness>> result = MSeq.ofLength(count);
+        int first = 0;
         for (int k = 0; k < count; k++) {
-            int a = chosen[random.nextInt(chosenCount)];
-            int b = chosen[random.nextInt(chosenCount)];
-            result.set(k, population.get(isBetter(b, a) ? b : a));
+            int parent = k % 2 == 0 ? winner(random) : mate(first, random);
+            result.set(k, population.get(parent));
+            first = parent;
         }
         return result.toISeq();
+    }
+
+    private int winner(RandomGenerator random) {
+        int a = chosen[random.nextInt(chosenCount)];
+        int b = chosen[random.nextInt(chosenCount)];
+        return isBetter(b, a) ? b : a;
+    }
+
+    /** Half of the mates are sought in the parent's own niche, where its good values mean the same. */
+    private int mate(int parent, RandomGenerator random) {
+        int mate = winner(random);
+        if (places.areMany() && random.nextBoolean()) {
+            for (int k = 0; k < MATE_SEARCH && niche[mate] != niche[parent]; k++) {
+                mate = winner(random);
+            }
+        }
+        return mate;
     }
 
     private boolean isBetter(int a, int b) {
@@ -101,7 +123,7 @@ final class Survival {
         chosen = new int[Math.min(survivors, n)];
         chosenCount = 0;
         int fronts = sort.rank(feasible, feasibleCount, objectives, ranks);
-        boolean[] reserved = reserve(population, n);
+        boolean[] reserved = reserve(n);
         admitFronts(feasible, feasibleCount, fronts, reserved);
         admitInfeasible(infeasible, infeasibleCount, fronts, reserved);
         admitCopies(feasible, feasibleCount, reserved);
@@ -111,25 +133,29 @@ final class Survival {
         objectives = new double[n][];
         violation = new double[n];
         ranks = new int[n];
+        niche = new int[n];
         room = new double[n];
         for (int i = 0; i < n; i++) {
             Fitness fitness = population.get(i).fitness();
             objectives[i] = fitness.objectives();
             violation[i] = fitness.violation();
+            niche[i] = fitness.design().niche();
         }
     }
 
-    private boolean[] reserve(Seq<Phenotype<DoubleGene, Fitness>> population, int n) {
+    private boolean[] reserve(int n) {
         boolean[] reserved = new boolean[n];
-        if (places.isActive()) {
-            int[] niche = new int[n];
+        if (places.areOpen()) {
+            int[] entitled = niche.clone();
             for (int i = 0; i < n; i++) {
-                niche[i] = ranks[i] == FastSort.COPY
-                        ? -1
-                        : population.get(i).fitness().design().niche();
+                if (ranks[i] == FastSort.COPY) {
+                    entitled[i] = -1;
+                }
             }
-            for (int member : places.choose(niche, objectives, violation)) {
+            for (int member : places.choose(entitled, ranks, objectives, violation)) {
                 reserved[member] = true;
+                ranks[member] = 0; // in tournaments a niche's best stand beside the best of all
+                room[member] = Double.POSITIVE_INFINITY;
                 chosen[chosenCount++] = member;
             }
         }
@@ -139,7 +165,7 @@ final class Survival {
     private void admitFronts(int[] feasible, int count, int fronts, boolean[] reserved) {
         int[] sizes = new int[fronts];
         for (int k = 0; k < count; k++) {
-            if (ranks[feasible[k]] < fronts) {
+            if (ranks[feasible[k]] < fronts && !reserved[feasible[k]]) {
                 sizes[ranks[feasible[k]]]++;
             }
         }
@@ -165,7 +191,7 @@ final class Survival {
         double[][] keys = new double[violation.length][];
         for (int k = 0; k < count; k++) {
             int member = infeasible[k];
-            ranks[member] = rank;
+            ranks[member] = reserved[member] ? 0 : rank;
             keys[member] = new double[] {violation[member]};
         }
         if (chosenCount == chosen.length) {

@@ -144,7 +144,7 @@ final class Thinning {
                 double[] challenger = vectors[members[k]];
                 double[] holder = vectors[members[best[i]]];
                 if (challenger[i] < holder[i]
-                        || challenger[i] == holder[i] && LexicographicOrder.compare(challenger, holder) < 0) {
+                        || (challenger[i] == holder[i] && LexicographicOrder.compare(challenger, holder) < 0)) {
                     best[i] = k;
                 }
             }

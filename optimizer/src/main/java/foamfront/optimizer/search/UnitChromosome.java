@@ -27,7 +27,17 @@ final class UnitChromosome implements Chromosome<DoubleGene> {
         this.values = values;
         this.niche = niche;
         this.origin = origin;
-        this.hash = Arrays.hashCode(values);
+        this.hash = hash(values);
+    }
+
+    /** All bits mixed, because whole numbers as doubles differ in a few high bits only. */
+    private static int hash(double[] values) {
+        long mixed = 0;
+        for (double value : values) {
+            mixed = (mixed ^ Double.doubleToLongBits(value)) * 0x9E3779B97F4A7C15L;
+            mixed ^= mixed >>> 32;
+        }
+        return (int) (mixed >>> 16);
     }
 
     /** Shared with the kernels of this package, which only read it. */

@@ -2,6 +2,7 @@ package foamfront.optimizer.search;
 
 import foamfront.model.units.Require;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One free choice of a problem. The search moves each on [0, 1]; the evaluator sees a fraction for a {@link Real} and a whole
@@ -146,7 +147,6 @@ public sealed interface Variable {
     }
 
     private static List<Condition> both(List<Condition> earlier, Condition added) {
-        return java.util.stream.Stream.concat(earlier.stream(), java.util.stream.Stream.of(added))
-                .toList();
+        return Stream.concat(earlier.stream(), Stream.of(added)).toList();
     }
 }

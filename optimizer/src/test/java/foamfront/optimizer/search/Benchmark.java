@@ -4,12 +4,36 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/**
- * A published problem with its exact front's box and dominated volume.
- *
- * @param volume dominated by the exact front up to 1.1 in each objective, with the box scaled to the unit box
- */
-record Benchmark(String name, Problem problem, double[] ideal, double[] nadir, double volume) {
+/** A published problem with its exact front's box and dominated volume. */
+final class Benchmark {
+    private final String name;
+    private final Problem problem;
+    private final double[] ideal;
+    private final double[] nadir;
+    private final double volume;
+
+    /** @param volume dominated by the exact front up to 1.1 in each objective, with the box scaled to the unit box */
+    private Benchmark(String name, Problem problem, double[] ideal, double[] nadir, double volume) {
+        this.name = name;
+        this.problem = problem;
+        this.ideal = ideal;
+        this.nadir = nadir;
+        this.volume = volume;
+    }
+
+    String name() {
+        return name;
+    }
+
+    Problem problem() {
+        return problem;
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+
     /**
      * ZDT: Zitzler, Deb, Thiele, Comparison of multiobjective evolutionary algorithms: empirical results, Evolutionary
      * Computation 8(2) (2000) 173-195.
