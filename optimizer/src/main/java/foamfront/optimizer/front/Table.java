@@ -37,6 +37,11 @@ public record Table(List<Column> columns, List<List<String>> rows) {
         rows = List.copyOf(copy);
     }
 
+    /** Text as Markdown that shows it as it stands. */
+    public static String plain(String text) {
+        return MarkdownTable.escape(text);
+    }
+
     /** For programs: RFC 4180 with formula guard. */
     public String csv() {
         return Csv.write(this);
