@@ -38,6 +38,9 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         version = "foamfront " + Main.VERSION)
 final class CheckCommand implements Callable<Integer> {
+    /** Longer lists are shown by their ends. */
+    private static final int MOST = 8;
+
     private final Console console;
 
     @Parameters(paramLabel = "FILE", description = "a study or design file")
@@ -111,14 +114,16 @@ final class CheckCommand implements Callable<Integer> {
             return designs.toString();
         }
         BigDecimal rounded = new BigDecimal(designs).round(new MathContext(2));
-        return "up to about " + rounded.unscaledValue() + "e" + -rounded.scale();
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        return "up to about "
+                + rounded.movePointLeft(exponent).stripTrailingZeros().toPlainString() + "e" + exponent;
     }
 
     private static List<List<String>> searched(Genome genome, Study study, Show show) {
         List<List<String>> rows = new ArrayList<>();
         for (Variable variable : genome.variables()) {
             if (variable.levels() > 0) {
-                rows.add(List.of(variable.name(), variable.levels() + " to choose from"));
+                rows.add(List.of(variable.name(), few(genome.words(variable))));
             }
         }
         study.vary()
@@ -130,6 +135,13 @@ final class CheckCommand implements Callable<Integer> {
             }
         }
         return rows;
+    }
+
+    /** All of a short list, both ends of a long one. */
+    private static String few(List<String> words) {
+        return words.size() <= MOST
+                ? String.join(", ", words)
+                : words.size() + ", from " + words.get(0) + " to " + words.get(words.size() - 1);
     }
 
     private static String words(Range range, Unit unit, Show show) {

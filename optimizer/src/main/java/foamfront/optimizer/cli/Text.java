@@ -3,6 +3,7 @@ package foamfront.optimizer.cli;
 /** Text on its way to a terminal. */
 final class Text {
     private static final int WIDTH = 10;
+    private static final double EXACT = 1e-9;
 
     private Text() {}
 
@@ -13,8 +14,11 @@ final class Text {
 
     /** Room to spare as a bar and words; a full bar is half of the limit or more. */
     static String room(double margin) {
-        if (margin < 0) {
+        if (margin < -EXACT) {
             return "x".repeat(bar(-margin)) + " misses by " + percent(-margin);
+        }
+        if (margin < EXACT) {
+            return ".".repeat(WIDTH) + " met exactly";
         }
         return "#".repeat(bar(margin)) + ".".repeat(WIDTH - bar(margin)) + " " + percent(margin) + " to spare";
     }

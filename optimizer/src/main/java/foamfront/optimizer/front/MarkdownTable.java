@@ -11,7 +11,8 @@ final class MarkdownTable {
 
     static String write(Table table) {
         StringBuilder out = new StringBuilder();
-        line(out, table.columns().stream().map(Table.Column::head).toList());
+        // Heads are our own words: no escape, so that the brackets of units read well as plain text too.
+        out.append(table.columns().stream().map(Table.Column::head).collect(Collectors.joining(" | ", "| ", " |\n")));
         out.append('|');
         for (Table.Column column : table.columns()) {
             out.append(column.numeric() ? " ---: |" : " --- |");

@@ -21,11 +21,17 @@ public record Row(Design design, MeasureValues measures, List<LimitCheck> limits
         caveats = List.copyOf(caveats);
     }
 
-    /** The limit with the least room to spare; null where nothing is limited. */
+    /** Margins below this are met exactly, by construction, and say nothing about the design. */
+    private static final double EXACT = 1e-9;
+
+    /**
+     * The limit with the least room to spare; null where nothing is limited. Limits met exactly do not count: a cruise held at
+     * the least ratio, a battery that balances.
+     */
     public @Nullable LimitCheck tightest() {
         LimitCheck tightest = null;
         for (LimitCheck check : limits) {
-            if (!Double.isNaN(check.margin()) && (tightest == null || check.margin() < tightest.margin())) {
+            if (Math.abs(check.margin()) > EXACT && (tightest == null || check.margin() < tightest.margin())) {
                 tightest = check;
             }
         }

@@ -62,7 +62,13 @@ public enum Show {
 
     /** The SI value in exactly this unit; a dash for none. */
     public String number(double si, Unit unit) {
-        return Double.isFinite(si) ? Numbers.fixed(unit.fromSi(si) + 0.0, decimals(unit)) : "-";
+        return Double.isFinite(si) ? digits(unit.fromSi(si) + 0.0, unit) : "-";
+    }
+
+    /** Small ratios keep two digits that mean something. */
+    private static String digits(double value, Unit unit) {
+        boolean small = unit == Unit.RATIO && Math.abs(value) < 0.1 && value != 0;
+        return Numbers.fixed(value, small ? 3 : decimals(unit));
     }
 
     private static int decimals(Unit unit) {

@@ -1,11 +1,13 @@
 package foamfront.optimizer.genome;
 
+import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingKind;
+import foamfront.model.parts.Part;
 import foamfront.optimizer.genome.LayoutGenes.Digit;
 import foamfront.optimizer.search.Variable;
 import foamfront.optimizer.search.Variable.Condition;
@@ -61,7 +63,7 @@ public final class Genome {
         ofLoad = filled(masses.size());
         for (Digit digit : Digit.values()) {
             if (layouts.levels(digit) > 1) {
-                ofDigit[digit.ordinal()] = add(new Variable.Category(words(digit), layouts.levels(digit)));
+                ofDigit[digit.ordinal()] = add(new Variable.Category(digit.words, layouts.levels(digit)));
             }
         }
         for (PartGenes.Kind kind : PartGenes.Kind.values()) {
@@ -86,10 +88,6 @@ public final class Genome {
         int[] result = new int[length];
         Arrays.fill(result, NONE);
         return result;
-    }
-
-    private static String words(Digit digit) {
-        return digit.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
     }
 
     private int add(Variable variable) {
@@ -151,6 +149,31 @@ public final class Genome {
     /** One per open choice: kinds, then parts, then dimensions, then load masses. */
     public List<Variable> variables() {
         return List.copyOf(variables);
+    }
+
+    /** What a category or part variable chooses from, in words, in the order of its levels. */
+    public List<String> words(Variable variable) {
+        int index = variables.indexOf(variable);
+        for (Digit digit : Digit.values()) {
+            if (ofDigit[digit.ordinal()] == index) {
+                return layouts.options(digit).stream().map(Genome::words).toList();
+            }
+        }
+        for (PartGenes.Kind kind : PartGenes.Kind.values()) {
+            if (ofPart[kind.ordinal()] == index) {
+                return parts.list(kind).stream().map(Part::name).toList();
+            }
+        }
+        return List.of();
+    }
+
+    private static String words(Object option) {
+        if (option instanceof WingChoice wing) {
+            return wing.kind() == WingKind.MONOPLANE
+                    ? wing.kind().words() + " (" + wing.height().words() + ")"
+                    : wing.kind().words();
+        }
+        return ((Choice) option).words();
     }
 
     /** The design that values stand for. */

@@ -28,20 +28,26 @@ import java.util.List;
 final class LayoutGenes {
     /** One digit per kind, the layout first. */
     enum Digit {
-        WING,
-        TAIL,
-        POWER,
-        BODY,
-        UNDERCARRIAGE,
-        CONTROLS,
-        SECTION,
-        JOINT,
-        SPAR,
-        HOLD_DOWN,
-        COVERING;
+        WING("wing"),
+        TAIL("tail"),
+        POWER("power"),
+        BODY("body"),
+        UNDERCARRIAGE("undercarriage"),
+        CONTROLS("controls"),
+        SECTION("wing section"),
+        JOINT("wing joint"),
+        SPAR("kind of spar"),
+        HOLD_DOWN("hold-down"),
+        COVERING("covering");
 
         /** Digits up to this one are the layout, those after it how it is made. */
         static final Digit LAST_OF_LAYOUT = UNDERCARRIAGE;
+
+        final String words;
+
+        Digit(String words) {
+            this.words = words;
+        }
     }
 
     /** More combinations than this are no table any more. */

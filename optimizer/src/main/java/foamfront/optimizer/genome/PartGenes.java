@@ -89,7 +89,7 @@ final class PartGenes {
         PROPELLER("propeller"),
         BATTERY("battery"),
         CONTROLLER("controller"),
-        SPAR("spar"),
+        SPAR("stock spar"),
         WHEEL("wheel"),
         SERVO("servo"),
         RECEIVER("receiver");
