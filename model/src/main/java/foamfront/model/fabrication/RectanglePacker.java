@@ -207,7 +207,6 @@ final class RectanglePacker {
             }
         };
 
-        abstract double fitness(
-                double w, double h, double room, double headroom, double leftRise, double rightRise);
+        abstract double fitness(double w, double h, double room, double headroom, double leftRise, double rightRise);
     }
 }
