@@ -32,7 +32,7 @@ public record BuildTime(
             cut += n * (pattern.cut() + scored + pattern.bevelled());
             fold += n * (scored + pattern.folded());
             glue += part.glueLength();
-            tape += part.tapeLength();
+            tape += part.tapeLength() + part.coveringLength();
             pieces += n;
             folds += n * pattern.folds();
         }
