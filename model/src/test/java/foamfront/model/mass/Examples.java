@@ -118,10 +118,10 @@ public final class Examples {
     public static List<BuiltPart> parts(Airframe airframe) {
         double x = airframe.chordX() + 0.45 * airframe.chord();
         return List.of(
-                new BuiltPart("wing skins", MassGroup.WING, 2.06 * airframe.area(), x, 0.05, 2.4, 1.2),
-                new BuiltPart("body tube", MassGroup.BODY, 0.29, 0.45, 0, 1.0, 0.5),
-                new BuiltPart("stabiliser", MassGroup.TAIL, 0.057, 0.88, 0.02, 0.3, 0.45),
-                new BuiltPart("fin", MassGroup.TAIL, 0.018, 0.90, 0.12, 0.2, 0.16));
+                new BuiltPart("wing skins", MassGroup.WING, 2.06 * airframe.area(), 0, x, 0.29, 0.05, 2.4, 2.4),
+                new BuiltPart("body tube", MassGroup.BODY, 0.29, 0, 0.45, 0.02, 0, 1.0, 2.4),
+                new BuiltPart("stabiliser", MassGroup.TAIL, 0.057, 0, 0.88, 0.11, 0.02, 0.3, 0.9),
+                new BuiltPart("fin", MassGroup.TAIL, 0.018, 0, 0.90, 0, 0.12, 0.2, 0.32));
     }
 
     public static MassBreakdown masses(Airframe airframe) {

@@ -133,7 +133,15 @@ class MassLawsTest {
         for (BuiltPart p : whole) {
             for (double s : new double[] {share, 1 - share}) {
                 split.add(new BuiltPart(
-                        p.name(), p.group(), s * p.boardArea(), p.x(), p.z(), s * p.glueLength(), s * p.tapeLength()));
+                        p.name(),
+                        p.group(),
+                        s * p.boardArea(),
+                        s * p.stockMass(),
+                        p.x(),
+                        p.y(),
+                        p.z(),
+                        s * p.glueLength(),
+                        s * p.tapeLength()));
             }
         }
         var nominal = foamfront.model.factors.Factors.NOMINAL;
