@@ -18,6 +18,7 @@ final class Lattice {
     /** Roots nearer than this are abreast, m. */
     private static final double SAME_ROOT = 1e-6;
 
+    private final Resolution resolution;
     private final int rows;
     private final StripStations stations;
     private boolean shared;
@@ -73,6 +74,7 @@ final class Lattice {
     final double[] flapMoment;
 
     Lattice(Resolution resolution, int mostSurfaces) {
+        this.resolution = resolution;
         rows = resolution.rows();
         stations = new StripStations(resolution);
         int n = mostSurfaces * resolution.mostStrips();
@@ -128,19 +130,36 @@ final class Lattice {
         return surface.mirrored() && surface.role() != Surface.Role.FIN;
     }
 
-    /** Finds the y at which the tail's last node lies, if any wing can share the tail's stations. */
+    /** Finds the first wing that can share the stations of a tail. */
     private void findTail(List<Surface> all) {
         shared = false;
-        for (int i = 0; i < all.size() && !shared; i++) {
-            Surface tail = all.get(i);
-            if (tail.role() == Surface.Role.TAIL && carriesLift(tail)) {
-                double length = length(tail);
-                double root = tail.panels().get(0).rootY();
-                tailRootY = root;
-                tailEdgeY = root + (0.5 * tail.span() - root) * (stations.tailEnd(length) / length);
-                for (int k = 0; k < all.size(); k++) {
-                    shared |= isWing(all.get(k)) && abreastOfTail(all.get(k)) < Double.POSITIVE_INFINITY;
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).role() == Surface.Role.TAIL && carriesLift(all.get(i))) {
+                for (int k = 0; k < all.size() && !shared; k++) {
+                    if (isWing(all.get(k))) {
+                        share(all.get(k), all.get(i));
+                    }
                 }
+            }
+        }
+    }
+
+    /** Cuts the tail finer until the wing has all its strips, as far as the tail's last node lies abreast of the wing. */
+    private void share(Surface wing, Surface tail) {
+        double length = length(wing);
+        tailRootY = tail.panels().get(0).rootY();
+        double half = 0.5 * tail.span() - tailRootY;
+        for (int count = resolution.tailStrips(); count <= resolution.mostStrips(); count++) {
+            double edge = tailRootY + half * StripStations.reach(count);
+            double inner = abreast(wing, edge);
+            if (!(inner < length)) {
+                return;
+            }
+            shared = true;
+            tailEdgeY = edge;
+            stations.share(count);
+            if (stations.isFull(length, inner)) {
+                return;
             }
         }
     }
@@ -157,16 +176,16 @@ final class Lattice {
         return sum;
     }
 
-    /** How far along the wing the tail's last node lies abreast of it, m; infinite when there is no such place. */
-    private double abreastOfTail(Surface wing) {
+    /** How far along the wing this y lies abreast of it, m; infinite when there is no such place. */
+    private double abreast(Surface wing, double edge) {
         if (Math.abs(wing.panels().get(0).rootY() - tailRootY) > SAME_ROOT) {
             return Double.POSITIVE_INFINITY;
         }
         double along = 0;
         for (int i = 0; i < wing.panels().size(); i++) {
             Panel panel = wing.panels().get(i);
-            if (tailEdgeY <= panel.tipY()) {
-                return along + panel.breadth() * (tailEdgeY - panel.rootY()) / (panel.tipY() - panel.rootY());
+            if (edge <= panel.tipY()) {
+                return along + panel.breadth() * (edge - panel.rootY()) / (panel.tipY() - panel.rootY());
             }
             along += panel.breadth();
         }
@@ -175,7 +194,7 @@ final class Lattice {
 
     private void map(Surface surface) {
         double length = length(surface);
-        double inner = shared && isWing(surface) ? abreastOfTail(surface) : Double.POSITIVE_INFINITY;
+        double inner = shared && isWing(surface) ? abreast(surface, tailEdgeY) : Double.POSITIVE_INFINITY;
         if (surface.role() == Surface.Role.TAIL) {
             if (shared) {
                 stations.tailBehindWing(length);

@@ -15,7 +15,7 @@ package foamfront.model.aero;
  *   <li>a wing before a tail: the tail's own stations up to its last node, so that the wing's trailing vortices pass
  *       the tail half-way between its control points, then T + (L - T) S (A + (1 - A) S) with S = sin(π v / 2), where A
  *       makes the spacing continuous at T (derived; A = 1 is the first mapping). A wide tail leaves the wing fewer
- *       strips outboard, none when the rest is about the quarter strip of the second mapping.
+ *       strips outboard - none when the rest is about the quarter strip of the second mapping - and is cut finer itself.
  * </ul>
  */
 final class StripStations {
@@ -41,6 +41,9 @@ final class StripStations {
     /** Strips of the latest mapping. */
     int strips;
 
+    /** Equal strips that the tail and the wings before it share. */
+    private int equalStrips;
+
     StripStations(Resolution resolution) {
         wingStrips = resolution.wingStrips();
         outboardStrips = resolution.outboardStrips();
@@ -64,15 +67,25 @@ final class StripStations {
         return sines;
     }
 
-    /** Distance of the last node of a tail cut into equal strips, m. */
-    double tailEnd(double length) {
-        return length * tailStrips / (tailStrips + TIP_INSET);
+    /** How far along itself the last node of a tail cut into equal strips lies, share of its length. */
+    static double reach(int count) {
+        return count / (count + TIP_INSET);
+    }
+
+    /** Takes this many equal strips from now on. */
+    void share(int count) {
+        equalStrips = count;
+    }
+
+    /** Whether a wing that shares the equal strips has all the strips it should. */
+    boolean isFull(double length, double inner) {
+        return equalStrips + outboard(length, inner) >= tailStrips + outboardStrips;
     }
 
     /** Strips outboard of {@code inner} that keep A within bounds. */
     private int outboard(double length, double inner) {
-        double most = MOST_A * 0.5 * Math.PI * (length - inner) * tailStrips / inner;
-        return (int) Math.min(outboardStrips, most);
+        double most = MOST_A * 0.5 * Math.PI * (length - inner) * equalStrips / inner;
+        return (int) Math.min(outboardStrips + tailStrips - equalStrips, most);
     }
 
     void wingAlone(double length) {
@@ -84,32 +97,32 @@ final class StripStations {
     }
 
     void tailBehindWing(double length) {
-        strips = tailStrips;
-        equal(tailEnd(length) / tailStrips);
+        strips = equalStrips;
+        equal(reach(equalStrips) * length / equalStrips);
     }
 
     /** A wing of this length whose inner strips end at {@code inner}, the distance abreast of the tail's last node. */
     void wingBeforeTail(double length, double inner) {
         int outboard = outboard(length, inner);
         double[] sines = outboardSines[outboard];
-        strips = tailStrips + outboard;
-        equal(inner / tailStrips);
+        strips = equalStrips + outboard;
+        equal(inner / equalStrips);
         double rest = length - inner;
-        double a = inner / tailStrips * outboard / rest * (2 / Math.PI);
+        double a = inner / equalStrips * outboard / rest * (2 / Math.PI);
         for (int k = 0; k < outboard; k++) {
             double mid = sines[2 * k + 1];
             double end = sines[2 * k + 2];
-            control[tailStrips + k] = inner + rest * mid * (a + (1 - a) * mid);
-            node[tailStrips + k + 1] = inner + rest * end * (a + (1 - a) * end);
+            control[equalStrips + k] = inner + rest * mid * (a + (1 - a) * mid);
+            node[equalStrips + k + 1] = inner + rest * end * (a + (1 - a) * end);
         }
     }
 
     private void equal(double step) {
-        for (int k = 0; k < tailStrips; k++) {
+        for (int k = 0; k < equalStrips; k++) {
             node[k] = k * step;
             control[k] = (k + 0.5) * step;
         }
-        node[tailStrips] = tailStrips * step;
+        node[equalStrips] = equalStrips * step;
     }
 
     private void clustered(double length, double[] sines, int count) {

@@ -22,7 +22,12 @@ final class HandLaunch {
 
     /** The least height on the way to a steady climb, m; below zero for a model that meets the ground hard. */
     static double lowest(
-            TrimmedFlight flight, ThrustCurve thrust, DragParabola polar, Launch launch, double throwFactor, boolean pusher) {
+            TrimmedFlight flight,
+            ThrustCurve thrust,
+            DragParabola polar,
+            Launch launch,
+            double throwFactor,
+            boolean pusher) {
         double mass = flight.weight() / GRAVITY;
         double v = throwFactor * launch.speed(mass);
         double gamma = 0;
@@ -46,7 +51,7 @@ final class HandLaunch {
             h += dh;
             least = Math.min(least, h);
             // Level or climbing with lift and speed in hand, nothing lower will come.
-            if (gamma >= 0 && v > 1.1 * flight.stallSpeed() && t > PUSHER_DELAY || h < -HEIGHT) {
+            if ((gamma >= 0 && v > 1.1 * flight.stallSpeed() && t > PUSHER_DELAY) || h < -HEIGHT) {
                 break;
             }
         }

@@ -1,23 +1,16 @@
 package foamfront.model.flight;
 
 import foamfront.model.airframe.Airframe;
-import foamfront.model.airframe.BodyShape;
-import foamfront.model.airframe.Control;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Tail;
 
 /**
- * Tail volumes, weathercock stability, spiral parameter and roll response.
+ * Tail volumes, effective dihedral and the spiral parameter; full travels of the controls.
  *
  * <ul>
  *   <li>Tail volumes V_H = S_h l_h / (S c), V_V = S_v l_v / (S b), arms between quarter chords (common practice, T-04).
- *   <li>C_nβ = a_v V_V − 1.3 (Vol / S b)(h / w): fin by Helmbold with 1.55 times its geometric aspect ratio for standing on a
- *       body (DATCOM practice, from memory), body by Raymer, Aircraft Design, ch. 16 (from memory).
  *   <li>Spiral parameter B = (l_v / b)(Υ / C_L), Υ in degrees (M. Drela, MIT Unified Engineering notes, from memory).
- *   <li>Roll helix angle p b / 2V: with ailerons τ δ (b/2) ∫c y dy / ∫c y² dy, strip theory for power and damping alike, in
- *       which the induction that halves both cancels (derived); without, dihedral effect times the sideslip that the rudder
- *       holds, over roll damping, both by {@link foamfront.model.aero.LateralDerivatives}.
  * </ul>
  */
 public final class Handling {
@@ -26,9 +19,6 @@ public final class Handling {
 
     /** Full travel of the rudder, rad. */
     public static final double RUDDER_TRAVEL = 25 * Math.PI / 180;
-
-    private static final double BODY_GAIN = 1.55;
-    private static final double BODY_YAW = 1.3;
 
     private Handling() {}
 
@@ -58,34 +48,6 @@ public final class Handling {
         return sum / (airframe.area() * airframe.span());
     }
 
-    /** Fin lift slope on its own area, per rad. */
-    public static double finSlope(Airframe airframe) {
-        if (airframe.fins().isEmpty()) {
-            return 3; // a V-tail's panels are of middling aspect ratio (judgement)
-        }
-        Surface fin = airframe.fins().get(0);
-        double aspect = BODY_GAIN * fin.span() * fin.span() / fin.area();
-        return 2 * Math.PI * aspect / (2 + Math.sqrt(aspect * aspect + 4));
-    }
-
-    /** C_nβ about the balance point, per rad. */
-    public static double yawStiffness(Airframe airframe, double balanceX) {
-        double fins = 0;
-        double slope = finSlope(airframe);
-        for (Surface fin : airframe.fins()) {
-            fins += slope * fin.area() * (quarterChord(fin) - balanceX);
-        }
-        Surface tail = airframe.tail();
-        if (tail != null && airframe.design().tail() instanceof Tail.VTail) {
-            double flat = cosine(tail);
-            fins += slope * tail.area() * (1 - flat * flat) * (quarterChord(tail) - balanceX);
-        }
-        BodyShape body = airframe.body();
-        double volume = body.length() * body.width() * body.height();
-        double bodyShare = BODY_YAW * volume * body.height() / body.width();
-        return (fins - bodyShare) / (airframe.area() * airframe.span());
-    }
-
     /** B at a lift coefficient. */
     public static double spiralParameter(Airframe airframe, double balanceX, double lift) {
         double arm = 0;
@@ -108,40 +70,6 @@ public final class Handling {
             weight += arm;
         }
         return sum / weight;
-    }
-
-    /** pb/2V at full ailerons, τ being their effectiveness with losses; 0 where there are none. */
-    public static double aileronHelix(Surface wing, double effectiveness) {
-        double power = 0;
-        double damping = 0;
-        double semispan = 0.5 * wing.span();
-        for (Control control : wing.controls()) {
-            if (control.kind() == Control.Kind.AILERON || control.kind() == Control.Kind.ELEVON) {
-                power += moment(wing, control.from() * semispan, control.to() * semispan, 1);
-            }
-        }
-        damping = moment(wing, 0, semispan, 2);
-        return effectiveness * FULL_TRAVEL * semispan * power / damping;
-    }
-
-    /** ∫ c y^n dy between two stations, n 1 or 2, by Simpson's rule, exact for straight edges. */
-    private static double moment(Surface wing, double from, double to, int n) {
-        double sum = 0;
-        for (Panel panel : wing.panels()) {
-            double a = Math.max(from, panel.rootY());
-            double b = Math.min(to, panel.tipY());
-            if (b > a) {
-                double m = 0.5 * (a + b);
-                sum += (b - a) / 6 * (term(panel, a, n) + 4 * term(panel, m, n) + term(panel, b, n));
-            }
-        }
-        return sum;
-    }
-
-    private static double term(Panel panel, double y, int n) {
-        double share = (y - panel.rootY()) / (panel.tipY() - panel.rootY());
-        double chord = panel.rootChord() + share * (panel.tipChord() - panel.rootChord());
-        return n == 1 ? chord * y : chord * y * y;
     }
 
     private static double quarterChord(Surface surface) {

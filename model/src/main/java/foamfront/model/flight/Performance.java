@@ -35,6 +35,7 @@ public final class Performance {
     private final ThrustCurve thrust = new ThrustCurve();
     private final double[] scratch = new double[SpeedTable.SIZE];
 
+    private DragParabola parabola = new DragParabola(0, 1);
     private double glideRatio;
     private double sinkRate;
     private double climbRate;
@@ -47,6 +48,7 @@ public final class Performance {
     private double range;
     private double outAndBack;
     private double staticThrust;
+    private double staticTorque;
     private double fullPower;
     private double fullMotorInput;
     private double fullCurrent;
@@ -58,6 +60,7 @@ public final class Performance {
     /** Glide and sink alone, for an aeroplane without power. */
     public void glide(TrimmedFlight flight, double stoppedDrag) {
         table.fill(flight);
+        parabola = DragParabola.of(flight);
         for (int i = 0; i < SpeedTable.SIZE; i++) {
             double q = 0.5 * flight.density() * table.speed[i] * table.speed[i];
             scratch[i] = table.drag[i] + q * stoppedDrag;
@@ -81,6 +84,7 @@ public final class Performance {
         glide(flight, stoppedDrag);
         train.solveFullThrottle(0, FULL_CHARGE);
         staticThrust = train.thrust();
+        staticTorque = train.torque();
         fullPower = train.batteryVoltage() * train.batteryCurrent();
         fullMotorInput = train.motorVoltage() * train.motorCurrent();
         fullCurrent = train.batteryCurrent();
@@ -192,7 +196,8 @@ public final class Performance {
         cruiseRotation = train.rotation();
         double cruiseTime = endurance * slow / fast;
         range = cruiseTime * cruiseSpeed;
-        outAndBack = cruiseSpeed > wind ? cruiseTime * (cruiseSpeed * cruiseSpeed - wind * wind) / (2 * cruiseSpeed) : 0;
+        outAndBack =
+                cruiseSpeed > wind ? cruiseTime * (cruiseSpeed * cruiseSpeed - wind * wind) / (2 * cruiseSpeed) : 0;
     }
 
     /** Electrical power that holds a drag, W; beyond what the plant can do, more than it can draw. */
@@ -207,6 +212,20 @@ public final class Performance {
         double from = Discharge.afterFullThrottle(train, climbSpeed, climbTime, FULL_CHARGE);
         double to = Discharge.RESERVE + fullCurrent * GO_AROUND / train.capacity();
         return from > to ? Discharge.endurance(train, drag, speed, from, to) : 0;
+    }
+
+    DragParabola parabola() {
+        return parabola;
+    }
+
+    /** Oswald's span efficiency of the trimmed polar between 1.2 and 2 stall speeds. */
+    public double spanEfficiency(double aspectRatio) {
+        return parabola.spanEfficiency(aspectRatio);
+    }
+
+    /** C_D0 of the parabola through the trimmed polar at 1.2 and 2 stall speeds. */
+    public double zeroLiftDrag() {
+        return parabola.zeroLift();
     }
 
     /** Thrust against speed at full throttle and low charge. */
@@ -276,6 +295,11 @@ public final class Performance {
     /** Static thrust at full throttle and full charge, N. */
     public double staticThrust() {
         return staticThrust;
+    }
+
+    /** Torque of each propeller in the same state, N m. */
+    public double staticTorque() {
+        return staticTorque;
     }
 
     /** Electrical power from the battery at rest, full throttle, full charge, W. */

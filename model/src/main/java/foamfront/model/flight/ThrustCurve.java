@@ -45,9 +45,7 @@ final class ThrustCurve {
     /** Thrust at an airspeed in m/s, N. */
     double at(double speed) {
         double s = speed / step;
-        return scale
-                * (coefficient[0]
-                        + s * (coefficient[1] + (s - 1) * (coefficient[2] + (s - 2) * coefficient[3])));
+        return scale * (coefficient[0] + s * (coefficient[1] + (s - 1) * (coefficient[2] + (s - 2) * coefficient[3])));
     }
 
     /** The fastest speed the curve was solved at, m/s. */

@@ -1,11 +1,13 @@
 package foamfront.model.flight;
 
 import foamfront.model.aero.LiftingSystem;
+import foamfront.model.aero.ParasiteDrag;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.factors.Factors;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One balanced aeroplane trimmed in pitch, at any level speed.
@@ -41,8 +43,7 @@ public final class TrimmedFlight {
     private double density;
     private double weight;
     private double reference;
-    private double parasiteAtOne;
-    private double parasiteSlope;
+    private @Nullable ParasiteDrag drags;
 
     private double incidenceAtRest;
     private double incidencePerLift;
@@ -68,7 +69,7 @@ public final class TrimmedFlight {
      * @param polars of each surface's section
      * @param balanceX balance point from the nose, m
      * @param bodyMoment dC_m/dα of the bodies, per rad, on reference area and chord
-     * @param drags parasite drag areas at two speeds
+     * @param drags parasite drag area against speed
      * @param weight N
      */
     public void prepare(
@@ -86,8 +87,7 @@ public final class TrimmedFlight {
         this.weight = weight;
         density = air.density();
         reference = lifting.referenceArea();
-        parasiteSlope = drags.slope();
-        parasiteAtOne = drags.atOne();
+        this.drags = drags;
         trimLine(balanceX, bodyMoment);
         double logViscosity = StrictMath.log(air.kinematicViscosity());
         strips = 0;
@@ -193,7 +193,7 @@ public final class TrimmedFlight {
         }
         profile = factors.sectionDrag() * sum / reference;
         induced = lifting.inducedDrag(incidence(lift), elevator(lift), 0);
-        parasite = factors.parasiteDrag() * parasiteArea(logSpeed) / reference;
+        parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
         return 0.5 * density * speed * speed * reference * (profile + induced + parasite);
     }
 
@@ -208,8 +208,9 @@ public final class TrimmedFlight {
         return true;
     }
 
-    private double parasiteArea(double logSpeed) {
-        return Math.max(0, parasiteAtOne + parasiteSlope * logSpeed);
+    private double drags(double logSpeed) {
+        ParasiteDrag sum = drags;
+        return sum == null ? 0 : sum.dragArea(logSpeed);
     }
 
     /** C_L that carries the weight at a speed. */

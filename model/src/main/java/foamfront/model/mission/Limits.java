@@ -29,7 +29,9 @@ public final class Limits {
             atLeast(
                     Measure.ROLL_RESPONSE,
                     0.07,
-                    "Gilruth and Turner, NACA R-715, 1941 (from memory); 0.025 without ailerons"),
+                    "Gilruth and Turner, NACA R-715, 1941 (from memory)"),
+            atLeast(Measure.RUDDER_ROLL, 0.025, "turned by rudder and dihedral (from memory)"),
+            atMost(Measure.TORQUE_ROLL, 1, "the motor must not roll the model (judgement)"),
             atMost(Measure.TRIM_TRAVEL, 0.8, "a fifth of the elevator kept in hand at the stall (judgement)"),
             atMost(Measure.MOTOR_LOAD, 1, "5 W/g continuous or the measured rating (from memory, MC-02)"),
             atMost(Measure.CONTROLLER_LOAD, 1, "controller rated for 1.25 times the current (common practice, T-08)"),
@@ -41,11 +43,13 @@ public final class Limits {
             atLeast(Measure.BAY_LENGTH, 0, "everything inside must fit in a row"),
             atLeast(Measure.CHORD_FIT, 0, "the fold must leave room for its spar (F-11)"),
             atMost(Measure.SHEET_FIT, 1, "every part comes out of a stock sheet"),
+            atLeast(Measure.CAR_ROOM, 0, "it must go into the car"),
             atLeast(Measure.WING_BENDING, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.SPAR_SHEAR, 1.5, "safety over the limit load (common practice)"),
             atMost(Measure.TIP_DEFLECTION, 0.15, "of the semispan at limit load (judgement)"),
             atLeast(Measure.DIVERGENCE_SPEED, 1.2, "above the top speed (common practice)"),
             atMost(Measure.BOOM_STIFFNESS, 0.05, "a softer tail boom changes trim (judgement)"),
+            atLeast(Measure.BOOM_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.SERVO_TORQUE, 2, "safety on the hinge moment (common practice, T-13)"));
 
     private final List<Bound> bounds;

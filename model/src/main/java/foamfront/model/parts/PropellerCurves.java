@@ -101,14 +101,14 @@ public final class PropellerCurves {
         return j <= furthest ? slope(power, j, speedTerm) : Math.min(slope(power, furthest, speedTerm), 0);
     }
 
-    /** ∂C_T/∂λ. */
+    /** ∂C_T/∂λ; also along the tangent, unless that was held from rising. */
     public double thrustSpeedSlope(double j) {
-        return thrust[4] + Math.min(j, furthest) * thrust[5];
+        return thrust[4] + j * thrust[5];
     }
 
-    /** ∂C_P/∂λ. */
+    /** ∂C_P/∂λ; also along the tangent, unless that was held from rising. */
     public double powerSpeedSlope(double j) {
-        return power[4] + Math.min(j, furthest) * power[5];
+        return power[4] + j * power[5];
     }
 
     /** Slowest measured speed, rev/s. */

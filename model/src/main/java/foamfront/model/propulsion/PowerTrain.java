@@ -281,14 +281,10 @@ public final class PowerTrain {
             double driven = c > 0 ? n * curves.powerSpeedSlope(j) * curves.speedTermSlope(n) : 0;
             double slope = k * n * (2 * c - j * curves.powerSlope(j, l) + driven) + perTurn;
             double next = n - error / slope;
-            if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
+            if (Math.abs(next - n) <= STEP * n) {
+                return next;
             }
-            double step = Math.abs(next - n);
-            n = next;
-            if (step <= STEP * n) {
-                break;
-            }
+            n = next > low && next < high ? next : 0.5 * (low + high);
         }
         return n;
     }
@@ -311,14 +307,10 @@ public final class PowerTrain {
             double slope =
                     2 * c - j * curves.thrustSlope(j, l) + n * curves.thrustSpeedSlope(j) * curves.speedTermSlope(n);
             double next = n - error / (thrustScale * n * slope);
-            if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
+            if (Math.abs(next - n) <= STEP * n) {
+                return next;
             }
-            double step = Math.abs(next - n);
-            n = next;
-            if (step <= STEP * n) {
-                break;
-            }
+            n = next > low && next < high ? next : 0.5 * (low + high);
         }
         return n;
     }

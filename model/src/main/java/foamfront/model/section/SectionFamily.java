@@ -1,5 +1,7 @@
 package foamfront.model.section;
 
+import foamfront.model.units.MeasuredTable;
+
 /**
  * What sections of one kind have in common before thickness, camber and edges scale it.
  *
@@ -50,19 +52,15 @@ final class SectionFamily {
 
     private static final class Table {
         static final double FACET_PENALTY = 1.15;
-        private static final double[] BRACKETED = {30e3, 40e3, 60e3, 80e3, 100e3, 150e3, 200e3, 300e3, 400e3};
-        static final ReynoldsTable FLAT_BOTTOM_LIFT =
-                ReynoldsTable.through(BRACKETED, new double[] {0.68, 0.75, 0.85, 1.00, 1.08, 1.18, 1.22, 1.25, 1.27});
-        static final ReynoldsTable FLAT_BOTTOM_DRAG = ReynoldsTable.through(
-                BRACKETED, new double[] {0.0555, 0.045, 0.030, 0.024, 0.019, 0.015, 0.013, 0.011, 0.0096});
-        static final ReynoldsTable PLATE_LIFT =
-                ReynoldsTable.through(BRACKETED, new double[] {0.66, 0.67, 0.69, 0.71, 0.72, 0.74, 0.75, 0.77, 0.79});
+        private static final MeasuredTable FOLD = MeasuredTable.read(SectionFamily.class, "flat-bottomed-fold.csv");
+        private static final MeasuredTable SMOOTH = MeasuredTable.read(SectionFamily.class, "smooth-symmetrical.csv");
+        private static final MeasuredTable FLAT = MeasuredTable.read(SectionFamily.class, "flat-plate.csv");
 
-        private static final double[] MEASURED = {30e3, 40e3, 61.4e3, 101.7e3, 203.5e3, 305.2e3, 400e3};
-        static final ReynoldsTable SYMMETRICAL_LIFT =
-                ReynoldsTable.through(MEASURED, new double[] {0.70, 0.74, 0.78, 0.80, 0.82, 0.83, 0.835});
-        static final ReynoldsTable SMOOTH_SYMMETRICAL_DRAG = ReynoldsTable.through(
-                MEASURED, new double[] {0.0284, 0.0226, 0.01520, 0.01159, 0.00833, 0.00743, 0.0068});
+        static final ReynoldsTable FLAT_BOTTOM_LIFT = ReynoldsTable.through(FOLD.column(0), FOLD.column(1));
+        static final ReynoldsTable FLAT_BOTTOM_DRAG = ReynoldsTable.through(FOLD.column(0), FOLD.column(2));
+        static final ReynoldsTable SYMMETRICAL_LIFT = ReynoldsTable.through(SMOOTH.column(0), SMOOTH.column(1));
+        static final ReynoldsTable SMOOTH_SYMMETRICAL_DRAG = ReynoldsTable.through(SMOOTH.column(0), SMOOTH.column(2));
+        static final ReynoldsTable PLATE_LIFT = ReynoldsTable.through(FLAT.column(0), FLAT.column(1));
 
         /** Measured 0.94 to 1.02 of 2π from Re 100 000 to 300 000 and a dead band at 61 000; below, <i>judgement</i>. */
         static final ReynoldsTable FOLDED_SLOPE = ReynoldsTable.through(

@@ -13,7 +13,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  *
  * <p>Each measured propeller is described at n₀ by its advance ratio of zero thrust J₀, by C_T and C_P at rest and by the
  * shares of these left at 0.35, 0.7 and 1 of J₀, and by its speed terms. These descriptors are regressed on pitch ratio,
- * its square, diameter, and an offset and a slope for each product line, with a small ridge; the cubic through the four
+ * its square, diameter, and for each product line an offset and a slope in either, with a small ridge; the cubic through the four
  * predicted points is the curve. Scaling by J₀ is what lets one form serve all pitches. How the rows marked "regression"
  * in the catalogue were made; judged by leaving each propeller out (UnseenPropellerExternalTest).
  */
@@ -75,7 +75,7 @@ final class LineRegression {
     private static double[] features(char line, double diameter, double pitchRatio) {
         double y = pitchRatio - MIDDLE_PITCH_RATIO;
         int lines = LINES.length() - 1;
-        double[] f = new double[4 + 2 * lines];
+        double[] f = new double[4 + 3 * lines];
         f[0] = 1;
         f[1] = y;
         f[2] = y * y;
@@ -84,6 +84,7 @@ final class LineRegression {
         if (index > 0) {
             f[3 + index] = 1;
             f[3 + lines + index] = y;
+            f[3 + 2 * lines + index] = f[3];
         }
         return f;
     }

@@ -40,7 +40,7 @@ final class PropellerRows {
         "B 11x7",
         "C 8x4.3",
         "C 9x4.7",
-        "C 10x8",
+        "C 8x6",
         "D 9x5",
         "D 10x6",
         "E 7x6",
@@ -71,6 +71,11 @@ final class PropellerRows {
                 + "thrust a3,thrust b0,thrust b1,power a0,power a1,power a2,power a3,power b0,power b1,"
                 + "lowest speed [rpm],highest speed [rpm],furthest advance ratio,source"
     };
+
+    /** The project's limits, point 1, less room for rounding. */
+    private static final double MOST_MERIT = 0.789;
+
+    private static final double MOST_EFFICIENCY = 0.799;
 
     private PropellerRows() {}
 
@@ -120,7 +125,27 @@ final class PropellerRows {
             }
         }
         double[] size = size(name);
-        return regression.predict(line, INCH.toSi(size[0]), INCH.toSi(size[1]), lowest, highest);
+        return credible(regression.predict(line, INCH.toSi(size[0]), INCH.toSi(size[1]), lowest, highest));
+    }
+
+    /** With power raised until figure of merit and efficiency are no better than measured propellers reach. */
+    private static PropellerCurves credible(PropellerCurves curves) {
+        double excess = 1;
+        for (double n : new double[] {curves.lowestSpeed(), curves.highestSpeed()}) {
+            CurveShape shape = CurveShape.at(curves, n);
+            excess = Math.max(excess, shape.figureOfMerit() / MOST_MERIT);
+            excess = Math.max(excess, shape.peakEfficiency() / MOST_EFFICIENCY);
+        }
+        double[] power = curves.powerTerms();
+        for (int i = 0; i < power.length; i++) {
+            power[i] *= excess;
+        }
+        return new PropellerCurves(
+                curves.thrustTerms(),
+                CurveFit.rounded(power),
+                curves.lowestSpeed(),
+                curves.highestSpeed(),
+                curves.furthestAdvance());
     }
 
     private static double[] size(String name) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.design.WingSection.FlatPlate;
+import foamfront.model.units.MeasuredTable;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -19,14 +20,16 @@ class FlatPlateExternalTest {
 
     private static final double DRAG_SCATTER = 0.006;
 
+    private static final MeasuredTable WINGS = MeasuredTable.read(FlatPlateExternalTest.class, "plate-wings.csv");
+
     private final SectionPolar polar = SectionPolar.of(new FlatPlate(), 0.004, 0.2);
 
     @Test
     void dragOfAspectRatioOneIsWithinTheScatterAsARootMeanSquare() {
-        MeasuredTable errors = new MeasuredTable();
-        for (double[] row : MeasuredTable.rows("plate-wings.csv")) {
-            if (row[0] <= 8) {
-                errors.add(wingDrag(row[1], 1) - row[2]);
+        ErrorStatistics errors = new ErrorStatistics();
+        for (int row = 0; row < WINGS.rows(); row++) {
+            if (WINGS.at(row, 0) <= 8) {
+                errors.add(wingDrag(WINGS.at(row, 1), 1) - WINGS.at(row, 2));
             }
         }
 
@@ -36,10 +39,10 @@ class FlatPlateExternalTest {
 
     @Test
     void dragOfAspectRatioTwoIsWithinTheScatterAsARootMeanSquare() {
-        MeasuredTable errors = new MeasuredTable();
-        for (double[] row : MeasuredTable.rows("plate-wings.csv")) {
-            if (row[0] <= 15) {
-                errors.add(wingDrag(row[3], 2) - row[4]);
+        ErrorStatistics errors = new ErrorStatistics();
+        for (int row = 0; row < WINGS.rows(); row++) {
+            if (WINGS.at(row, 0) <= 15) {
+                errors.add(wingDrag(WINGS.at(row, 3), 2) - WINGS.at(row, 4));
             }
         }
 

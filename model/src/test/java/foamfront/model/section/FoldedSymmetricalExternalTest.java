@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.design.WingSection.FoldedSymmetrical;
+import foamfront.model.units.MeasuredTable;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,12 +19,14 @@ class FoldedSymmetricalExternalTest {
 
     @Test
     void dragStandsBetweenTheSmoothSectionAndAThirdMore() {
-        MeasuredTable errors = new MeasuredTable();
+        ErrorStatistics errors = new ErrorStatistics();
         double[] lifts = {0, 0.15, 0.30, 0.45, 0.60, 0.70, 0.80};
-        for (double[] row : MeasuredTable.rows("symmetrical-drag.csv")) {
-            double scatter = row[0] < 62e3 ? 0.2 : 0.1;
+        MeasuredTable measured = MeasuredTable.read(FoldedSymmetricalExternalTest.class, "symmetrical-drag.csv");
+        for (int row = 0; row < measured.rows(); row++) {
+            double reynolds = measured.at(row, 0);
+            double scatter = reynolds < 62e3 ? 0.2 : 0.1;
             for (int i = 0; i < lifts.length; i++) {
-                double ratio = polar.drag(lifts[i], StrictMath.log(row[0])) / row[i + 1];
+                double ratio = polar.drag(lifts[i], StrictMath.log(reynolds)) / measured.at(row, i + 1);
                 assertThat(ratio).isBetween(1.0 - scatter, 1.3 * (1 + scatter));
                 errors.add(ratio / MIDDLE_PENALTY - 1);
             }

@@ -1,0 +1,27 @@
+package foamfront.model.aero;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foamfront.model.airframe.Surface;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Downwash in the sheet behind an elliptic load, ε = C_L / (π A) (1 + (2/π) √(1 + X²) / X E(m)), derived from
+ * Biot-Savart's law with the load on one straight line.
+ */
+class DownwashExternalTest {
+    /** A real wing of aspect ratio 20 carries nearly that load, nearly on that line; half-way between two wake vortices. */
+    private static final double SLENDER = 0.01;
+
+    @ParameterizedTest(name = "x/b = {0}")
+    @CsvSource({"0.3, 0.79892", "0.5, 0.70538", "0.75, 0.66948", "1, 0.65567", "2, 0.64154"})
+    void fallsBehindTheWingAsTheClosedFormSays(double x, double factor) {
+        Surface wing = TestWings.elliptic(1, 0.05, 64);
+        LiftingSystem system = TestWings.solved(new Resolution(1, 64, 4), wing);
+        double loading = system.liftCoefficient(0.1, 0, 0) / 20;
+        double first = system.upwash(0.1, 0, 0, x, system.stripY(0), 0);
+        assertThat(-first / loading).isCloseTo(factor, within(SLENDER * factor));
+    }
+}
