@@ -1,42 +1,46 @@
 package foamfront.model.mass;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.fabrication.CutPart;
+import foamfront.model.fabrication.PartsList;
+import foamfront.model.fabrication.StockPiece;
 import foamfront.model.factors.Factors;
 import foamfront.model.parts.Workshop;
 import java.util.List;
 
 /**
- * What the builder makes: board, glue and tape of every part, stock spars and booms, and the builder's allowance. The mass factor
- * and the allowance act on board, glue and tape, not on stock. Glue and tape are itemised and not multiplied again (the
- * project's limits, point 14).
+ * What the builder makes: board, glue and tape (covering included) of every cut part, pieces of stock, and the builder's
+ * allowance. The mass factor and the allowance act on board, glue and tape, not on stock. Glue and tape are itemised and not
+ * multiplied again (the project's limits, point 14).
  */
 final class BuiltMasses {
     private BuiltMasses() {}
 
-    static void add(
-            Airframe airframe, List<BuiltPart> parts, Workshop workshop, Factors factors, List<MassItem> items) {
-        double density = airframe.design().board().arealDensity();
+    static void add(Airframe airframe, PartsList parts, Workshop workshop, Factors factors, List<MassItem> items) {
         double sum = 0;
         double momentX = 0;
         double momentZ = 0;
         double spreadY = 0;
-        for (BuiltPart part : parts) {
+        for (CutPart part : parts.cut()) {
             double mass = factors.airframeMass()
-                    * (part.boardArea() * density
-                            + part.glueLength() * workshop.glueLinearMass()
-                            + part.tapeLength() * workshop.tapeLinearMass());
-            items.add(
-                    spread(airframe, part.name(), mass + part.stockMass(), part.x(), part.y(), part.z(), part.group()));
+                    * PartsList.mass(part, airframe.design().board(), workshop);
+            MassGroup group = MassGroup.ofPart(part.name());
+            items.add(spread(airframe, part.name(), mass, part.x(), part.y(), part.z(), group));
             sum += mass;
             momentX += mass * part.x();
             momentZ += mass * part.z();
             spreadY += mass * part.y();
         }
+        for (StockPiece piece : parts.stock()) {
+            MassGroup group = MassGroup.ofPart(piece.name());
+            items.add(spread(airframe, piece.name(), piece.mass(), piece.x(), piece.y(), piece.z(), group));
+        }
         if (sum > 0) {
+            double mass = workshop.allowance() * sum;
             items.add(spread(
                     airframe,
                     "builder's allowance",
-                    workshop.allowance() * sum,
+                    mass,
                     momentX / sum,
                     spreadY / sum,
                     momentZ / sum,
