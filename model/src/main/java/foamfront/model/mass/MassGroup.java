@@ -18,6 +18,20 @@ public enum MassGroup {
         this.words = words;
     }
 
+    /** The group of a cut or sawn part by the name it has on the drawings. */
+    public static MassGroup ofPart(String name) {
+        if (name.startsWith("wing saddle")) {
+            return BODY;
+        }
+        if (name.startsWith("wing") || name.startsWith("upper wing")) {
+            return WING;
+        }
+        if (name.startsWith("stabiliser") || name.startsWith("fin")) {
+            return TAIL;
+        }
+        return name.startsWith("float") ? UNDERCARRIAGE : BODY;
+    }
+
     /** Name in tables. */
     public String words() {
         return words;

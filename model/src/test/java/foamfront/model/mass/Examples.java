@@ -26,6 +26,8 @@ import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.design.WingTips;
+import foamfront.model.fabrication.FlatPatterns;
+import foamfront.model.factors.Factors;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
@@ -114,17 +116,7 @@ public final class Examples {
                 List.of(loads));
     }
 
-    /** Board parts of the trainer, roughly. */
-    public static List<BuiltPart> parts(Airframe airframe) {
-        double x = airframe.chordX() + 0.45 * airframe.chord();
-        return List.of(
-                new BuiltPart("wing skins", MassGroup.WING, 2.06 * airframe.area(), x, 0.05, 2.4, 1.2),
-                new BuiltPart("body tube", MassGroup.BODY, 0.29, 0.45, 0, 1.0, 0.5),
-                new BuiltPart("stabiliser", MassGroup.TAIL, 0.057, 0.88, 0.02, 0.3, 0.45),
-                new BuiltPart("fin", MassGroup.TAIL, 0.018, 0.90, 0.12, 0.2, 0.16));
-    }
-
     public static MassBreakdown masses(Airframe airframe) {
-        return MassBreakdown.of(airframe, parts(airframe), WORKSHOP, foamfront.model.factors.Factors.NOMINAL);
+        return MassBreakdown.of(airframe, FlatPatterns.of(airframe), WORKSHOP, Factors.NOMINAL);
     }
 }
