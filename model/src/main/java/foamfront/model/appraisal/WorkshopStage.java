@@ -41,8 +41,7 @@ final class WorkshopStage {
         TransportBox box = TransportBox.of(airframe, w.mission.car());
         w.set(Measure.PACKED_LENGTH, box.longest());
         w.set(Measure.CAR_ROOM, box.margin());
-        w.sheets = (int) Math.ceil(
-                w.parts.area() / (0.8 * design.board().length() * design.board().width()));
+        w.sheets = w.nester.sheets(w.parts, design.board());
         w.set(Measure.SHEETS, w.sheets);
         BuildTime time = BuildTime.of(airframe, w.parts, w.mission.workshop(), w.factors);
         w.set(Measure.BUILD_TIME, time.total());
@@ -54,24 +53,8 @@ final class WorkshopStage {
         masses(w, airframe);
     }
 
-    private static java.util.List<foamfront.model.mass.BuiltPart> built(Workbench w) {
-        java.util.List<foamfront.model.mass.BuiltPart> list = new java.util.ArrayList<>();
-        for (foamfront.model.fabrication.CutPart p : w.parts.cut()) {
-            foamfront.model.mass.MassGroup g = foamfront.model.mass.MassGroup.BODY;
-            if (p.name().startsWith("wing")
-                    || p.name().contains("aileron")
-                    || p.name().contains("spar")) g = foamfront.model.mass.MassGroup.WING;
-            if (p.name().startsWith("stab")
-                    || p.name().startsWith("fin")
-                    || p.name().startsWith("elev")) g = foamfront.model.mass.MassGroup.TAIL;
-            list.add(new foamfront.model.mass.BuiltPart(
-                    p.name(), g, p.area(), p.x(), p.z(), p.glueLength(), p.tapeLength()));
-        }
-        return list;
-    }
-
     private static void masses(Workbench w, Airframe airframe) {
-        w.masses = MassBreakdown.of(airframe, built(w), w.mission.workshop(), w.factors);
+        w.masses = MassBreakdown.of(airframe, w.parts, w.mission.workshop(), w.factors);
         double mass = w.masses.mass();
         double area = airframe.area();
         w.set(Measure.PAYLOAD, w.design.payload());
