@@ -141,9 +141,8 @@ public final class LiftingSystem {
         double moment = 0;
         for (int r = 0; r < rows; r++) {
             double circulation = matrix[(r * strips + i) * stride + n + b];
-            int at = r * lattice.nodes + node;
             sum += circulation;
-            moment += circulation * 0.5 * (influence.vortexX[at] + influence.vortexX[at + 1]);
+            moment += circulation * 0.5 * (influence.vortexX(r, node) + influence.vortexX(r, node + 1));
         }
         int place = COLUMNS * (1 + s) + b;
         lift[place] += 4 * width * sum;
