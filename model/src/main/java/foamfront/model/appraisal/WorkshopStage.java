@@ -12,7 +12,6 @@ import foamfront.model.design.WingSpar;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.BuildTime;
 import foamfront.model.fabrication.FlatPatterns;
-import foamfront.model.fabrication.SheetNest;
 import foamfront.model.fabrication.TransportBox;
 import foamfront.model.flight.Handling;
 import foamfront.model.mass.ClearanceCheck;
@@ -42,14 +41,15 @@ final class WorkshopStage {
         TransportBox box = TransportBox.of(airframe, w.mission.car());
         w.set(Measure.PACKED_LENGTH, box.longest());
         w.set(Measure.CAR_ROOM, box.margin());
-        w.sheets = w.nest(w.parts, design.board());
+        w.sheets = w.nester.sheets(w.parts, design.board());
         w.set(Measure.SHEETS, w.sheets);
         BuildTime time = BuildTime.of(airframe, w.parts, w.mission.workshop(), w.factors);
         w.set(Measure.BUILD_TIME, time.total());
         w.set(Measure.DIFFICULTY, time.difficulty());
         w.set(
                 Measure.BUILD_COST,
-                BillOfMaterials.cost(airframe, w.parts, w.sheets, w.mission, w.factors));
+                BillOfMaterials.of(airframe, w.parts, w.sheets, w.mission, w.factors)
+                        .cost());
         masses(w, airframe);
     }
 

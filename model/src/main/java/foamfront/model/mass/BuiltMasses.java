@@ -24,7 +24,7 @@ final class BuiltMasses {
         for (CutPart part : parts.cut()) {
             double mass = factors.airframeMass()
                     * PartsList.mass(part, airframe.design().board(), workshop);
-            MassGroup group = MassGroup.ofPart(part.name());
+            MassGroup group = MassGroup.of(part.assembly());
             items.add(spread(airframe, part.name(), mass, part.x(), part.y(), part.z(), group));
             sum += mass;
             momentX += mass * part.x();
@@ -32,7 +32,7 @@ final class BuiltMasses {
             spreadY += mass * part.y();
         }
         for (StockPiece piece : parts.stock()) {
-            MassGroup group = MassGroup.ofPart(piece.name());
+            MassGroup group = MassGroup.of(piece.assembly());
             items.add(spread(airframe, piece.name(), piece.mass(), piece.x(), piece.y(), piece.z(), group));
         }
         if (sum > 0) {

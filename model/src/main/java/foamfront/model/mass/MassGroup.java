@@ -1,5 +1,7 @@
 package foamfront.model.mass;
 
+import foamfront.model.fabrication.Assembly;
+
 /** What a mass belongs to, for tables of mass shares and for the loads of the structure. */
 public enum MassGroup {
     WING("wing"),
@@ -18,18 +20,14 @@ public enum MassGroup {
         this.words = words;
     }
 
-    /** The group of a cut or sawn part by the name it has on the drawings. */
-    public static MassGroup ofPart(String name) {
-        if (name.startsWith("wing saddle")) {
-            return BODY;
-        }
-        if (name.startsWith("wing") || name.startsWith("upper wing")) {
-            return WING;
-        }
-        if (name.startsWith("stabiliser") || name.startsWith("fin")) {
-            return TAIL;
-        }
-        return name.startsWith("float") ? UNDERCARRIAGE : BODY;
+    /** The group of what is cut or sawn for an assembly. */
+    public static MassGroup of(Assembly assembly) {
+        return switch (assembly) {
+            case WING -> WING;
+            case TAIL -> TAIL;
+            case BODY, POWER -> BODY;
+            case UNDERCARRIAGE -> UNDERCARRIAGE;
+        };
     }
 
     /** Name in tables. */

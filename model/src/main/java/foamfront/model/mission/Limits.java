@@ -26,10 +26,7 @@ public final class Limits {
             atLeast(Measure.HORIZONTAL_TAIL_VOLUME, 0.30, "below this pitch is nervous (Drela, from memory)"),
             atLeast(Measure.VERTICAL_TAIL_VOLUME, 0.02, "below this it wanders in yaw (Drela, from memory)"),
             atLeast(Measure.YAW_STIFFNESS, 0.04, "weathercock stability per radian (from memory)"),
-            atLeast(
-                    Measure.ROLL_RESPONSE,
-                    0.07,
-                    "Gilruth and Turner, NACA R-715, 1941 (from memory)"),
+            atLeast(Measure.ROLL_RESPONSE, 0.07, "Gilruth and Turner, NACA R-715, 1941 (from memory)"),
             atLeast(Measure.RUDDER_ROLL, 0.025, "turned by rudder and dihedral (from memory)"),
             atMost(Measure.TORQUE_ROLL, 1, "the motor must not roll the model (judgement)"),
             atMost(Measure.TRIM_TRAVEL, 0.8, "a fifth of the elevator kept in hand at the stall (judgement)"),

@@ -74,7 +74,11 @@ public enum Measure {
     SPIRAL_PARAMETER("spiral parameter", Unit.RATIO, NEITHER, "tail arm over span times dihedral in degrees over C_L"),
     ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron"),
     RUDDER_ROLL("roll helix angle by rudder", Unit.RATIO, HIGHER, "pb/2V at full rudder of a model without ailerons"),
-    TORQUE_ROLL("motor torque", Unit.RATIO, LOWER, "at full throttle, over 3 % of weight times span without ailerons, 30 % of the ailerons' moment with"),
+    TORQUE_ROLL(
+            "motor torque",
+            Unit.RATIO,
+            LOWER,
+            "at full throttle, over 3 % of weight times span without ailerons, 30 % of the ailerons' moment with"),
     TRIM_TRAVEL("elevator at stall", Unit.RATIO, LOWER, "elevator travel used to trim at maximum lift, of full travel"),
     MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
     CONTROLLER_LOAD(

@@ -138,7 +138,18 @@ class MassLawsTest {
         for (CutPart p : whole.cut()) {
             for (int i = 0; i < p.count(); i++) {
                 split.add(new CutPart(
-                        p.name(), 1, false, p.grained(), p.pattern(), p.glue(), p.tape(), p.x(), p.y(), p.z()));
+                        p.name(),
+                        p.assembly(),
+                        1,
+                        false,
+                        p.grained(),
+                        p.pattern(),
+                        p.glue(),
+                        p.tape(),
+                        p.covering(),
+                        p.x(),
+                        p.y(),
+                        p.z()));
             }
         }
         assertThat(split).hasSizeGreaterThan(whole.cut().size());
