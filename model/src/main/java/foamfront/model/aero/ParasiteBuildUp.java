@@ -42,8 +42,8 @@ public final class ParasiteBuildUp {
     public static ParasiteDrag of(Airframe airframe, Atmosphere air) {
         double nu = air.kinematicViscosity();
         BodyShape shape = airframe.body();
-        BoxBody body = new BoxBody(
-                shape.length(), shape.width(), shape.height(), NOSE_RADIUS, shape.width() * shape.height());
+        BoxBody body =
+                new BoxBody(shape.length(), shape.width(), shape.height(), NOSE_RADIUS, shape.width() * shape.height());
         double fixed = wheels(airframe.design().undercarriage()) + loads(airframe.design()) + motor(airframe.design());
         return ParasiteDrag.of(
                 speed -> fixed
@@ -107,7 +107,8 @@ public final class ParasiteBuildUp {
         Stations s = airframe.stations();
         Panel root = airframe.wing().panels().get(0);
         double height = s.propellerZ() - Math.max(0.5 * airframe.body().height(), root.rootZ());
-        return Fittings.pylon(Math.max(0.01, height), PYLON_CHORD, 2 * airframe.body().wall(), speed, nu);
+        return Fittings.pylon(
+                Math.max(0.01, height), PYLON_CHORD, 2 * airframe.body().wall(), speed, nu);
     }
 
     private static double bands(Airframe airframe, double speed, double nu) {

@@ -1,9 +1,9 @@
 package foamfront.model.appraisal;
 
-import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.BodyMoment;
 import foamfront.model.aero.FinYaw;
 import foamfront.model.aero.LateralDerivatives;
+import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.PlainFlap;
 import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
@@ -29,7 +29,8 @@ final class BalanceStage {
         solveLift(w);
         w.bodyMoment = BodyMoment.pitchSlope(airframe.body(), w.lifting.referenceArea(), w.lifting.referenceChord());
         // C_mα(x) = C_mα(0) + x C_Lα / c; the neutral point makes it vanish with the body's share added.
-        w.neutralPoint = -(w.lifting.momentSlope(0) + w.bodyMoment) * w.lifting.referenceChord() / w.lifting.liftSlope();
+        w.neutralPoint =
+                -(w.lifting.momentSlope(0) + w.bodyMoment) * w.lifting.referenceChord() / w.lifting.liftSlope();
         w.balance = Balance.of(w.masses, airframe, w.neutralPoint);
         staticMargin(w);
         w.set(Measure.BALANCE_POINT, w.balance.x() - w.design.wing().x());
@@ -46,9 +47,7 @@ final class BalanceStage {
                 w.factors);
         w.set(Measure.STALL_SPEED, w.flight.stallSpeed());
         w.set(Measure.MAXIMUM_LIFT, w.flight.maximumLift());
-        w.set(
-                Measure.TRIM_TRAVEL,
-                Math.abs(w.flight.elevator(w.flight.maximumLift())) / Handling.FULL_TRAVEL);
+        w.set(Measure.TRIM_TRAVEL, Math.abs(w.flight.elevator(w.flight.maximumLift())) / Handling.FULL_TRAVEL);
         handling(w);
     }
 
@@ -57,11 +56,10 @@ final class BalanceStage {
         int n = surfaces.size();
         if (w.polars.length < n) {
             w.polars = new SectionPolar[n];
-            
         }
         double board = w.design.board().thickness();
-        double speed = Math.sqrt(
-                2 * w.masses.mass() * GRAVITY / (w.air().density() * w.airframe.area() * TYPICAL_LIFT));
+        double speed =
+                Math.sqrt(2 * w.masses.mass() * GRAVITY / (w.air().density() * w.airframe.area() * TYPICAL_LIFT));
         w.sections.clear();
         for (int i = 0; i < n; i++) {
             Surface surface = surfaces.get(i);
@@ -72,11 +70,7 @@ final class BalanceStage {
             w.sections.add(
                     new SectionLift(polar.zeroLiftAngle(), polar.slopeRatio(logReynolds), polar.momentCoefficient()));
         }
-        w.lifting.solve(
-                surfaces,
-                w.sections,
-                PlainFlap.SMALL_ANGLE_EFFICIENCY,
-                PlainFlap.LARGE_ANGLE_EFFICIENCY);
+        w.lifting.solve(surfaces, w.sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
     }
 
     /** Of the two ends of the margins over the load states the one nearer its limit stands for all. */
@@ -125,8 +119,7 @@ final class BalanceStage {
         w.rollPower = 0;
         double effectiveness =
                 PlainFlap.effectiveness(controls.rudderChord()) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
-        double sideslip =
-                yaw > 0 ? rudderMoment(w, effectiveness) * Handling.RUDDER_TRAVEL / yaw : 0;
+        double sideslip = yaw > 0 ? rudderMoment(w, effectiveness) * Handling.RUDDER_TRAVEL / yaw : 0;
         double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper, kappa)
                 * Handling.effectiveDihedral(wing)
                 * Math.min(MOST_SIDESLIP, sideslip);

@@ -63,7 +63,10 @@ final class Findings {
         add(found, Caveat.TIP_STALL, w.flight.stallPlace() > 2 / 3.0);
         add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
-        add(found, Caveat.SPIRAL, w.get(Measure.SPIRAL_PARAMETER) < 5 && !w.design.controls().ailerons());
+        add(
+                found,
+                Caveat.SPIRAL,
+                w.get(Measure.SPIRAL_PARAMETER) < 5 && !w.design.controls().ailerons());
         return found;
     }
 

@@ -104,7 +104,8 @@ final class FlightStage {
                                     pusher));
         } else {
             w.rule(Measure.LAUNCH_HEIGHT);
-            double friction = w.factors.rollingFriction() * w.mission.site().ground().friction();
+            double friction =
+                    w.factors.rollingFriction() * w.mission.site().ground().friction();
             w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.takeOff(w.flight, w.performance, friction));
         }
     }
@@ -132,7 +133,8 @@ final class FlightStage {
         if (power instanceof Power.TwinTractor twin) {
             return twin.plant();
         }
-        throw new IllegalArgumentException("the model cannot compute " + power.kind().words() + " power yet");
+        throw new IllegalArgumentException(
+                "the model cannot compute " + power.kind().words() + " power yet");
     }
 
     /** Receiver, servos and loads, A at the radio's 5 V; loads by their power. */

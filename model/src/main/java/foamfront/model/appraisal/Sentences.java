@@ -30,7 +30,8 @@ final class Sentences {
             return "out of reach";
         }
         double shown = unit.fromSi(value);
-        String number = new BigDecimal(shown).round(THREE_DIGITS).stripTrailingZeros().toPlainString();
+        String number =
+                new BigDecimal(shown).round(THREE_DIGITS).stripTrailingZeros().toPlainString();
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 }

@@ -7,8 +7,9 @@ import foamfront.model.airframe.Airframe;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
 import foamfront.model.design.PowerPlant;
-import foamfront.model.factors.Factors;
 import foamfront.model.fabrication.PartsList;
+import foamfront.model.fabrication.SheetNester;
+import foamfront.model.factors.Factors;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.TrimmedFlight;
 import foamfront.model.mass.Balance;
@@ -25,12 +26,18 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One worker's scratch: kernels, the design in hand and what the stages have found of it so far. */
+@SuppressWarnings(
+        "NullAway.Init") // what the stages find is set by them, in their fixed order, before anything reads it
 final class Workbench {
     private static final int MEASURES = Measure.values().length;
+
+    /** No single limit may outweigh a stage. */
+    private static final double MOST = 3;
 
     final LiftingSystem lifting = new LiftingSystem(Resolution.DEFAULT);
     final TrimmedFlight flight = new TrimmedFlight(lifting);
     final Performance performance = new Performance();
+    final SheetNester nester = new SheetNester();
     final double[] values = new double[MEASURES];
 
     /** Whether a measure has been set, or does not apply to this design. */
@@ -123,7 +130,4 @@ final class Workbench {
         }
         return sum;
     }
-
-    /** No single limit may outweigh a stage. */
-    private static final double MOST = 3;
 }

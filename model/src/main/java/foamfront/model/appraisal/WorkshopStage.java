@@ -5,6 +5,8 @@ import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Stations;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Design;
+import foamfront.model.design.Load;
+import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.WingSection;
@@ -12,7 +14,6 @@ import foamfront.model.design.WingSpar;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.BuildTime;
 import foamfront.model.fabrication.FlatPatterns;
-import foamfront.model.fabrication.SheetNest;
 import foamfront.model.fabrication.TransportBox;
 import foamfront.model.flight.Handling;
 import foamfront.model.mass.ClearanceCheck;
@@ -31,6 +32,7 @@ final class WorkshopStage {
         w.set(Measure.CLEARANCE, room.clearance());
         w.set(Measure.BAY_LENGTH, room.spareLength());
         w.set(Measure.PROPELLER_CLEARANCE, propellerClearance(airframe));
+        w.set(Measure.VIEW, missingView(airframe));
         chordFit(w, airframe);
         w.set(Measure.HORIZONTAL_TAIL_VOLUME, Handling.horizontalTailVolume(airframe));
         if (airframe.tail() == null) {
@@ -42,14 +44,15 @@ final class WorkshopStage {
         TransportBox box = TransportBox.of(airframe, w.mission.car());
         w.set(Measure.PACKED_LENGTH, box.longest());
         w.set(Measure.CAR_ROOM, box.margin());
-        w.sheets = w.nest(w.parts, design.board());
+        w.sheets = w.nester.sheets(w.parts, design.board());
         w.set(Measure.SHEETS, w.sheets);
         BuildTime time = BuildTime.of(airframe, w.parts, w.mission.workshop(), w.factors);
         w.set(Measure.BUILD_TIME, time.total());
         w.set(Measure.DIFFICULTY, time.difficulty());
         w.set(
                 Measure.BUILD_COST,
-                BillOfMaterials.cost(airframe, w.parts, w.sheets, w.mission, w.factors));
+                BillOfMaterials.of(airframe, w.parts, w.sheets, w.mission, w.factors)
+                        .cost());
         masses(w, airframe);
     }
 
@@ -85,6 +88,19 @@ final class WorkshopStage {
             return Math.min(side, design.wing().x() - s.propellerX());
         }
         return 1;
+    }
+
+    /** What a nose camera asks for and a propeller ahead of it takes, rad; a pusher's or a twin's nose sees freely. */
+    private static double missingView(Airframe airframe) {
+        double missing = 0;
+        for (Load load : airframe.design().loads()) {
+            if (load.view() > 0
+                    && load.place() == Place.NOSE
+                    && airframe.stations().propellerX() < 0) {
+                missing = Math.max(missing, load.view());
+            }
+        }
+        return missing;
     }
 
     /** Inside height at the tip less what the spar needs; a plate's spar must fit its thickness. */

@@ -46,6 +46,11 @@ public record BillOfMaterials(List<Line> lines) {
         return new BillOfMaterials(lines);
     }
 
+    /** Cost alone, the same to the last bit. */
+    public static double cost(Airframe airframe, PartsList parts, int sheets, Mission mission, Factors factors) {
+        return of(airframe, parts, sheets, mission, factors).cost();
+    }
+
     /** Of everything bought. */
     public double cost() {
         double sum = 0;

@@ -88,7 +88,7 @@ final class BodyParts {
             double hatch = i == 0 ? Math.min(wanted, 0.8 * piece) : 0;
             double joint = i == 0 ? 0 : 0.5 * insideAround();
             double x = (i + 0.5) * piece;
-            double edges = piece * (angles ? 2 : 4);
+            double edges = piece * (angles ? 1 : 2);
             if (hatch > 0 && angles) {
                 out.skin("body", 1, tube(piece, true, hatch), 2 * piece, joint, edges, x, 0, 0);
                 out.skin("body angle", 1, tube(piece, true, 0), 0, joint, edges, x, 0, 0);
@@ -185,7 +185,7 @@ final class BodyParts {
         double piece = length / pieces;
         for (int i = 0; i < pieces; i++) {
             Rectangle board = new Rectangle(piece, h());
-            out.skin("body board", 1, board, 0, 0, 2 * piece, (i + 0.5) * piece, 0, 0);
+            out.skin("body board", 1, board, 0, 0, piece, (i + 0.5) * piece, 0, 0);
         }
         double nose = Math.min(0.4 * length, out.along);
         Rectangle doubler = new Rectangle(nose, 0.6 * h());

@@ -5,8 +5,8 @@ import foamfront.model.factors.Factors;
 import foamfront.model.parts.Workshop;
 
 /**
- * Time at the bench by the workshop's rates: metres cut, folded, glued and taped, parts marked out, bought parts fitted. Two
- * bevels that are cut along one fold count as cuts, a score as a cut and a fold.
+ * Time at the bench by the workshop's rates: metres cut, folded, glued and taped, parts marked out, bought parts fitted. A
+ * bevel counts as a cut, a score as a cut and a fold.
  *
  * @param cutting s
  * @param folding s
@@ -32,7 +32,7 @@ public record BuildTime(
             cut += n * (pattern.cut() + scored + pattern.bevelled());
             fold += n * (scored + pattern.folded());
             glue += part.glueLength();
-            tape += part.tapeLength();
+            tape += part.tapeLength() + part.coveringLength();
             pieces += n;
             folds += n * pattern.folds();
         }

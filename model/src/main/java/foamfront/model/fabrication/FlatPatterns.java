@@ -27,6 +27,7 @@ public final class FlatPatterns {
         Design design = airframe.design();
         PartsBuffer out = new PartsBuffer(design);
         for (Surface surface : airframe.surfaces()) {
+            out.turnTo(surface.role() == Surface.Role.TAIL ? Assembly.TAIL : Assembly.WING);
             switch (surface.role()) {
                 case WING -> wing(out, design.wing().build(), surface, "wing");
                 case SECOND_WING -> wing(out, design.wing().build(), surface, "upper wing");
@@ -34,7 +35,9 @@ public final class FlatPatterns {
                 case FIN -> {}
             }
         }
+        out.turnTo(Assembly.TAIL);
         fins(out, airframe.fins());
+        out.turnTo(Assembly.BODY);
         new BodyParts(out, airframe).add();
         new MountParts(out, airframe).add();
         return out.list();

@@ -77,7 +77,7 @@ final class FoldedWingParts {
         FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges);
         double splice = spliced ? 2 * p.rootChord() : 0;
         double trailing = breadth;
-        double edges = both.leadingEdge() + trailing + p.tipChord();
+        double edges = both.leadingEdge();
         if (both.width() <= out.across) {
             out.skin(name, count, both, trailing, splice, edges, x, y, z);
         } else {

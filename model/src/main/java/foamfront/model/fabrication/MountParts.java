@@ -31,8 +31,11 @@ final class MountParts {
     }
 
     void add() {
+        out.turnTo(Assembly.POWER);
         power();
+        out.turnTo(Assembly.UNDERCARRIAGE);
         undercarriage();
+        out.turnTo(Assembly.WING);
         if (airframe.design().wing() instanceof Wing.Biplane biplane) {
             Rectangle strut = new Rectangle(biplane.gap(), STRUT);
             double y = 0.35 * airframe.span();
@@ -119,7 +122,7 @@ final class MountParts {
         double y = 0.125 * airframe.span();
         double ground = airframe.stations().groundZ();
         double z = Math.min(ground, belly - 0.05);
-        out.skin("float", 2 * pieces, tube, length, 0, 4 * length, x, y, z);
+        out.skin("float", 2 * pieces, tube, length, 0, 2 * length, x, y, z);
         Rectangle end = new Rectangle(floats.beam(), FLOAT_HEIGHT * floats.beam());
         out.part("float end", 4, false, false, end, 4 * floats.beam(), x, y, z);
         double leg = Math.max(belly - z + 2 * STRUT, 0.05);

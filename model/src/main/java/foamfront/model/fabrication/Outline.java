@@ -43,6 +43,16 @@ public final class Outline {
         return sum;
     }
 
+    /** Least x, m. */
+    public double left() {
+        return min(x);
+    }
+
+    /** Least y, m. */
+    public double low() {
+        return min(y);
+    }
+
     /** Extent along the grain, m. */
     public double length() {
         return max(x) - min(x);

@@ -19,6 +19,7 @@ final class PartsBuffer {
 
     final double across;
     private final Covering covering;
+    private Assembly assembly = Assembly.WING;
     private final List<CutPart> cut = new ArrayList<>(24);
     private final List<StockPiece> stock = new ArrayList<>(4);
 
@@ -30,7 +31,12 @@ final class PartsBuffer {
         covering = design.covering();
     }
 
-    /** Adds a skin, which carries the covering; {@code edges} are its outer edges, m. */
+    /** What the parts added from now on belong to. */
+    void turnTo(Assembly next) {
+        assembly = next;
+    }
+
+    /** Adds a skin, which carries the covering; {@code edges} are its edges worth taping, m. */
     void skin(
             String name,
             int count,
@@ -41,7 +47,8 @@ final class PartsBuffer {
             double x,
             double y,
             double z) {
-        cut.add(new CutPart(name, count, count == 2, true, pattern, glue, tape + covering(pattern, edges), x, y, z));
+        cut.add(new CutPart(
+                name, assembly, count, count == 2, true, pattern, glue, tape, covering(pattern, edges), x, y, z));
     }
 
     private double covering(Pattern pattern, double edges) {
@@ -64,11 +71,11 @@ final class PartsBuffer {
             double x,
             double y,
             double z) {
-        cut.add(new CutPart(name, count, mirrored, grained, pattern, glue, 0, x, y, z));
+        cut.add(new CutPart(name, assembly, count, mirrored, grained, pattern, glue, 0, 0, x, y, z));
     }
 
     void stock(String name, Spar spar, double length, int count, double x, double y, double z) {
-        stock.add(new StockPiece(name, spar, length, count, x, y, z));
+        stock.add(new StockPiece(name, assembly, spar, length, count, x, y, z));
     }
 
     /** How many pieces a length must be cut into to come out of the sheet. */

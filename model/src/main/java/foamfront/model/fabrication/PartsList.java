@@ -43,11 +43,11 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
         return sum;
     }
 
-    /** Tape in all, m. */
+    /** Tape in all, covering included, m. */
     public double tape() {
         double sum = 0;
         for (CutPart part : cut) {
-            sum += part.tapeLength();
+            sum += part.tapeLength() + part.coveringLength();
         }
         return sum;
     }
@@ -65,7 +65,7 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
     public static double mass(CutPart part, Board board, Workshop workshop) {
         return part.area() * board.arealDensity()
                 + part.glueLength() * workshop.glueLinearMass()
-                + part.tapeLength() * workshop.tapeLinearMass();
+                + (part.tapeLength() + part.coveringLength()) * workshop.tapeLinearMass();
     }
 
     /** The largest piece's side over the usable sheet side it must come from; above 1 it cannot be cut. */

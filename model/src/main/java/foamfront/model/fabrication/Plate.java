@@ -43,6 +43,11 @@ public record Plate(
         return new Plate(rootChord, tipChord, 0, breadth, false, thickness, 0, List.of());
     }
 
+    /** Length of the leading edge, both halves' of a whole, m. */
+    public double leadingEdge() {
+        return halves() * slope(0);
+    }
+
     private double trailingEdge() {
         return slope(1);
     }

@@ -48,7 +48,7 @@ final class PlateParts {
     void addFins(Surface fin, int count, double y) {
         Panel panel = fin.panels().get(0);
         Plate plate = plate(panel, false, Hinges.on(fin, panel));
-        double edges = plate.cut() - panel.rootChord();
+        double edges = plate.leadingEdge();
         out.skin(name, count, plate, 2 * panel.rootChord(), 0, edges, Station.x(panel, 0.5), y, Station.z(panel));
     }
 
@@ -73,7 +73,7 @@ final class PlateParts {
 
     /** One piece, glued over {@code joint} at its root, tape over and under. */
     private void piece(Panel p, int count, Plate plate, double joint) {
-        double edges = 2 * plate.breadth() * (plate.whole() ? 2 : 1);
+        double edges = plate.leadingEdge();
         out.skin(name, count, plate, joint, 2 * joint, edges, Station.x(p, 0.5), Station.y(p), Station.z(p));
         if (section instanceof WingSection.SteppedPlate stepped) {
             Plate upper = new Plate(

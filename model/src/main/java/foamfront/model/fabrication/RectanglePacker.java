@@ -22,7 +22,6 @@ final class RectanglePacker {
 
     private final Skyline skyline = new Skyline();
     private int[] waiting = new int[64];
-    private final double[] gap = new double[5];
     // results by rectangle
     double[] atX = new double[64];
     double[] atY = new double[64];
@@ -87,9 +86,9 @@ final class RectanglePacker {
         return top;
     }
 
-    /** Area of the rectangles in the last bin. */
-    double lastBinArea() {
-        return lastBinArea;
+    /** What a pass is judged by: the height of a strip; full bins and the filled share of the last one. Less is better. */
+    double score() {
+        return limit == Double.POSITIVE_INFINITY ? top : bins - 1 + lastBinArea / (stripWidth * limit);
     }
 
     /** Places all rectangles, ties going to the earlier in {@code order}. */
@@ -115,7 +114,7 @@ final class RectanglePacker {
                     left--;
                     System.arraycopy(waiting, 1, waiting, 0, left);
                 }
-                if (left > 0 || !empty) {
+                if (left > 0) {
                     bins++;
                     lastBinArea = 0;
                 }
@@ -207,7 +206,6 @@ final class RectanglePacker {
             }
         };
 
-        abstract double fitness(
-                double w, double h, double room, double headroom, double leftRise, double rightRise);
+        abstract double fitness(double w, double h, double room, double headroom, double leftRise, double rightRise);
     }
 }

@@ -26,7 +26,6 @@ final class EquipmentMasses {
     private static final double HORN_AND_PUSHROD = 0.003; // kg each surface
     private static final double SERVO_LEAD = 0.004; // kg each surface
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
-    private static final double FLOAT_STRUTS = 0.020; // kg, wire, judgement
     private static final double TAIL_WHEEL_SHARE = 0.25; // of a main wheel, judgement
     private static final double NOSE_WHEEL_SHARE = 0.8; // of a main wheel, judgement
     private static final double TRACK = 0.2; // of the span, the project's limits, point 13
@@ -134,9 +133,6 @@ final class EquipmentMasses {
             second(airframe, "nose wheel", NOSE_WHEEL_SHARE, tricycle.wheel(), items);
         } else if (gear instanceof Undercarriage.Amphibian amphibian) {
             main(airframe, amphibian.wheel(), items);
-        } else if (gear instanceof Undercarriage.Floats) {
-            double z = -0.5 * airframe.body().height();
-            items.add(MassItem.relative("float struts", FLOAT_STRUTS, 0, 0, z, MassGroup.UNDERCARRIAGE));
         }
     }
 

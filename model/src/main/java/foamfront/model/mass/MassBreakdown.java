@@ -1,6 +1,7 @@
 package foamfront.model.mass;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.fabrication.PartsList;
 import foamfront.model.factors.Factors;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Workshop;
@@ -61,10 +62,11 @@ public final class MassBreakdown {
     /**
      * All masses of an airframe.
      *
-     * @param parts what is cut from board
+     * @param parts what is cut and sawn for it
      */
-    public static MassBreakdown of(Airframe airframe, List<BuiltPart> parts, Workshop workshop, Factors factors) {
-        List<MassItem> items = new ArrayList<>(parts.size() + 24);
+    public static MassBreakdown of(Airframe airframe, PartsList parts, Workshop workshop, Factors factors) {
+        List<MassItem> items =
+                new ArrayList<>(parts.cut().size() + parts.stock().size() + 24);
         BuiltMasses.add(airframe, parts, workshop, factors, items);
         EquipmentMasses.add(airframe, items);
         LoadRow.add(airframe, items);

@@ -75,8 +75,9 @@ public final class SectionPolar {
         this.family = family;
         this.scale = scale;
         this.blunt = BLUNT_EDGE * scale.edge * StrictMath.cbrt(scale.edge / scale.drag);
-        this.zeroLiftAngle = ZERO_LIFT_KEPT * zeroLiftAngle;
-        this.moment = MOMENT_KEPT * moment;
+        // Adding zero turns the −0 of a section without camber into 0, which prints as such.
+        this.zeroLiftAngle = ZERO_LIFT_KEPT * zeroLiftAngle + 0.0;
+        this.moment = MOMENT_KEPT * moment + 0.0;
         this.dragUncertainty = dragUncertainty;
         this.liftUncertainty = liftUncertainty;
     }

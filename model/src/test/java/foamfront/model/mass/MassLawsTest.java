@@ -3,9 +3,15 @@ package foamfront.model.mass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.airframe.Airframe;
+import foamfront.model.fabrication.CutPart;
+import foamfront.model.fabrication.FlatPatterns;
+import foamfront.model.fabrication.PartsList;
+import foamfront.model.factors.Factors;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -124,21 +130,32 @@ class MassLawsTest {
         assertThat(after - before).isCloseTo(0.2 / masses.mass() * dx / chord, within(ROUNDING));
     }
 
-    @ParameterizedTest(name = "share {0}")
-    @ValueSource(doubles = {0.5, 0.2, 0.01})
-    void splittingABoardChangesNothing(double share) {
-        var airframe = foamfront.model.airframe.Airframe.of(Examples.trainer());
-        List<BuiltPart> whole = Examples.parts(airframe);
-        List<BuiltPart> split = new ArrayList<>();
-        for (BuiltPart p : whole) {
-            for (double s : new double[] {share, 1 - share}) {
-                split.add(new BuiltPart(
-                        p.name(), p.group(), s * p.boardArea(), p.x(), p.z(), s * p.glueLength(), s * p.tapeLength()));
+    @Test
+    void splittingABoardChangesNothing() {
+        Airframe airframe = Airframe.of(Examples.trainer());
+        PartsList whole = FlatPatterns.of(airframe);
+        List<CutPart> split = new ArrayList<>();
+        for (CutPart p : whole.cut()) {
+            for (int i = 0; i < p.count(); i++) {
+                split.add(new CutPart(
+                        p.name(),
+                        p.assembly(),
+                        1,
+                        false,
+                        p.grained(),
+                        p.pattern(),
+                        p.glue(),
+                        p.tape(),
+                        p.covering(),
+                        p.x(),
+                        p.y(),
+                        p.z()));
             }
         }
-        var nominal = foamfront.model.factors.Factors.NOMINAL;
-        MassBreakdown a = MassBreakdown.of(airframe, whole, Examples.WORKSHOP, nominal);
-        MassBreakdown b = MassBreakdown.of(airframe, split, Examples.WORKSHOP, nominal);
+        assertThat(split).hasSizeGreaterThan(whole.cut().size());
+        MassBreakdown a = MassBreakdown.of(airframe, whole, Examples.WORKSHOP, Factors.NOMINAL);
+        MassBreakdown b =
+                MassBreakdown.of(airframe, new PartsList(split, whole.stock()), Examples.WORKSHOP, Factors.NOMINAL);
         Balance one = Balance.of(a, airframe, 0.375);
         Balance two = Balance.of(b, airframe, 0.375);
         assertThat(b.mass()).isCloseTo(a.mass(), within(ROUNDING));

@@ -1,6 +1,7 @@
 package foamfront.model.propulsion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -67,6 +68,16 @@ class CurveFitExternalTest {
         assertThat(atRest.staticPower() / cp0 - 1).as(id).isBetween(-power, power);
         assertThat(advancing.peakEfficiency() - eta).as(id).isBetween(-PEAK_EFFICIENCY, PEAK_EFFICIENCY);
         assertThat(advancing.peakAdvance() - j).as(id).isBetween(-PEAK_ADVANCE, PEAK_ADVANCE);
+    }
+
+    /** PR-12: the 10x7 of line A gains 16 % of static C_T from 1975 to 6542 rpm. */
+    @Test
+    void coefficientsGrowWithSpeedAsMeasured() {
+        CurveFit fit =
+                CurveFit.of(Objects.requireNonNull(MeasuredPropeller.all().get("A 10x7")));
+        double slow = CurveShape.at(fit.curves(), 1975 / 60.0).staticThrust();
+        double fast = CurveShape.at(fit.curves(), 6542 / 60.0).staticThrust();
+        assertThat(fast / slow - 1).isCloseTo(0.16, within(STATIC_THRUST));
     }
 
     @Test

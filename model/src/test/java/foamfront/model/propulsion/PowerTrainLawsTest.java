@@ -207,6 +207,32 @@ class PowerTrainLawsTest {
         }
     }
 
+    /** What makes each equilibrium the only one: at any airspeed thrust and torque rise with rotation. */
+    @Test
+    void thrustAndTorqueRiseWithRotation() {
+        for (var propeller : Plants.PROPELLERS) {
+            var curves = propeller.curves();
+            for (double speed : SPEEDS) {
+                double thrust = 0;
+                double torque = 0;
+                for (double n = 5; n < 400; n += 0.5) {
+                    double j = speed / (n * propeller.diameter());
+                    double l = curves.speedTerm(n);
+                    double nextThrust = n * n * curves.thrustCoefficient(j, l);
+                    double nextTorque = n * n * curves.powerCoefficient(j, l);
+                    assertThat(nextTorque).as(propeller.name()).isGreaterThanOrEqualTo(torque);
+                    if (nextThrust > 0) {
+                        assertThat(nextThrust).as(propeller.name()).isGreaterThan(thrust);
+                    } else {
+                        assertThat(thrust).as(propeller.name()).isLessThanOrEqualTo(0);
+                    }
+                    thrust = Math.max(0, nextThrust);
+                    torque = nextTorque;
+                }
+            }
+        }
+    }
+
     @Test
     void withoutNeedOfThrustOnlyTheRadioDraws() {
         PowerTrain train = train(3);

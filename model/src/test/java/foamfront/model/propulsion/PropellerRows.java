@@ -49,8 +49,8 @@ final class PropellerRows {
         "E 10x5",
         "E 11x7",
         "G 9x5",
-        "G 10x6",
-        "G 11x6",
+        "G 10x4",
+        "G 11x4",
         "G 12x8",
         "W 5x4",
         "X 5.12x2.76"

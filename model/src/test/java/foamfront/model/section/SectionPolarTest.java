@@ -80,6 +80,8 @@ class SectionPolarTest {
         double log = StrictMath.log(90e3);
         assertThat(Sections.polar(new CurvedPlate(0)).drag(0.3, log))
                 .isCloseTo(Sections.polar(new FlatPlate()).drag(0.3, log), withinPercentage(ROUNDING_PERCENT));
+        assertThat(Double.toString(Sections.polar(new FlatPlate()).zeroLiftAngle()))
+                .isEqualTo("0.0");
     }
 
     @ParameterizedTest

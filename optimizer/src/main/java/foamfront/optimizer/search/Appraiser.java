@@ -7,7 +7,9 @@ import io.jenetics.util.MSeq;
 import io.jenetics.util.Seq;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,33 +48,40 @@ final class Appraiser implements io.jenetics.engine.Evaluator<DoubleGene, Fitnes
 
     @Override
     public ISeq<Phenotype<DoubleGene, Fitness>> eval(Seq<Phenotype<DoubleGene, Fitness>> population) {
-        int n = population.size();
-        UnitChromosome[] fresh = new UnitChromosome[n];
-        int[] places = new int[n];
+        Map<UnitChromosome, Integer> places = new HashMap<>(); // never iterated
+        UnitChromosome[] fresh = new UnitChromosome[population.size()];
         int count = 0;
-        MSeq<Phenotype<DoubleGene, Fitness>> result = MSeq.ofLength(n);
-        for (int i = 0; i < n; i++) {
-            Phenotype<DoubleGene, Fitness> member = population.get(i);
-            result.set(i, member);
+        for (Phenotype<DoubleGene, Fitness> member : population) {
             if (!member.isEvaluated()) {
-                UnitChromosome design = (UnitChromosome) member.genotype().chromosome();
-                Evaluation old = known.find(design);
-                if (old == null && evaluations + count < budget) {
-                    places[count] = i;
+                UnitChromosome design = design(member);
+                // Beyond the budget a child is left unjudged.
+                boolean isNew = evaluations + count < budget && known.find(design) == null;
+                if (isNew && places.putIfAbsent(design, count) == null) {
                     fresh[count++] = design;
-                } else {
-                    // Beyond the budget a child is left unjudged, behind all others.
-                    result.set(i, member.withFitness(new Fitness(design, old == null ? BROKEN : old)));
                 }
             }
         }
         Evaluation[] scores = evaluate(fresh, count);
+        MSeq<Phenotype<DoubleGene, Fitness>> result = MSeq.ofLength(population.size());
+        for (int i = 0; i < population.size(); i++) {
+            Phenotype<DoubleGene, Fitness> member = population.get(i);
+            result.set(i, member.isEvaluated() ? member : judged(member, places.get(design(member)), scores));
+        }
         for (int k = 0; k < count; k++) {
-            Fitness fitness = new Fitness(fresh[k], scores[k]);
-            note(fitness);
-            result.set(places[k], population.get(places[k]).withFitness(fitness));
+            note(new Fitness(fresh[k], scores[k]));
         }
         return result.toISeq();
+    }
+
+    private static UnitChromosome design(Phenotype<DoubleGene, Fitness> member) {
+        return (UnitChromosome) member.genotype().chromosome();
+    }
+
+    private Phenotype<DoubleGene, Fitness> judged(
+            Phenotype<DoubleGene, Fitness> member, @Nullable Integer place, Evaluation[] scores) {
+        UnitChromosome design = design(member);
+        Evaluation old = place == null ? known.find(design) : scores[place];
+        return member.withFitness(new Fitness(design, old == null ? BROKEN : old));
     }
 
     private Evaluation[] evaluate(UnitChromosome[] fresh, int count) {

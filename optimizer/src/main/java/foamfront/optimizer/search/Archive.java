@@ -57,7 +57,7 @@ final class Archive {
     private void offerNearest(Fitness fitness) {
         int last = nearest.size() - 1;
         if ((last + 1 == NEAREST_KEPT && nearest.get(last).violation() <= fitness.violation())
-                || nearest.stream().anyMatch(other -> other.design().sameDesign(fitness.design()))) {
+                || nearest.stream().anyMatch(other -> other.design().equals(fitness.design()))) {
             return;
         }
         int at = last + 1;

@@ -1,6 +1,7 @@
 package foamfront.optimizer.search;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** What a design is worth: objectives to be minimised, and by how much it breaks its limits. */
 public final class Evaluation {
@@ -72,7 +73,7 @@ public final class Evaluation {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof Evaluation that
                 && Double.compare(violation, that.violation) == 0
                 && Arrays.equals(objectives, that.objectives);

@@ -18,8 +18,8 @@ import java.util.function.BooleanSupplier;
  * the generation, the population, the operator shares, the archive and the table of known designs.
  */
 final class Island {
-    /** Rows of the table of known designs; with thirty variables 4 MB. */
-    private static final int KNOWN_ROWS = 1 << 12;
+    /** Rows of the table of known designs: some generations of a large population, about 5 MB with thirty variables. */
+    private static final int KNOWN_ROWS = 1 << 11;
 
     /** Generations without one new design after which the island holds its space to be exhausted (judgement). */
     private static final int IDLE_LIMIT = 100;
@@ -69,7 +69,7 @@ final class Island {
 
     /** Goes on for some generations, or until the budget is spent or somebody wants to stop. */
     void advance(long generations, BooleanSupplier stop) {
-        for (long k = 0; k < generations && !isFinished() && !stop.getAsBoolean(); k++) {
+        for (long k = 0; k < generations && !isFinished() && !isToStop(stop); k++) {
             long before = appraiser.evaluations();
             places.prepare(generation, 3 * appraiser.evaluations() >= budget);
             recallNiches();
@@ -81,6 +81,11 @@ final class Island {
             shares.renew();
             idle = appraiser.evaluations() == before ? idle + 1 : 0;
         }
+    }
+
+    /** Interrupted only when the whole search is being closed after a failure elsewhere. */
+    private static boolean isToStop(BooleanSupplier stop) {
+        return stop.getAsBoolean() || Thread.currentThread().isInterrupted();
     }
 
     boolean isFinished() {

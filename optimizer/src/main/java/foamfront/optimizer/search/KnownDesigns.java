@@ -31,7 +31,7 @@ final class KnownDesigns {
             if (there == null) {
                 return null;
             }
-            if (there.design().sameDesign(design)) {
+            if (there.design().equals(design)) {
                 return there.evaluation();
             }
         }
@@ -45,6 +45,6 @@ final class KnownDesigns {
     }
 
     private int start(UnitChromosome design) {
-        return ROW * (design.designHash() & (rows - 1));
+        return ROW * (design.hashCode() & (rows - 1));
     }
 }

@@ -5,6 +5,7 @@ import io.jenetics.DoubleGene;
 import io.jenetics.util.DoubleRange;
 import io.jenetics.util.ISeq;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All choices of one design on the unit box, with what they decode to.
@@ -58,13 +59,14 @@ final class UnitChromosome implements Chromosome<DoubleGene> {
         return origin;
     }
 
-    /** True where both decode to the same design. */
-    boolean sameDesign(UnitChromosome other) {
-        return hash == other.hash && Arrays.equals(values, other.values);
+    /** Two are equal where both decode to the same design, whatever the genes. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof UnitChromosome that && hash == that.hash && Arrays.equals(values, that.values);
     }
 
-    /** Of the decoded design. */
-    int designHash() {
+    @Override
+    public int hashCode() {
         return hash;
     }
 

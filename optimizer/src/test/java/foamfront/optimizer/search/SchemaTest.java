@@ -44,8 +44,8 @@ class SchemaTest {
         UnitChromosome a = schema.design(new double[] {0.1, 0.1, 0.3}, Operator.START);
         UnitChromosome b = schema.design(new double[] {0.1, 0.9, 0.7}, Operator.START);
         UnitChromosome c = schema.design(new double[] {0.9, 0.1, 0.7}, Operator.START);
-        assertThat(a.sameDesign(b)).isTrue();
-        assertThat(a.sameDesign(c)).isFalse();
+        assertThat(a).isEqualTo(b);
+        assertThat(a).isNotEqualTo(c);
         assertThat(schema.activeCount(a.genes())).isEqualTo(1);
         assertThat(schema.activeCount(c.genes())).isEqualTo(3);
     }
@@ -62,7 +62,7 @@ class SchemaTest {
         Schema schema = new Schema(problem);
         UnitChromosome a = schema.design(new double[] {0.52}, Operator.START);
         UnitChromosome b = schema.design(new double[] {0.49}, Operator.START);
-        assertThat(a.sameDesign(b)).isTrue();
+        assertThat(a).isEqualTo(b);
         assertThat(a.values()).containsExactly(0.5);
     }
 

@@ -94,7 +94,7 @@ class SearchTest {
     @Test
     void everyCategoryThatOwnsAPieceOfTheFrontIsOnIt() {
         Benchmark eight = Benchmark.eightCategories();
-        Outcome outcome = Search.run(eight.problem(), new Settings(25_000, 2, 2), Listener.NONE, () -> false);
+        Outcome outcome = Search.run(eight.problem(), new Settings(100_000, 2, 2), Listener.NONE, () -> false);
         for (int niche = 0; niche < 8; niche++) {
             int category = niche;
             assertThat(outcome.front()).anyMatch(member -> member.niche() == category);
