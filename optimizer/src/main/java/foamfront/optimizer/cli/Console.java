@@ -18,8 +18,7 @@ import java.util.function.BooleanSupplier;
 record Console(PrintStream out, PrintStream err, boolean terminal, boolean colour, BooleanSupplier readerGone) {
     /** The process's own streams, always UTF-8. The launcher says whether standard error is a terminal. */
     static Console system() {
-        String said = System.getProperty("foamfront.terminal");
-        boolean terminal = said == null ? System.console() != null : said.equals("yes");
+        boolean terminal = Boolean.getBoolean("foamfront.terminal");
         String noColour = System.getenv("NO_COLOR");
         boolean colour = terminal && (noColour == null || noColour.isEmpty());
         Pipe out = new Pipe(new FileOutputStream(FileDescriptor.out));
