@@ -13,9 +13,11 @@ import foamfront.optimizer.front.FrontPage;
 import foamfront.optimizer.front.Plot;
 import foamfront.optimizer.front.Sentences;
 import foamfront.optimizer.front.Show;
+import foamfront.optimizer.genome.Kept;
 import foamfront.optimizer.runs.RunFolder;
 import foamfront.optimizer.runs.RunRecord;
 import foamfront.optimizer.study.DesignReader;
+import foamfront.optimizer.study.KeepFrom;
 import foamfront.optimizer.study.Study;
 import foamfront.optimizer.study.StudyReader;
 import java.nio.file.Path;
@@ -67,7 +69,7 @@ final class ExploreCommand implements Callable<Integer> {
             Arguments.within("--evaluations", evaluations, 1, 100_000_000_000L);
         }
         Catalogue catalogue = CatalogueReader.beside(file);
-        Study study = StudyReader.read(file, catalogue);
+        Study study = kept(StudyReader.read(file, catalogue), catalogue);
         Task task = Task.of(study, catalogue.workshop());
         RunFolder folder = RunFolder.create(results, study.name());
         try {
@@ -111,6 +113,18 @@ final class ExploreCommand implements Callable<Integer> {
             folder.seal();
             return report(found, Show.of(study.showIn()), folder.path());
         }
+    }
+
+    /** The study with what it keeps from another design. */
+    private Study kept(Study study, Catalogue catalogue) {
+        KeepFrom keep = study.keepFrom();
+        return keep == null
+                ? study
+                : Kept.apply(
+                        study,
+                        DesignReader.read(file.resolveSibling(keep.design()), catalogue)
+                                .design(),
+                        keep.parts());
     }
 
     /** The design the search starts from, if the study names one. */

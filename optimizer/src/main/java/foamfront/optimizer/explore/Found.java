@@ -55,7 +55,7 @@ public record Found(
         return new Found(
                 front,
                 layouts(task, front, outcome),
-                nearest,
+                named(task, nearest, 1),
                 Blocker.of(nearest),
                 outcome.evaluations(),
                 outcome.feasible(),
@@ -63,6 +63,17 @@ public record Found(
                 outcome.faults(),
                 outcome.faultCount(),
                 history.isEmpty() ? 0 : history.get(history.size() - 1).hypervolume());
+    }
+
+    /** Every design gets the study's name and its row number. */
+    private static List<Row> named(Task task, List<Row> rows, int first) {
+        List<Row> named = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            Design design = named(row.design(), task.study().name() + " " + (first + i));
+            named.add(new Row(design, row.measures(), row.limits(), row.caveats()));
+        }
+        return named;
     }
 
     private static List<Row> rows(Task task, List<Member> members) {
@@ -93,15 +104,8 @@ public record Found(
         return fronts;
     }
 
-    /** Every design gets the study's name and its row number. */
     private static Front named(Task task, Front front, int first) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < front.size(); i++) {
-            Row row = front.rows().get(i);
-            Design named = named(row.design(), task.study().name() + " " + (first + i));
-            rows.add(new Row(named, row.measures(), row.limits(), row.caveats()));
-        }
-        return Front.of(front.aims(), rows);
+        return Front.of(front.aims(), named(task, front.rows(), first));
     }
 
     private static Design named(Design design, String name) {

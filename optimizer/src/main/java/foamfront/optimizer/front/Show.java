@@ -65,10 +65,11 @@ public enum Show {
         return Double.isFinite(si) ? digits(unit.fromSi(si) + 0.0, unit) : "-";
     }
 
-    /** Small ratios keep two digits that mean something. */
+    /** Small figures keep two digits that mean something. */
     private static String digits(double value, Unit unit) {
-        boolean small = unit == Unit.RATIO && Math.abs(value) < 0.1 && value != 0;
-        return Numbers.fixed(value, small ? 3 : decimals(unit));
+        double size = Math.abs(value);
+        boolean small = size > 0 && ((unit == Unit.RATIO && size < 0.1) || (unit == Unit.MILLIMETRE && size < 1));
+        return Numbers.fixed(value, small ? decimals(unit) + 1 : decimals(unit));
     }
 
     private static int decimals(Unit unit) {

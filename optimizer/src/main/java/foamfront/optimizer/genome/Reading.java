@@ -64,7 +64,7 @@ final class Reading {
         };
     }
 
-    private static WingChoice wing(Arrangement layout) {
+    static WingChoice wing(Arrangement layout) {
         WingHeight height = layout.height();
         return new WingChoice(layout.wing(), height == null ? WingHeight.HIGH : height);
     }
@@ -87,7 +87,7 @@ final class Reading {
         return 0;
     }
 
-    private static @Nullable Part part(Design design, PartGenes.Kind kind) {
+    static @Nullable Part part(Design design, PartGenes.Kind kind) {
         PowerPlant plant = plant(design);
         return switch (kind) {
             case BOARD -> design.board();
@@ -116,7 +116,7 @@ final class Reading {
         return design.undercarriage() instanceof Undercarriage.Tricycle gear ? gear.wheel() : null;
     }
 
-    private static double dimension(Design design, DesignVariable dimension) {
+    static double dimension(Design design, DesignVariable dimension) {
         Planform wing = design.wing().planform();
         TailPlane plane = plane(design);
         Fin fin = fin(design);

@@ -1,0 +1,126 @@
+package foamfront.optimizer.explore;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foamfront.model.design.Design;
+import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.catalogue.CatalogueReader;
+import foamfront.optimizer.front.Front;
+import foamfront.optimizer.front.FrontTable;
+import foamfront.optimizer.front.Row;
+import foamfront.optimizer.runs.RunFolder;
+import foamfront.optimizer.search.Listener;
+import foamfront.optimizer.study.DesignReader;
+import foamfront.optimizer.study.Study;
+import foamfront.optimizer.study.StudyReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExplorationTest {
+    private static final int EVALUATIONS = 1500;
+
+    @TempDir
+    private Path results = Path.of("");
+
+    private final Catalogue catalogue = CatalogueReader.standard();
+
+    @Test
+    void theFrontIsTheSameBytesOnAnyNumberOfThreads() {
+        String one = csv(explore(task(Dropper.YAML), EVALUATIONS, 1));
+        assertThat(one.lines()).hasSizeGreaterThan(3);
+        assertThat(csv(explore(task(Dropper.YAML), EVALUATIONS, 2))).isEqualTo(one);
+        assertThat(csv(explore(task(Dropper.YAML), EVALUATIONS, 5))).isEqualTo(one);
+    }
+
+    @Test
+    void everyRowMeetsEveryLimitAndNoneBeatsAnother() {
+        Task task = task(Dropper.YAML);
+        Found found = explore(task, EVALUATIONS, 2);
+        assertThat(found.front().rows())
+                .allSatisfy(row -> assertThat(row.limits()).allMatch(check -> check.holds()));
+        assertThat(Front.of(task.study().aims(), found.front().rows()).size())
+                .isEqualTo(found.front().size());
+        assertThat(found.blockers()).isEmpty();
+        assertThat(found.faultCount()).isZero();
+    }
+
+    @Test
+    void whatTheRunWritesReadsBack() throws Exception {
+        Task task = task(Dropper.YAML);
+        Found found = explore(task, EVALUATIONS, 2);
+        RunFolder folder = RunFolder.create(results, task.study().name());
+        RunWriter writer = new RunWriter(folder, task);
+        writer.writeInputs(Dropper.YAML, catalogue);
+        writer.writeResults(found);
+
+        Catalogue kept = CatalogueReader.folder(folder.path().resolve("catalogue"));
+        assertThat(kept.motors()).isEqualTo(catalogue.motors());
+        assertThat(kept.propellers()).isEqualTo(catalogue.propellers());
+        assertThat(kept.batteries()).isEqualTo(catalogue.batteries());
+        assertThat(kept.boards()).isEqualTo(catalogue.boards());
+        assertThat(kept.spars()).isEqualTo(catalogue.spars());
+        assertThat(kept.workshop()).isEqualTo(catalogue.workshop());
+        Study again = StudyReader.read(folder.path().resolve("study.yaml"));
+        assertThat(again.name()).isEqualTo("seed dropper");
+        List<Row> rows = found.numbered();
+        for (int i = 0; i < rows.size(); i++) {
+            Path file =
+                    folder.path().resolve("designs").resolve(String.format(java.util.Locale.ROOT, "%03d.yaml", i + 1));
+            Design design = DesignReader.read(file, kept).design();
+            assertThat(design.name()).isEqualTo("seed dropper " + (i + 1));
+            assertThat(design.power()).isEqualTo(rows.get(i).design().power());
+            assertThat(task.genome().encode(design))
+                    .isEqualTo(task.genome().encode(rows.get(i).design()));
+        }
+        assertThat(Files.readString(folder.path().resolve("front.md"))).startsWith("# seed dropper\n");
+        assertThat(Files.readString(folder.path().resolve("layouts.csv")).lines())
+                .hasSizeGreaterThan(2);
+    }
+
+    @Test
+    void whereNothingIsFeasibleTheBlockingLimitComesFirst() {
+        Found found = explore(task(Dropper.YAML + "must: {stall speed: at most 2 m/s}\n"), EVALUATIONS, 2);
+        assertThat(found.front().isEmpty()).isTrue();
+        assertThat(found.nearest()).isNotEmpty();
+        assertThat(found.blockers().get(0).bound().measure().words()).isEqualTo("stall speed");
+        assertThat(Explanation.sentence(found)).contains("none met every limit", "stall speed");
+    }
+
+    @Test
+    void aStoppedExplorationGivesTheFrontSoFar() {
+        AtomicInteger asked = new AtomicInteger();
+        Task task = task(Dropper.YAML);
+        Found found =
+                Exploration.run(task, List.of(), 1_000_000, 3, 2, Listener.NONE, () -> asked.incrementAndGet() > 60);
+        assertThat(found.stopped()).isTrue();
+        assertThat(found.evaluations()).isBetween(1L, 100_000L);
+    }
+
+    @Test
+    void aStartIsNeverWorseThanTheDesignGiven() {
+        Task task = task(Dropper.YAML);
+        Row start = explore(task, EVALUATIONS, 2).front().rows().get(0);
+        Found found = Exploration.run(task, List.of(start.design()), 200, 99, 1, Listener.NONE, () -> false);
+        Row best = found.front().rows().get(0);
+        assertThat(best.measures().of(foamfront.model.mission.Measure.PAYLOAD))
+                .isGreaterThanOrEqualTo(start.measures().of(foamfront.model.mission.Measure.PAYLOAD));
+    }
+
+    private Task task(String yaml) {
+        return Task.of(
+                StudyReader.read("s.yaml", yaml.getBytes(StandardCharsets.UTF_8), catalogue), catalogue.workshop());
+    }
+
+    private static Found explore(Task task, long evaluations, int threads) {
+        return Exploration.run(task, List.of(), evaluations, 3, threads, Listener.NONE, () -> false);
+    }
+
+    private static String csv(Found found) {
+        return FrontTable.of(found.front(), 1).csv();
+    }
+}
