@@ -1,0 +1,24 @@
+package foamfront.model.appraisal;
+
+/** What a reader should know about how far a design's figures can be trusted. */
+public enum Caveat {
+    SECTION_RANGE("part of the wing flies below the Reynolds numbers that its section was measured at"),
+    PROPELLER_RANGE("the propeller works outside its measured speeds or advance ratios; the end of the data stands"),
+    PROPELLER_REGRESSION(
+            "the propeller was not measured; its coefficients come from a regression over its blade family"),
+    ENDURANCE_CLIPPED("the speed of least power lies below the safe speed; endurance is given at the safe speed"),
+    TIP_STALL("the stall begins in the outer third of the wing"),
+    NEAR_250_GRAMS("within 15 % of 250 g, where many countries draw a legal line"),
+    GUST_SIZED("gusts, not pull-ups, size the wing"),
+    SPIRAL("spirally unstable: it must be flown all the time");
+
+    private final String sentence;
+
+    Caveat(String sentence) {
+        this.sentence = sentence;
+    }
+
+    public String sentence() {
+        return sentence;
+    }
+}
