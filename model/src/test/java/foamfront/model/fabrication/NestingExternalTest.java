@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Published rectangle-packing instances (sources in nesting.csv): how far both nestings stay from the known optima. The bounds
@@ -66,6 +68,42 @@ class NestingExternalTest {
         int[] exact = bins(instance -> new OrderSearch(instance.packer()).thorough(SEED, TRIES));
         assertThat(exact[1]).as("furthest off, bins").isLessThanOrEqualTo(1);
         assertThat(exact[0]).as("exact of 18").isEqualTo(16);
+    }
+
+    /**
+     * Heights reached by the best-fit heuristic with turning in Burke, Kendall & Whitwell (2004), from memory: ours stays
+     * within 2 units of them or below.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "burke-n1,45",
+        "burke-n2,53",
+        "burke-n3,52",
+        "burke-n4,83",
+        "burke-n5,105",
+        "burke-n6,103",
+        "burke-n8,84",
+        "burke-n9,152",
+        "burke-n11,152",
+        "hopper-turton-c1-1,21",
+        "hopper-turton-c1-2,22",
+        "hopper-turton-c1-3,24",
+        "hopper-turton-c3-1,32",
+        "hopper-turton-c3-2,34",
+        "hopper-turton-c3-3,33",
+        "hopper-turton-c4-1,63",
+        "hopper-turton-c4-2,62",
+        "hopper-turton-c4-3,62",
+        "hopper-turton-c6-1,123",
+        "hopper-turton-c6-2,122",
+        "hopper-turton-c6-3,124"
+    })
+    void quickNestingKeepsUpWithTheLiterature(String name, double height) {
+        NestingInstances instance =
+                ALL.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+        double scatter = 2;
+        assertThat(new OrderSearch(instance.packer()).quick(instance.optimum()))
+                .isBetween(instance.optimum(), height + scatter);
     }
 
     /** Mean and worst gap over the strips, %. */

@@ -14,6 +14,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What must hold for every part of every arrangement. */
 class PatternLawsTest {
@@ -164,6 +165,20 @@ class PatternLawsTest {
             assertThat(needed).isGreaterThanOrEqualTo(sheets);
             area = parts.area();
             sheets = needed;
+        }
+    }
+
+    /** Bending at 2y/b 0.24 is half the root's under an elliptic load. */
+    @ParameterizedTest(name = "span {0} m")
+    @ValueSource(doubles = {1.6, 2.2, 3.0, 4.0, 5.0})
+    void splicesStandWhereBendingIsBelowHalfTheRoots(double span) {
+        PartsList parts = FlatPatterns.of(Airframe.of(TestAeroplanes.trainer(span)));
+        List<CutPart> splices = parts.cut().stream()
+                .filter(part -> part.name().equals("wing splice doubler"))
+                .toList();
+        assertThat(splices).isNotEmpty();
+        for (CutPart splice : splices) {
+            assertThat(splice.y() / (0.5 * span)).isGreaterThan(0.24);
         }
     }
 
