@@ -1,7 +1,8 @@
 /**
- * The air at the flying site: density and viscosity of the standard atmosphere, with the day's temperature.
+ * The air at the flying site: pressure, density and viscosity of the standard atmosphere, with the day's temperature.
  *
- * <p>Valid from sea level to 11 km geopotential height (the troposphere). Depends on {@code units} only. Start at
+ * <p>Dry air as a perfect gas in hydrostatic balance. Valid from 1 km below to 11 km above sea level in geopotential height
+ * (the troposphere); below that range or above it the constructor refuses. Depends on {@code units} only. Start at
  * {@link foamfront.model.atmosphere.Atmosphere}.
  */
 @NullMarked

@@ -9,6 +9,9 @@ package foamfront.model.mission;
  * @param reason where the figure comes from, for the report
  */
 public record Bound(Measure measure, double low, double high, String reason) {
+    /** A value computed from its own limit may miss it by this much and still meets it. */
+    private static final double ROUNDING = 1e-9;
+
     public Bound {
         if (!(low <= high)) {
             throw new IllegalArgumentException(measure.words() + ": " + low + " to " + high + " is an empty range");
@@ -33,7 +36,8 @@ public record Bound(Measure measure, double low, double high, String reason) {
     public double margin(double value) {
         double below = low == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : (value - low) / scale(low);
         double above = high == Double.POSITIVE_INFINITY ? Double.POSITIVE_INFINITY : (high - value) / scale(high);
-        return Math.min(below, above);
+        double least = Math.min(below, above);
+        return Math.abs(least) < ROUNDING ? 0 : least;
     }
 
     /** Graded violation, 0 where the limit holds; a value that is no number counts as wholly missed. */

@@ -26,10 +26,9 @@ public final class Limits {
             atLeast(Measure.HORIZONTAL_TAIL_VOLUME, 0.30, "below this pitch is nervous (Drela, from memory)"),
             atLeast(Measure.VERTICAL_TAIL_VOLUME, 0.02, "below this it wanders in yaw (Drela, from memory)"),
             atLeast(Measure.YAW_STIFFNESS, 0.04, "weathercock stability per radian (from memory)"),
-            atLeast(
-                    Measure.ROLL_RESPONSE,
-                    0.07,
-                    "Gilruth and Turner, NACA R-715, 1941 (from memory); 0.025 without ailerons"),
+            atLeast(Measure.ROLL_RESPONSE, 0.07, "Gilruth and Turner, NACA R-715, 1941 (from memory)"),
+            atLeast(Measure.RUDDER_ROLL, 0.025, "turned by rudder and dihedral (from memory)"),
+            atMost(Measure.TORQUE_ROLL, 1, "the motor must not roll the model (judgement)"),
             atMost(Measure.TRIM_TRAVEL, 0.8, "a fifth of the elevator kept in hand at the stall (judgement)"),
             atMost(Measure.MOTOR_LOAD, 1, "5 W/g continuous or the measured rating (from memory, MC-02)"),
             atMost(Measure.CONTROLLER_LOAD, 1, "controller rated for 1.25 times the current (common practice, T-08)"),
@@ -39,13 +38,16 @@ public final class Limits {
             atLeast(Measure.PROPELLER_CLEARANCE, 0.010, "10 mm to any foam (common practice, T-12)"),
             atLeast(Measure.CLEARANCE, 0.005, "5 mm round everything inside (common practice, F-18)"),
             atLeast(Measure.BAY_LENGTH, 0, "everything inside must fit in a row"),
+            atMost(Measure.VIEW, 0, "nothing but the nose itself may stand in a camera's view"),
             atLeast(Measure.CHORD_FIT, 0, "the fold must leave room for its spar (F-11)"),
             atMost(Measure.SHEET_FIT, 1, "every part comes out of a stock sheet"),
+            atLeast(Measure.CAR_ROOM, 0, "it must go into the car"),
             atLeast(Measure.WING_BENDING, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.SPAR_SHEAR, 1.5, "safety over the limit load (common practice)"),
             atMost(Measure.TIP_DEFLECTION, 0.15, "of the semispan at limit load (judgement)"),
             atLeast(Measure.DIVERGENCE_SPEED, 1.2, "above the top speed (common practice)"),
             atMost(Measure.BOOM_STIFFNESS, 0.05, "a softer tail boom changes trim (judgement)"),
+            atLeast(Measure.BOOM_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.SERVO_TORQUE, 2, "safety on the hinge moment (common practice, T-13)"));
 
     private final List<Bound> bounds;

@@ -72,7 +72,13 @@ public enum Measure {
     VERTICAL_TAIL_VOLUME("vertical tail volume", Unit.RATIO, NEITHER, "fin area times arm over wing area times span"),
     YAW_STIFFNESS("yaw stiffness", Unit.RATIO, HIGHER, "C_n-beta per radian, body included"),
     SPIRAL_PARAMETER("spiral parameter", Unit.RATIO, NEITHER, "tail arm over span times dihedral in degrees over C_L"),
-    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full roll control, 1.2 stall speeds"),
+    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron"),
+    RUDDER_ROLL("roll helix angle by rudder", Unit.RATIO, HIGHER, "pb/2V at full rudder of a model without ailerons"),
+    TORQUE_ROLL(
+            "motor torque",
+            Unit.RATIO,
+            LOWER,
+            "at full throttle, over 3 % of weight times span without ailerons, 30 % of the ailerons' moment with"),
     TRIM_TRAVEL("elevator at stall", Unit.RATIO, LOWER, "elevator travel used to trim at maximum lift, of full travel"),
     MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
     CONTROLLER_LOAD(
@@ -85,6 +91,7 @@ public enum Measure {
     CLEARANCE("room inside the body", Unit.MILLIMETRE, HIGHER, "least clearance round battery, loads, motor and radio"),
     BAY_LENGTH(
             "spare bay length", Unit.MILLIMETRE, HIGHER, "body bay length left over behind all that must fit in a row"),
+    VIEW("missing clear view", Unit.DEGREE, LOWER, "angle asked for by a camera that the propeller stands in"),
     CHORD_FIT("fold fit", Unit.MILLIMETRE, HIGHER, "inside height left for the spar at the tip of a folded wing"),
     SHEET_FIT("sheet fit", Unit.RATIO, LOWER, "largest part's side over the sheet side it must come from"),
     WING_BENDING("wing strength", Unit.RATIO, HIGHER, "failure load over the limit load, worst section"),
@@ -97,10 +104,12 @@ public enum Measure {
             Unit.PERCENT,
             LOWER,
             "deflection of the tail under its largest load, of the tail arm"),
+    BOOM_STRENGTH("tail boom strength", Unit.RATIO, HIGHER, "failure load over the limit load, in flight and landing"),
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),
     PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest piece once taken apart for the car"),
+    CAR_ROOM("room left in the car", Unit.MILLIMETRE, HIGHER, "beside the tightest packed piece"),
     DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
     NOISE("noise index", Unit.METRE_PER_SECOND, LOWER, "propeller tip speed in cruise"),
     MAXIMUM_LIFT("maximum lift coefficient", Unit.RATIO, HIGHER, "trimmed, whole aeroplane, power off"),

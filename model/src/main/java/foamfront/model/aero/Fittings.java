@@ -1,0 +1,46 @@
+package foamfront.model.aero;
+
+/** Drag areas of what is fitted outside the body, m². */
+public final class Fittings {
+    private static final double BLUNT_EDGE = 0.135;
+
+    private Fittings() {}
+
+    /**
+     * A pylon of boards, rounded ahead and blunt behind: turbulent friction on both sides with the form factor, and base drag
+     * 0.135 / C_f,fore^(1/3), two-dimensional, on base area (S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 3, <i>from
+     * memory</i>).
+     *
+     * @param height across the stream, m
+     * @param chord along it, m
+     * @param thickness m
+     */
+    public static double pylon(double height, double chord, double thickness, double speed, double kinematicViscosity) {
+        double friction = SkinFriction.turbulent(speed * chord / kinematicViscosity);
+        double ahead = 2 * height * chord * friction * FormFactor.surface(thickness / chord);
+        double base = height * thickness;
+        return ahead + BLUNT_EDGE / StrictMath.cbrt(ahead / base) * base;
+    }
+
+    /**
+     * A motor standing free, as a blunt rod along the stream ({@link Cylinder#along}).
+     *
+     * @param diameter m
+     * @param length m
+     */
+    public static double bareMotor(double diameter, double length) {
+        return Cylinder.along(length / diameter) * 0.25 * Math.PI * diameter * diameter;
+    }
+
+    /**
+     * Rubber bands over a wing and their pegs, as rods across the stream with no shelter from each other (<i>judgement</i>,
+     * high side).
+     *
+     * @param thickness of one band, m
+     * @param length of one band facing the stream, m
+     */
+    public static double rubberBands(
+            int count, double thickness, double length, double speed, double kinematicViscosity) {
+        return count * WireDrag.dragArea(thickness, length, speed, kinematicViscosity);
+    }
+}

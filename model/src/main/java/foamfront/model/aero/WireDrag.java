@@ -1,0 +1,21 @@
+package foamfront.model.aero;
+
+/** Drag areas of wires and rods across the stream, m²: {@link Cylinder} coefficients on diameter times length. */
+public final class WireDrag {
+    private WireDrag() {}
+
+    /**
+     * Between two bodies, as a leg between fuselage and wheel.
+     *
+     * @param diameter m
+     * @param length m
+     */
+    public static double dragArea(double diameter, double length, double speed, double kinematicViscosity) {
+        return Cylinder.across(speed * diameter / kinematicViscosity) * diameter * length;
+    }
+
+    /** With both ends free; the relief was measured at Re near 100 000 and is taken for every Reynolds number. */
+    public static double dragAreaWithFreeEnds(double diameter, double length, double speed, double kinematicViscosity) {
+        return Cylinder.endRelief(diameter / length) * dragArea(diameter, length, speed, kinematicViscosity);
+    }
+}

@@ -1,0 +1,54 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.fabrication.BillOfMaterials;
+import foamfront.model.fabrication.PartsList;
+import foamfront.model.mass.Balance;
+import foamfront.model.mass.MassBreakdown;
+import foamfront.model.structure.StructureMargins;
+import java.util.List;
+
+/**
+ * Everything that is known of one design.
+ *
+ * @param airframe its geometry, with the design it came from
+ * @param measures every measure
+ * @param limits every limit of the mission that applies to it
+ * @param caveats what to know about the figures
+ * @param masses every item but the battery
+ * @param balance where it balances
+ * @param surfaces each lifting surface alone, then the whole system
+ * @param neutralPoint of the whole aeroplane, body included, m aft of the wing's root leading edge
+ * @param polar trimmed level flight from the stall up
+ * @param power what the power plant does over the same speeds
+ * @param parts everything cut or sawn
+ * @param bill what is bought
+ * @param structure margins of the structure
+ */
+public record Appraisal(
+        Airframe airframe,
+        MeasureValues measures,
+        List<LimitCheck> limits,
+        List<Caveat> caveats,
+        MassBreakdown masses,
+        Balance balance,
+        List<LiftingSummary> surfaces,
+        double neutralPoint,
+        List<PolarPoint> polar,
+        List<PowerPoint> power,
+        PartsList parts,
+        BillOfMaterials bill,
+        StructureMargins structure) {
+    public Appraisal {
+        limits = List.copyOf(limits);
+        caveats = List.copyOf(caveats);
+        surfaces = List.copyOf(surfaces);
+        polar = List.copyOf(polar);
+        power = List.copyOf(power);
+    }
+
+    /** Whether every limit holds. */
+    public boolean feasible() {
+        return limits.stream().allMatch(LimitCheck::holds);
+    }
+}

@@ -1,0 +1,152 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.aero.LiftingSystem;
+import foamfront.model.airframe.Surface;
+import foamfront.model.design.PowerPlant;
+import foamfront.model.fabrication.BillOfMaterials;
+import foamfront.model.mission.Bound;
+import foamfront.model.mission.Measure;
+import foamfront.model.parts.Provenance;
+import foamfront.model.propulsion.Outcome;
+import foamfront.model.propulsion.PowerTrain;
+import java.util.ArrayList;
+import java.util.List;
+
+/** An appraisal from a workbench whose stages have all run. */
+final class Findings {
+    private static final int POLAR_POINTS = 14;
+    private static final double POLAR_RATIO = 1.09;
+    private static final double HALF_CHARGE = 0.6;
+
+    private Findings() {}
+
+    static Appraisal of(Workbench w) {
+        List<LimitCheck> limits = limits(w);
+        List<Caveat> caveats = caveats(w);
+        // The curves run the kernels again, so they come last of what reads them.
+        List<LiftingSummary> surfaces = surfaces(w);
+        List<PolarPoint> polar = polar(w);
+        return new Appraisal(
+                w.airframe,
+                new MeasureValues(w.values),
+                limits,
+                caveats,
+                w.masses,
+                w.balance,
+                surfaces,
+                w.neutralPoint - w.design.wing().x(),
+                polar,
+                power(w, polar),
+                w.parts,
+                BillOfMaterials.of(w.airframe, w.parts, w.sheets, w.mission, w.factors),
+                w.structure);
+    }
+
+    private static List<LimitCheck> limits(Workbench w) {
+        List<LimitCheck> checks = new ArrayList<>();
+        for (Bound bound : w.mission.limits().all()) {
+            if (w.applies(bound.measure())) {
+                double value = w.get(bound.measure());
+                checks.add(new LimitCheck(bound, value, bound.margin(value), Sentences.of(bound, value)));
+            }
+        }
+        return checks;
+    }
+
+    private static List<Caveat> caveats(Workbench w) {
+        List<Caveat> found = new ArrayList<>();
+        PowerPlant plant = FlightStage.plant(w.design.power());
+        add(found, Caveat.SECTION_RANGE, !w.flight.insideSectionData(1.2 * w.flight.stallSpeed()));
+        add(found, Caveat.PROPELLER_RANGE, !w.performance.insidePropellerData());
+        add(found, Caveat.PROPELLER_REGRESSION, plant.propeller().provenance() == Provenance.REGRESSION);
+        add(found, Caveat.ENDURANCE_CLIPPED, w.performance.enduranceClipped());
+        add(found, Caveat.TIP_STALL, w.flight.stallPlace() > 2 / 3.0);
+        add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
+        add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
+        add(
+                found,
+                Caveat.SPIRAL,
+                w.get(Measure.SPIRAL_PARAMETER) < 5 && !w.design.controls().ailerons());
+        return found;
+    }
+
+    private static void add(List<Caveat> found, Caveat caveat, boolean applies) {
+        if (applies) {
+            found.add(caveat);
+        }
+    }
+
+    private static List<PolarPoint> polar(Workbench w) {
+        List<PolarPoint> points = new ArrayList<>();
+        double speed = w.flight.stallSpeed();
+        for (int i = 0; i < POLAR_POINTS; i++) {
+            double lift = w.flight.liftCoefficient(speed);
+            double drag = w.flight.drag(speed);
+            points.add(new PolarPoint(
+                    speed,
+                    lift,
+                    w.flight.profileDrag(),
+                    w.flight.inducedDrag(),
+                    w.flight.parasiteDrag(),
+                    drag,
+                    w.flight.incidence(lift),
+                    w.flight.elevator(lift)));
+            speed *= POLAR_RATIO;
+        }
+        return points;
+    }
+
+    private static List<PowerPoint> power(Workbench w, List<PolarPoint> polar) {
+        List<PowerPoint> points = new ArrayList<>();
+        PowerTrain train = FlightStage.train(w);
+        for (PolarPoint p : polar) {
+            double available = w.performance.fullThrust(p.speed());
+            double climb = (available - p.drag()) * p.speed() / w.flight.weight();
+            boolean holds = train.solveHolding(p.drag(), p.speed(), HALF_CHARGE) == Outcome.REACHED;
+            points.add(new PowerPoint(
+                    p.speed(),
+                    available,
+                    p.drag(),
+                    holds ? train.throttle() : Double.NaN,
+                    holds ? train.batteryCurrent() : Double.NaN,
+                    holds ? train.batteryCurrent() * train.batteryVoltage() : Double.NaN,
+                    climb));
+        }
+        return points;
+    }
+
+    /** Each lifting surface by itself, then all together: fresh systems, inviscid, so the bench's own stays as it was. */
+    private static List<LiftingSummary> surfaces(Workbench w) {
+        List<LiftingSummary> list = new ArrayList<>();
+        List<Surface> all = new ArrayList<>();
+        for (Surface surface : w.airframe.surfaces()) {
+            if (surface.role() != Surface.Role.FIN) {
+                all.add(surface);
+                list.add(summary(w, name(surface.role()), List.of(surface)));
+            }
+        }
+        list.add(summary(w, "all together", all));
+        return list;
+    }
+
+    private static LiftingSummary summary(Workbench w, String name, List<Surface> surfaces) {
+        LiftingSystem system = Inviscid.solve(surfaces);
+        double area = system.referenceArea();
+        return new LiftingSummary(
+                name,
+                area,
+                system.referenceSpan(),
+                system.liftSlope(),
+                Inviscid.spanEfficiency(system),
+                system.neutralPoint() - w.design.wing().x());
+    }
+
+    private static String name(Surface.Role role) {
+        return switch (role) {
+            case WING -> "wing";
+            case SECOND_WING -> "second wing";
+            case TAIL -> "tail";
+            case FIN -> "fin";
+        };
+    }
+}

@@ -1,0 +1,149 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.aero.ParasiteBuildUp;
+import foamfront.model.design.Design;
+import foamfront.model.design.Load;
+import foamfront.model.design.Power;
+import foamfront.model.design.PowerPlant;
+import foamfront.model.design.UndercarriageKind;
+import foamfront.model.flight.GroundAndHand;
+import foamfront.model.flight.Performance;
+import foamfront.model.flight.PropellerNormalForce;
+import foamfront.model.mass.MovingSurfaces;
+import foamfront.model.mission.Measure;
+import foamfront.model.propulsion.Loads;
+import foamfront.model.propulsion.PowerTrain;
+
+/** Level flight, climb, endurance, launch and what the power plant is asked to bear. */
+final class FlightStage {
+    private static final double GRAVITY = 9.80665; // m/s²
+    private static final double RADIO_VOLTAGE = 5;
+
+    private FlightStage() {}
+
+    static void run(Workbench w) {
+        PowerPlant plant = plant(w.design.power());
+        int motors = motors(w.design.power());
+        PowerTrain train = train(w);
+        Performance p = w.performance;
+        double wind = w.mission.site().wind();
+        p.solve(w.flight, train, plant.propeller(), ParasiteBuildUp.idlePropeller(plant.propeller()), wind);
+        double weight = w.flight.weight();
+        w.set(Measure.ENDURANCE, p.endurance());
+        w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * p.endurance());
+        w.set(Measure.RANGE, p.range());
+        w.set(Measure.OUT_AND_BACK, p.outAndBack());
+        w.set(Measure.CRUISE_SPEED, p.cruiseSpeed());
+        w.set(Measure.CRUISE_RATIO, p.cruiseSpeed() / w.flight.stallSpeed());
+        w.set(Measure.TOP_SPEED, p.topSpeed());
+        w.set(Measure.TOP_SPEED_RATIO, p.topSpeed() / Math.max(w.flight.stallSpeed(), wind * 4 / 3));
+        w.set(Measure.CLIMB_RATE, p.climbRate());
+        w.set(Measure.GLIDE_RATIO, p.glideRatio());
+        w.set(Measure.SINK_RATE, p.sinkRate());
+        w.set(Measure.THRUST_TO_WEIGHT, p.staticThrust() / weight);
+        w.set(Measure.POWER_LOADING, p.fullPower() * GRAVITY / weight);
+        w.set(Measure.MOTOR_LOAD, Loads.motor(plant.motor(), p.fullMotorInput()));
+        w.set(Measure.CONTROLLER_LOAD, Loads.controller(plant.controller(), p.fullCurrent() / motors));
+        w.set(Measure.BATTERY_LOAD, Loads.battery(plant.battery(), p.fullCurrent()));
+        w.set(Measure.CELL_VOLTAGE, p.lowVoltage() / plant.battery().cells());
+        w.set(Measure.TIP_SPEED, Loads.tip(plant.propeller(), p.topRotation()));
+        w.set(Measure.NOISE, Math.PI * plant.propeller().diameter() * p.cruiseRotation());
+        polar(w);
+        powerOn(w, plant, motors);
+        torque(w, motors);
+        launch(w);
+    }
+
+    /** Club flying is 0.3 to 0.6 of steady cruise (the project's limits, point 7). */
+    private static final double EVERYDAY = 0.45;
+
+    private static void polar(Workbench w) {
+        double aspect = w.airframe.span() * w.airframe.span() / w.airframe.area();
+        w.set(Measure.SPAN_EFFICIENCY, w.performance.spanEfficiency(aspect));
+        w.set(Measure.ZERO_LIFT_DRAG, w.performance.zeroLiftDrag());
+    }
+
+    /** The margin less what the propeller's normal force takes at full throttle and 1.2 stall speeds. */
+    private static void powerOn(Workbench w, PowerPlant plant, int motors) {
+        double force = motors
+                * PropellerNormalForce.areaPerRadian(
+                        plant.propeller(), w.performance.topRotation(), Performance.SAFE * w.flight.stallSpeed());
+        double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
+        double shift = force * (w.airframe.stations().propellerX() - w.neutralPoint) / (slope + force);
+        w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
+    }
+
+    /** Propeller torque at full throttle against what the model stands in roll. */
+    private static void torque(Workbench w, int motors) {
+        double weight = w.flight.weight();
+        double span = w.airframe.span();
+        double allowed = 0.03 * weight * span;
+        if (w.design.controls().ailerons()) {
+            double speed = Performance.SAFE * w.flight.stallSpeed();
+            double pressure = 0.5 * w.flight.density() * speed * speed;
+            allowed = 0.3 * w.rollPower * pressure * w.airframe.area() * span;
+        }
+        // Twins turn opposite ways or share the moment; one motor's torque is what rolls the model.
+        w.set(Measure.TORQUE_ROLL, motors == 1 ? w.performance.staticTorque() / allowed : 0);
+    }
+
+    private static void launch(Workbench w) {
+        boolean thrown = w.design.undercarriage().kind() == UndercarriageKind.NONE;
+        if (thrown) {
+            w.rule(Measure.TAKE_OFF_DISTANCE);
+            boolean pusher = w.design.power() instanceof Power.Pusher;
+            w.set(
+                    Measure.LAUNCH_HEIGHT,
+                    w.flight.weight() > GRAVITY * w.mission.site().launch().heaviest()
+                            ? TOO_HEAVY
+                            : GroundAndHand.lowestAfterThrow(
+                                    w.flight,
+                                    w.performance,
+                                    w.mission.site().launch(),
+                                    w.factors.throwSpeed(),
+                                    pusher));
+        } else {
+            w.rule(Measure.LAUNCH_HEIGHT);
+            double friction =
+                    w.factors.rollingFriction() * w.mission.site().ground().friction();
+            w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.takeOff(w.flight, w.performance, friction));
+        }
+    }
+
+    /** What a throw that nobody can make counts as, m. */
+    private static final double TOO_HEAVY = -1.8;
+
+    /** The design's power train, prepared. */
+    static PowerTrain train(Workbench w) {
+        Power power = w.design.power();
+        return w.train(plant(power), motors(power), auxiliaryCurrent(w.design));
+    }
+
+    private static int motors(Power power) {
+        return power instanceof Power.TwinTractor ? 2 : 1;
+    }
+
+    static PowerPlant plant(Power power) {
+        if (power instanceof Power.NoseTractor tractor) {
+            return tractor.plant();
+        }
+        if (power instanceof Power.Pusher pusher) {
+            return pusher.plant();
+        }
+        if (power instanceof Power.TwinTractor twin) {
+            return twin.plant();
+        }
+        throw new IllegalArgumentException(
+                "the model cannot compute " + power.kind().words() + " power yet");
+    }
+
+    /** Receiver, servos and loads, A at the radio's 5 V; loads by their power. */
+    private static double auxiliaryCurrent(Design design) {
+        double current = design.radio().receiver().current()
+                + MovingSurfaces.of(design).total() * design.radio().servo().current();
+        for (Load load : design.loads()) {
+            current += load.power() / RADIO_VOLTAGE;
+        }
+        return current;
+    }
+}

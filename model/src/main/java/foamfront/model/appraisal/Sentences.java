@@ -1,0 +1,37 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.mission.Bound;
+import foamfront.model.mission.Measure;
+import foamfront.model.units.Unit;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** A limit and a value in words. */
+final class Sentences {
+    private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_EVEN);
+
+    private Sentences() {}
+
+    static String of(Bound bound, double value) {
+        Measure measure = bound.measure();
+        String found = measure.words() + " is " + print(value, measure.unit());
+        if (value < bound.low()) {
+            return found + ", less than the " + print(bound.low(), measure.unit()) + " asked: " + bound.reason();
+        }
+        if (value > bound.high()) {
+            return found + ", more than the " + print(bound.high(), measure.unit()) + " allowed: " + bound.reason();
+        }
+        return found + ", within its limit";
+    }
+
+    private static String print(double value, Unit unit) {
+        if (!Double.isFinite(value)) {
+            return "out of reach";
+        }
+        double shown = unit.fromSi(value);
+        String number =
+                new BigDecimal(shown).round(THREE_DIGITS).stripTrailingZeros().toPlainString();
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    }
+}

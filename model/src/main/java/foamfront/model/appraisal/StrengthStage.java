@@ -1,0 +1,60 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.flight.Performance;
+import foamfront.model.mass.MassGroup;
+import foamfront.model.mission.Measure;
+import foamfront.model.structure.FlightLoads;
+import foamfront.model.structure.SpanLoad;
+import foamfront.model.structure.Structure;
+import foamfront.model.structure.StructureMargins;
+
+/** What the structure has in hand at the limit load. */
+final class StrengthStage {
+    private StrengthStage() {}
+
+    static void run(Workbench w) {
+        double stall = w.flight.stallSpeed();
+        double cruise = Math.max(w.performance.cruiseSpeed(), Performance.CRUISE * stall);
+        double top = Math.max(w.performance.topSpeed(), cruise);
+        FlightLoads loads = new FlightLoads(
+                w.balance.mass(),
+                w.masses.mass(MassGroup.WING),
+                w.masses.mass(MassGroup.TAIL),
+                w.air().density(),
+                stall,
+                cruise,
+                top,
+                w.mission.site().gust(),
+                w.lifting.liftSlope());
+        StructureMargins margins = Structure.margins(w.airframe, spanLoad(w), loads, w.factors);
+        w.structure = margins;
+        w.set(Measure.LIMIT_LOAD, margins.limitLoad());
+        w.set(Measure.WING_BENDING, Math.min(margins.wingBending(), margins.joint()));
+        w.set(Measure.SPAR_SHEAR, margins.sparShear());
+        w.set(Measure.TIP_DEFLECTION, margins.tipDeflection());
+        w.set(Measure.DIVERGENCE_SPEED, margins.divergenceSpeed() / top);
+        w.set(Measure.BOOM_STIFFNESS, margins.boomDeflection());
+        w.set(Measure.BOOM_STRENGTH, margins.boomBending());
+        w.set(Measure.SERVO_TORQUE, margins.servoTorque());
+    }
+
+    /** The wing's own lift distribution at maximum lift, one half. */
+    private static SpanLoad spanLoad(Workbench w) {
+        int from = w.lifting.firstStrip(0);
+        int n = w.lifting.endStrip(0) - from;
+        double[] y = new double[n];
+        double[] width = new double[n];
+        double[] share = new double[n];
+        double lift = w.flight.maximumLift();
+        double alpha = w.flight.incidence(lift);
+        double elevator = w.flight.elevator(lift);
+        double total = lift * w.lifting.referenceArea();
+        for (int i = 0; i < n; i++) {
+            int strip = from + i;
+            y[i] = w.lifting.stripY(strip);
+            width[i] = w.lifting.stripBreadth(strip);
+            share[i] = w.lifting.stripLiftCoefficient(strip, alpha, elevator, 0) * w.lifting.stripArea(strip) / total;
+        }
+        return new SpanLoad(y, width, share);
+    }
+}

@@ -1,0 +1,133 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.aero.LiftingSystem;
+import foamfront.model.aero.Resolution;
+import foamfront.model.aero.SectionLift;
+import foamfront.model.airframe.Airframe;
+import foamfront.model.atmosphere.Atmosphere;
+import foamfront.model.design.Design;
+import foamfront.model.design.PowerPlant;
+import foamfront.model.fabrication.PartsList;
+import foamfront.model.fabrication.SheetNester;
+import foamfront.model.factors.Factors;
+import foamfront.model.flight.Performance;
+import foamfront.model.flight.TrimmedFlight;
+import foamfront.model.mass.Balance;
+import foamfront.model.mass.MassBreakdown;
+import foamfront.model.mission.Bound;
+import foamfront.model.mission.Measure;
+import foamfront.model.mission.Mission;
+import foamfront.model.propulsion.PowerTrain;
+import foamfront.model.section.SectionPolar;
+import foamfront.model.structure.StructureMargins;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** One worker's scratch: kernels, the design in hand and what the stages have found of it so far. */
+@SuppressWarnings(
+        "NullAway.Init") // what the stages find is set by them, in their fixed order, before anything reads it
+final class Workbench {
+    private static final int MEASURES = Measure.values().length;
+
+    /** No single limit may outweigh a stage. */
+    private static final double MOST = 3;
+
+    final LiftingSystem lifting = new LiftingSystem(Resolution.DEFAULT);
+    final TrimmedFlight flight = new TrimmedFlight(lifting);
+    final Performance performance = new Performance();
+    final SheetNester nester = new SheetNester();
+    final double[] values = new double[MEASURES];
+
+    /** Whether a measure has been set, or does not apply to this design. */
+    private final boolean[] known = new boolean[MEASURES];
+
+    private final boolean[] inapplicable = new boolean[MEASURES];
+
+    private @Nullable PowerTrain train;
+    private @Nullable Mission airOf;
+    private Atmosphere air = Atmosphere.standard(0);
+
+    // Set in beginning and by the stages in their order.
+    Design design;
+    Mission mission;
+    Factors factors;
+    Airframe airframe;
+    PartsList parts;
+    MassBreakdown masses;
+    int sheets;
+    SectionPolar[] polars = new SectionPolar[0];
+    final List<SectionLift> sections = new ArrayList<>(6);
+    double rollPower;
+    double neutralPoint;
+    Balance balance;
+    double bodyMoment;
+    StructureMargins structure;
+
+    Workbench(Design design, Mission mission, Factors factors) {
+        begin(design, mission, factors);
+    }
+
+    /** Takes up another design. */
+    void begin(Design design, Mission mission, Factors factors) {
+        this.design = design;
+        this.mission = mission;
+        this.factors = factors;
+        if (airOf == null || !airOf.site().equals(mission.site())) {
+            airOf = mission;
+            air = Atmosphere.at(mission.site().elevation(), mission.site().temperature());
+        }
+        Arrays.fill(values, Double.NaN);
+        Arrays.fill(known, false);
+        Arrays.fill(inapplicable, false);
+    }
+
+    Atmosphere air() {
+        return air;
+    }
+
+    /** The power train, made on first use and turned into each design's after. */
+    PowerTrain train(PowerPlant plant, int motors, double auxiliaryCurrent) {
+        PowerTrain ready = train;
+        if (ready == null) {
+            ready = PowerTrain.of(plant, motors, factors, air.density(), auxiliaryCurrent);
+            train = ready;
+        } else {
+            ready.prepare(plant, motors, factors, air.density(), auxiliaryCurrent);
+        }
+        return ready;
+    }
+
+    void set(Measure measure, double value) {
+        values[measure.ordinal()] = value;
+        known[measure.ordinal()] = true;
+    }
+
+    /** Says that the design cannot have this measure: no take-off without wheels. */
+    void rule(Measure measure) {
+        inapplicable[measure.ordinal()] = true;
+    }
+
+    double get(Measure measure) {
+        return values[measure.ordinal()];
+    }
+
+    boolean applies(Measure measure) {
+        return !inapplicable[measure.ordinal()];
+    }
+
+    /** Sum of violations of the limits whose measures are known by now. */
+    double violation() {
+        double sum = 0;
+        List<Bound> bounds = mission.limits().all();
+        for (int i = 0; i < bounds.size(); i++) {
+            Bound bound = bounds.get(i);
+            int at = bound.measure().ordinal();
+            if (known[at]) {
+                sum += Math.min(MOST, bound.violation(values[at]));
+            }
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,80 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.factors.Factors;
+import foamfront.model.mission.Mission;
+import foamfront.model.parts.Part;
+import foamfront.model.parts.Provenance;
+import foamfront.model.parts.Workshop;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What must be at hand and what of it must be bought: whole sheets, whole stock lengths, tape by the metre, glue by weight and
+ * fitted parts. What lies in the drawer costs nothing.
+ *
+ * @param lines in a fixed order: board, stock, tape, glue, fitted parts
+ */
+public record BillOfMaterials(List<Line> lines) {
+    /**
+     * One entry.
+     *
+     * @param item catalogue name, or tape or glue
+     * @param quantity sheets, stock lengths, pieces, metres of tape or kilograms of glue
+     * @param bought how much of it is not in the drawer
+     * @param cost of what is bought
+     * @param provenance of the price
+     */
+    public record Line(String item, double quantity, double bought, double cost, Provenance provenance) {}
+
+    public BillOfMaterials {
+        lines = List.copyOf(lines);
+    }
+
+    /** The bill when {@code sheets} whole sheets are cut. */
+    public static BillOfMaterials of(Airframe airframe, PartsList parts, int sheets, Mission mission, Factors factors) {
+        List<Line> lines = new ArrayList<>(12);
+        double k = factors.price();
+        add(lines, airframe.design().board(), sheets, mission, k);
+        stock(lines, parts.stock(), mission, k);
+        Workshop workshop = mission.workshop();
+        double tape = parts.tape();
+        lines.add(new Line("tape", tape, tape, k * tape * workshop.tapePrice(), Provenance.INVENTED));
+        double glue = parts.glue() * workshop.glueLinearMass();
+        lines.add(new Line("glue", glue, glue, k * glue * workshop.gluePrice(), Provenance.INVENTED));
+        FittedParts.each(airframe, (part, count) -> add(lines, part, count, mission, k));
+        return new BillOfMaterials(lines);
+    }
+
+    /** Cost alone, the same to the last bit. */
+    public static double cost(Airframe airframe, PartsList parts, int sheets, Mission mission, Factors factors) {
+        return of(airframe, parts, sheets, mission, factors).cost();
+    }
+
+    /** Of everything bought. */
+    public double cost() {
+        double sum = 0;
+        for (Line line : lines) {
+            sum += line.cost();
+        }
+        return sum;
+    }
+
+    private static void add(List<Line> lines, Part part, int count, Mission mission, double k) {
+        int bought = Math.max(0, count - mission.owned(part.name()));
+        lines.add(new Line(part.name(), count, bought, k * bought * part.price(), part.provenance()));
+    }
+
+    /** Stock lengths of each kind, pieces sawn in the order of the list from the first length with room. */
+    private static void stock(List<Line> lines, List<StockPiece> pieces, Mission mission, double k) {
+        for (int i = 0; i < pieces.size(); i++) {
+            boolean seen = false;
+            for (int j = 0; j < i; j++) {
+                seen |= pieces.get(j).spar().equals(pieces.get(i).spar());
+            }
+            if (!seen) {
+                add(lines, pieces.get(i).spar(), StockLengths.needed(pieces, i), mission, k);
+            }
+        }
+    }
+}

@@ -1,0 +1,202 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.BodyShape;
+import foamfront.model.design.Body;
+import foamfront.model.design.Design;
+import foamfront.model.design.HoldDown;
+import foamfront.model.design.Nose;
+import foamfront.model.design.Power;
+import foamfront.model.design.Wing;
+
+/**
+ * The body: shell, floor, formers, doublers. A tube has one glued seam, four when it must be made of two angles. Doublers stand
+ * at the wing saddle over one chord and the firewall is two boards thick (common practice).
+ */
+final class BodyParts {
+    /** Lid over the battery, longer than the battery by this, m (common practice). */
+    private static final double LID_ROOM = 0.040;
+
+    /** Length of the sleeve inside a spliced shell, m (common practice). */
+    private static final double SLEEVE = 0.080;
+
+    /** A boom is glued in over this length of the pod, m (common practice, 12 to 15 diameters). */
+    private static final double BOOM_ENGAGED = 0.100;
+
+    private final PartsBuffer out;
+    private final Design design;
+    private final BodyShape shape;
+
+    BodyParts(PartsBuffer out, Airframe airframe) {
+        this.out = out;
+        this.design = airframe.design();
+        this.shape = airframe.body();
+    }
+
+    void add() {
+        Body body = design.body();
+        if (body instanceof Body.ProfileBoard) {
+            profile();
+            return;
+        }
+        double length = body.length();
+        if (body instanceof Body.PodAndBoom pod) {
+            length = Math.min(pod.podLength(), body.length());
+            boom(pod, length);
+        }
+        shell(length);
+        formers(length);
+        if (body instanceof Body.TwoBayTube) {
+            floor(length);
+        }
+        if (body instanceof Body.BoatHull hull) {
+            planing(hull);
+        }
+        saddle();
+        if (body.nose() == Nose.REPLACEABLE) {
+            out.part(
+                    "nose tongue",
+                    2,
+                    false,
+                    false,
+                    new Rectangle(0.06, shape.insideHeight()),
+                    0.06,
+                    0.06,
+                    0.5 * w(),
+                    0);
+        }
+    }
+
+    private double w() {
+        return shape.width();
+    }
+
+    private double h() {
+        return shape.height();
+    }
+
+    private double insideAround() {
+        return 2 * (w() + h() - 4 * shape.wall());
+    }
+
+    private void shell(double length) {
+        int pieces = out.pieces(length);
+        boolean angles = 2 * (w() + h()) + Tube.TAB > out.across;
+        double wanted = design.power().battery().length() + LID_ROOM;
+        double from = 0;
+        for (int i = 0; i < pieces; i++) {
+            double piece = out.pieceLength(length, pieces, i);
+            double hatch = i == 0 ? Math.min(wanted, 0.8 * piece) : 0;
+            double joint = i == 0 ? 0 : 0.5 * insideAround();
+            double x = from + 0.5 * piece;
+            from += piece;
+            double edges = piece * (angles ? 1 : 2);
+            if (hatch > 0 && angles) {
+                out.skin("body", 1, tube(piece, true, hatch), 2 * piece, joint, edges, x, 0, 0);
+                out.skin("body angle", 1, tube(piece, true, 0), 0, joint, edges, x, 0, 0);
+            } else {
+                out.skin(
+                        "body",
+                        angles ? 2 : 1,
+                        tube(piece, angles, hatch),
+                        piece,
+                        angles ? joint : 2 * joint,
+                        edges,
+                        x,
+                        0,
+                        0);
+            }
+        }
+        if (pieces > 1) {
+            out.part(
+                    "body sleeve",
+                    4 * (pieces - 1),
+                    false,
+                    false,
+                    new Rectangle(SLEEVE, 0.25 * insideAround()),
+                    0.5 * insideAround(),
+                    Math.min(out.along, length),
+                    0.5 * w(),
+                    0);
+        }
+    }
+
+    private Tube tube(double length, boolean angle, double hatch) {
+        return new Tube(length, w(), h(), shape.wall(), angle, hatch);
+    }
+
+    private void formers(double length) {
+        Rectangle former = new Rectangle(h() - 2 * shape.wall(), shape.insideWidth());
+        boolean tractor = design.power() instanceof Power.NoseTractor;
+        out.part(tractor ? "firewall" : "nose plate", tractor ? 2 : 1, false, false, former, insideAround(), 0, 0, 0);
+        out.part("tail former", 1, false, false, former, insideAround(), length, 0, 0);
+    }
+
+    private void floor(double length) {
+        int pieces = out.pieces(length);
+        double z = 0.5 * h() - shape.wall() - design.power().battery().height();
+        double from = 0;
+        for (int i = 0; i < pieces; i++) {
+            double piece = out.pieceLength(length, pieces, i);
+            Rectangle board = new Rectangle(piece, shape.insideWidth());
+            out.part("floor", 1, false, true, board, 2 * piece, from + 0.5 * piece, 0, z);
+            from += piece;
+        }
+    }
+
+    private void saddle() {
+        Wing wing = design.wing();
+        double chord = wing.planform().rootChord();
+        double length = Math.min(chord, out.along);
+        double joint = wing.build().holdDown() == HoldDown.GLUED ? chord : 0;
+        out.part(
+                "wing saddle doubler",
+                2,
+                true,
+                true,
+                new Rectangle(length, Math.max(0.5 * shape.insideHeight(), shape.wall())),
+                2 * length + joint,
+                wing.x() + 0.5 * chord,
+                0.5 * w(),
+                wing.z());
+    }
+
+    private void boom(Body.PodAndBoom pod, double podLength) {
+        double length = Math.max(pod.length() - podLength, 0) + BOOM_ENGAGED;
+        double x = podLength - BOOM_ENGAGED + 0.5 * length;
+        out.stock("tail boom", pod.boom(), length, 1, x, 0, 0);
+        Rectangle saddle = new Rectangle(BOOM_ENGAGED, shape.insideWidth());
+        out.part("boom seat", 2, false, false, saddle, 2 * BOOM_ENGAGED, podLength - 0.5 * BOOM_ENGAGED, 0, 0);
+    }
+
+    /** Bottom boards ahead of and behind the step. */
+    private void planing(Body.BoatHull hull) {
+        double fore = hull.step() * hull.length();
+        double aft = hull.length() - fore;
+        int pieces = out.pieces(fore);
+        Rectangle bottom = new Rectangle(fore / pieces, w());
+        double z = -0.5 * h();
+        out.part("planing bottom", pieces, false, true, bottom, 2 * fore / pieces, 0.5 * fore, 0, z);
+        int rear = out.pieces(aft);
+        Rectangle strake = new Rectangle(aft / rear, FoldedWingParts.FLAT_STRIP);
+        out.part("spray strip", 2 * rear, true, true, strake, 2 * aft / rear, fore + 0.5 * aft, 0.5 * w(), z);
+    }
+
+    /** One upright board, split where longer than the sheet, with a doubler ahead and over each splice. */
+    private void profile() {
+        double length = shape.length();
+        int pieces = out.pieces(length);
+        double piece = length / pieces;
+        for (int i = 0; i < pieces; i++) {
+            Rectangle board = new Rectangle(piece, h());
+            out.skin("body board", 1, board, 0, 0, piece, (i + 0.5) * piece, 0, 0);
+        }
+        double nose = Math.min(0.4 * length, out.along);
+        Rectangle doubler = new Rectangle(nose, 0.6 * h());
+        out.part("nose doubler", 2, true, true, doubler, 3 * nose, 0.5 * nose, shape.wall(), 0);
+        if (pieces > 1) {
+            Rectangle splice = new Rectangle(SLEEVE, h());
+            out.part("body splice", 2 * (pieces - 1), false, false, splice, 2 * h(), 0.5 * length, shape.wall(), 0);
+        }
+    }
+}

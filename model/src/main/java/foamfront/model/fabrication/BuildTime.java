@@ -1,0 +1,55 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.factors.Factors;
+import foamfront.model.parts.Workshop;
+
+/**
+ * Time at the bench by the workshop's rates: metres cut, folded, glued and taped, parts marked out, bought parts fitted. The
+ * two walls of a fold's groove belong to the fold, a bevelled edge counts as a cut, a score as a cut and a fold.
+ *
+ * @param cutting s
+ * @param folding s
+ * @param gluing s
+ * @param taping s
+ * @param marking s
+ * @param fitting s
+ * @param difficulty cut pieces plus folds plus fitted parts
+ */
+public record BuildTime(
+        double cutting, double folding, double gluing, double taping, double marking, double fitting, int difficulty) {
+    public static BuildTime of(Airframe airframe, PartsList parts, Workshop workshop, Factors factors) {
+        double cut = 0;
+        double fold = 0;
+        double glue = 0;
+        double tape = 0;
+        int pieces = 0;
+        int folds = 0;
+        for (CutPart part : parts.cut()) {
+            Pattern pattern = part.pattern();
+            int n = part.count();
+            double scored = pattern.scored();
+            cut += n * (pattern.cut() + scored + pattern.bevelled() - 2 * pattern.folded());
+            fold += n * (scored + pattern.folded());
+            glue += part.glueLength();
+            tape += part.tapeLength() + part.coveringLength();
+            pieces += n;
+            folds += n * pattern.folds();
+        }
+        int fitted = FittedParts.count(airframe);
+        double k = factors.time();
+        return new BuildTime(
+                k * cut * workshop.cutRate(),
+                k * fold * workshop.foldRate(),
+                k * glue * workshop.glueRate(),
+                k * tape * workshop.tapeRate(),
+                k * pieces * workshop.partTime(),
+                k * fitted * workshop.fittingTime(),
+                pieces + folds + fitted);
+    }
+
+    /** s. */
+    public double total() {
+        return cutting + folding + gluing + taping + marking + fitting;
+    }
+}

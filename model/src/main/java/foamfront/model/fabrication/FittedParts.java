@@ -1,0 +1,92 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Control;
+import foamfront.model.airframe.Surface;
+import foamfront.model.design.Design;
+import foamfront.model.design.Power;
+import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.parts.Part;
+import foamfront.model.parts.Wheel;
+import org.jspecify.annotations.Nullable;
+
+/** Bought parts that are fitted into the airframe: one servo for each moving surface, and what power and wheels need. */
+public final class FittedParts {
+    /** Receives each kind of bought part. */
+    interface Sink {
+        void take(Part part, int count);
+    }
+
+    private FittedParts() {}
+
+    /** Moving surfaces: both sides of a mirrored pair count, a straight tail's elevator is one. */
+    public static int movingSurfaces(Airframe airframe) {
+        int count = 0;
+        for (Surface surface : airframe.surfaces()) {
+            for (Control control : surface.controls()) {
+                boolean one = !surface.mirrored()
+                        || (control.kind() == Control.Kind.ELEVATOR
+                                && surface.panels().get(0).rootZ()
+                                        == surface.panels().get(0).tipZ());
+                count += one ? 1 : 2;
+            }
+        }
+        return count;
+    }
+
+    /** Wheels under the aeroplane. */
+    public static int wheels(Undercarriage gear) {
+        if (gear instanceof Undercarriage.Tricycle) {
+            return 3;
+        }
+        return gear instanceof Undercarriage.TailWheel || gear instanceof Undercarriage.Amphibian ? 2 : 0;
+    }
+
+    /** Everything fitted, pieces. */
+    public static int count(Airframe airframe) {
+        int[] sum = {0};
+        each(airframe, (part, count) -> sum[0] += count);
+        return sum[0];
+    }
+
+    /** In a fixed order. */
+    static void each(Airframe airframe, Sink sink) {
+        Design design = airframe.design();
+        Power power = design.power();
+        if (power instanceof Power.NoseTractor tractor) {
+            plant(tractor.plant(), 1, sink);
+        } else if (power instanceof Power.Pusher pusher) {
+            plant(pusher.plant(), 1, sink);
+        } else if (power instanceof Power.TwinTractor twin) {
+            plant(twin.plant(), 2, sink);
+        } else if (power instanceof Power.DuctedFan fan) {
+            sink.take(fan.motor(), 1);
+            sink.take(fan.fan(), 1);
+            sink.take(fan.controller(), 1);
+        }
+        sink.take(power.battery(), 1);
+        sink.take(design.radio().receiver(), 1);
+        sink.take(design.radio().servo(), movingSurfaces(airframe));
+        Wheel wheel = wheel(design.undercarriage());
+        if (wheel != null) {
+            sink.take(wheel, wheels(design.undercarriage()));
+        }
+    }
+
+    private static void plant(PowerPlant plant, int count, Sink sink) {
+        sink.take(plant.motor(), count);
+        sink.take(plant.propeller(), count);
+        sink.take(plant.controller(), count);
+    }
+
+    private static @Nullable Wheel wheel(Undercarriage gear) {
+        if (gear instanceof Undercarriage.TailWheel tail) {
+            return tail.wheel();
+        }
+        if (gear instanceof Undercarriage.Tricycle tricycle) {
+            return tricycle.wheel();
+        }
+        return gear instanceof Undercarriage.Amphibian amphibian ? amphibian.wheel() : null;
+    }
+}

@@ -1,0 +1,108 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.Surface;
+import foamfront.model.design.Design;
+import foamfront.model.design.WingBuild;
+import foamfront.model.design.WingJoint;
+import foamfront.model.design.WingSpar;
+import foamfront.model.design.WingTips;
+import java.util.List;
+
+/**
+ * All cut and sawn parts of an aeroplane: patterns of every surface by the way its section is made, of the body by its kind, and
+ * of what mounts motors and wheels. The order of parts is fixed by the arrangement.
+ */
+public final class FlatPatterns {
+    /** A joiner runs this many diameters into each half (12 to 15, common practice). */
+    private static final double JOINER_DIAMETERS = 15;
+
+    /** Winglet height over the wing's tip chord (judgement). */
+    private static final double WINGLET_HEIGHT = 0.7;
+
+    private FlatPatterns() {}
+
+    public static PartsList of(Airframe airframe) {
+        Design design = airframe.design();
+        PartsBuffer out = new PartsBuffer(design);
+        for (Surface surface : airframe.surfaces()) {
+            out.turnTo(surface.role() == Surface.Role.TAIL ? Assembly.TAIL : Assembly.WING);
+            switch (surface.role()) {
+                case WING -> wing(out, design.wing().build(), surface, "wing");
+                case SECOND_WING -> wing(out, design.wing().build(), surface, "upper wing");
+                case TAIL -> new PlateParts(out, "stabiliser", surface.section()).add(surface, true);
+                case FIN -> {}
+            }
+        }
+        out.turnTo(Assembly.TAIL);
+        fins(out, airframe.fins());
+        out.turnTo(Assembly.BODY);
+        new BodyParts(out, airframe).add();
+        new MountParts(out, airframe).add();
+        return out.list();
+    }
+
+    private static void wing(PartsBuffer out, WingBuild build, Surface wing, String name) {
+        FoldedSection folded = FoldedSection.of(wing.section());
+        if (folded != null) {
+            new FoldedWingParts(out, folded, build, name).add(wing);
+        } else {
+            new PlateParts(out, name, wing.section()).add(wing, build.joint() == WingJoint.ONE_PIECE);
+        }
+        if (build.spar() instanceof WingSpar.Stock stock) {
+            stockSpar(out, stock, build.joint(), wing, name);
+        }
+        if (build.tips() == WingTips.WINGLETS) {
+            Panel last = wing.panels().get(wing.panels().size() - 1);
+            double chord = last.tipChord();
+            double height = WINGLET_HEIGHT * chord;
+            Plate plate = Plate.of(chord, 0.6 * chord, height, out.thickness);
+            double x = last.tipX() + 0.5 * chord;
+            out.skin(
+                    name + " winglet", 2, plate, 2 * chord, 0, 2 * height, x, last.tipY(), last.tipZ() + 0.45 * height);
+        }
+    }
+
+    /** One spar from tip to tip in a straight one-piece wing; otherwise one a half with a joiner alike. */
+    private static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingJoint joint, Surface wing, String name) {
+        double half = 0;
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (Panel panel : wing.panels()) {
+            double share = panel.breadth();
+            half += share;
+            x += share * 0.5 * (atSpar(panel.rootX(), panel.rootChord()) + atSpar(panel.tipX(), panel.tipChord()));
+            y += share * 0.5 * (panel.rootY() + panel.tipY());
+            z += share * 0.5 * (panel.rootZ() + panel.tipZ());
+        }
+        Panel root = wing.panels().get(0);
+        boolean through = joint == WingJoint.ONE_PIECE
+                && root.rootZ() == root.tipZ()
+                && 2 * half <= stock.spar().length();
+        if (through) {
+            out.stock(name + " spar", stock.spar(), 2 * half, 1, x / half, y / half, z / half);
+            return;
+        }
+        out.stock(name + " spar", stock.spar(), half, 2, x / half, y / half, z / half);
+        double length = 2 * JOINER_DIAMETERS * stock.spar().height();
+        out.stock(name + " joiner", stock.spar(), length, 1, atSpar(root.rootX(), root.rootChord()), 0, root.rootZ());
+    }
+
+    private static double atSpar(double leading, double chord) {
+        return leading + FoldedSection.SPAR_STATION * chord;
+    }
+
+    private static void fins(PartsBuffer out, List<Surface> fins) {
+        if (fins.isEmpty()) {
+            return;
+        }
+        double y = 0;
+        for (Surface fin : fins) {
+            y += Math.abs(fin.panels().get(0).rootY());
+        }
+        Surface fin = fins.get(0);
+        new PlateParts(out, "fin", fin.section()).addFins(fin, fins.size(), y / fins.size());
+    }
+}

@@ -1,0 +1,333 @@
+package foamfront.model.fabrication;
+
+import static foamfront.model.fabrication.PatternLine.Kind.BEVEL;
+import static foamfront.model.fabrication.PatternLine.Kind.CUT;
+import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
+import static foamfront.model.fabrication.PatternLine.Kind.SCORE;
+import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
+
+import java.util.List;
+
+/**
+ * A straight-edged piece of a folded wing laid flat. Each facet joins corresponding corners of two similar sections, so it is a
+ * plane trapezium, and the trapezia are laid side by side along their common edges (derived; exact for an untwisted piece).
+ * Between bottom and top lies the band of {@link Folding#doubledAllowance} for the nose. Facet bends are scored, the nose is two
+ * bevelled folds, one skin is bevelled to the trailing edge. Controls are cut in the last top facet; the bottom ends at their
+ * hinge.
+ *
+ * <p>Where the whole is wider than the sheet, bottom and top come as two pieces taped along the nose. The bottom's trailing edge
+ * (or the first edge of a top skin) lies along the grain at y = 0.
+ */
+public final class FoldedPanel implements Pattern {
+    /** Which skins a piece holds. */
+    public enum Skins {
+        BOTH,
+        BOTTOM,
+        TOP
+    }
+
+    private final FoldedSection section;
+    private final Skins skins;
+    private final double thickness;
+    private final List<Hinge> hinges;
+    private final double breadth;
+    private final double shift;
+    private final double rootChord;
+    private final double tipChord;
+    // Edge k runs from (rootX, rootY) to (tipX, tipY) on the board.
+    private final double[] rootX;
+    private final double[] rootY;
+    private final double[] tipX;
+    private final double[] tipY;
+    /** Index of the edge at the nose of the bottom, −1 in a top skin. */
+    private final int nose;
+
+    private final Outline outline;
+    private final double length;
+    private final double width;
+    private final double pairWidth;
+    private final double area;
+    private final double cut;
+
+    FoldedPanel(
+            FoldedSection section,
+            Skins skins,
+            double rootChord,
+            double tipChord,
+            double shift,
+            double breadth,
+            double thickness,
+            List<Hinge> hinges) {
+        this.section = section;
+        this.skins = skins;
+        this.thickness = thickness;
+        this.hinges = hinges;
+        this.rootChord = rootChord;
+        this.tipChord = tipChord;
+        this.shift = shift;
+        this.breadth = breadth;
+        int first = skins == Skins.TOP ? section.bottomCorners() : 0;
+        int end = skins == Skins.BOTTOM ? section.bottomCorners() : section.corners();
+        int n = end - first;
+        rootX = new double[n];
+        rootY = new double[n];
+        tipX = new double[n];
+        tipY = new double[n];
+        nose = skins == Skins.TOP ? -1 : section.bottomCorners() - 1;
+        develop(first);
+        outline = trace();
+        length = outline.length();
+        width = outline.width();
+        boolean tapered = Math.abs(rootChord - tipChord) > 0.01 * rootChord || Math.abs(shift) > 0.01 * rootChord;
+        pairWidth = tapered ? Math.min(2 * width, outline.pairWidth()) : 2 * width;
+        area = outline.area();
+        cut = outline.perimeter() + slits();
+    }
+
+    /** Lays facet after facet beside the last edge, the first edge along the grain. */
+    private void develop(int first) {
+        tipX[0] = edgeLength(first);
+        for (int k = 1; k < rootX.length; k++) {
+            int corner = first + k;
+            double edge = edgeLength(corner - 1);
+            double ex = (tipX[k - 1] - rootX[k - 1]) / edge;
+            double ey = (tipY[k - 1] - rootY[k - 1]) / edge;
+            double dx = section.x(corner) - section.x(corner - 1);
+            double dz = section.z(corner) - section.z(corner - 1);
+            double along;
+            double across;
+            double ratio;
+            if (k - 1 == nose) {
+                along = 0;
+                across = Folding.doubledAllowance(thickness);
+                ratio = 1;
+            } else {
+                // Component of the root edge along the last edge, which leans aft by `lean` and up by `rise`.
+                double taper = tipChord - rootChord;
+                double lean = shift + section.x(corner - 1) * taper;
+                double rise = section.z(corner - 1) * taper;
+                along = rootChord * (dx * lean + dz * rise) / edge;
+                double size = rootChord * Math.sqrt(dx * dx + dz * dz);
+                across = Math.sqrt(Math.max(0, size * size - along * along));
+                ratio = tipChord / rootChord;
+            }
+            double stepX = along * ex - across * ey;
+            double stepY = along * ey + across * ex;
+            rootX[k] = rootX[k - 1] + stepX;
+            rootY[k] = rootY[k - 1] + stepY;
+            tipX[k] = tipX[k - 1] + ratio * stepX;
+            tipY[k] = tipY[k - 1] + ratio * stepY;
+        }
+    }
+
+    /** True length in space of the edge through a section corner. */
+    private double edgeLength(int corner) {
+        double taper = tipChord - rootChord;
+        double dx = shift + section.x(corner) * taper;
+        double dz = section.z(corner) * taper;
+        return Math.sqrt(breadth * breadth + dx * dx + dz * dz);
+    }
+
+    /** Round the edges: along the first edge, up the tip, back along the last, down the root; notched for the controls. */
+    private Outline trace() {
+        int n = rootX.length;
+        int notches = skins == Skins.TOP ? 0 : hinges.size();
+        double[] x = new double[2 * n + 4 * notches];
+        double[] y = new double[x.length];
+        int at = 0;
+        boolean rootGone = false;
+        boolean tipGone = false;
+        for (int i = 0; i < notches; i++) {
+            rootGone |= !hinges.get(i).slitAtStart();
+            tipGone |= !hinges.get(i).slitAtEnd();
+        }
+        if (!rootGone) {
+            x[at] = rootX[0];
+            y[at++] = rootY[0];
+        }
+        for (int i = 0; i < notches; i++) {
+            Hinge hinge = hinges.get(i);
+            double up = hinge.chordFraction() / facet(0);
+            double[] stations = {hinge.from(), hinge.from(), hinge.to(), hinge.to()};
+            double[] heights = {0, up, up, 0};
+            int from = hinge.slitAtStart() ? 0 : 1;
+            int to = hinge.slitAtEnd() ? 4 : 3;
+            for (int j = from; j < to; j++) {
+                x[at] = px(0, stations[j], heights[j]);
+                y[at++] = py(0, stations[j], heights[j]);
+            }
+        }
+        for (int k = tipGone ? 1 : 0; k < n; k++) {
+            x[at] = tipX[k];
+            y[at++] = tipY[k];
+        }
+        for (int k = n - 1; k > 0; k--) {
+            x[at] = rootX[k];
+            y[at++] = rootY[k];
+        }
+        return new Outline(java.util.Arrays.copyOf(x, at), java.util.Arrays.copyOf(y, at));
+    }
+
+    /** Chord fraction covered by the facet above edge k. */
+    private double facet(int k) {
+        int corner = (skins == Skins.TOP ? section.bottomCorners() : 0) + k;
+        return Math.abs(section.x(corner + 1) - section.x(corner));
+    }
+
+    private double px(int k, double station, double up) {
+        double low = rootX[k] + station * (tipX[k] - rootX[k]);
+        double high = rootX[k + 1] + station * (tipX[k + 1] - rootX[k + 1]);
+        return low + up * (high - low);
+    }
+
+    private double py(int k, double station, double up) {
+        double low = rootY[k] + station * (tipY[k] - rootY[k]);
+        double high = rootY[k + 1] + station * (tipY[k + 1] - rootY[k + 1]);
+        return low + up * (high - low);
+    }
+
+    private PatternLine line(PatternLine.Kind kind, int k, double s1, double u1, double s2, double u2) {
+        return new PatternLine(kind, px(k, s1, u1), py(k, s1, u1), px(k, s2, u2), py(k, s2, u2));
+    }
+
+    /** A control's hinge on the last top facet. */
+    private PatternLine hingeLine(PatternLine.Kind kind, Hinge hinge) {
+        int last = rootX.length - 2;
+        double up = 1 - hinge.chordFraction() / facet(last);
+        return line(kind, last, hinge.from(), up, hinge.to(), up);
+    }
+
+    private double slits() {
+        if (skins == Skins.BOTTOM) {
+            return 0;
+        }
+        double sum = 0;
+        int last = rootX.length - 2;
+        for (Hinge hinge : hinges) {
+            double up = 1 - hinge.chordFraction() / facet(last);
+            if (hinge.slitAtStart()) {
+                sum += line(CUT, last, hinge.from(), up, hinge.from(), 1).length();
+            }
+            if (hinge.slitAtEnd()) {
+                sum += line(CUT, last, hinge.to(), up, hinge.to(), 1).length();
+            }
+        }
+        return sum;
+    }
+
+    private double edge(int k) {
+        return Outline.distance(rootX[k], rootY[k], tipX[k], tipY[k]);
+    }
+
+    /** Whether edge k is one of the two folds of the nose. */
+    private boolean atNose(int k) {
+        return skins == Skins.BOTH && (k == nose || k == nose + 1);
+    }
+
+    private double hingeLength() {
+        if (skins == Skins.BOTTOM) {
+            return 0;
+        }
+        double sum = 0;
+        for (Hinge hinge : hinges) {
+            sum += hingeLine(FOLD, hinge).length();
+        }
+        return sum;
+    }
+
+    @Override
+    public double length() {
+        return length;
+    }
+
+    @Override
+    public double width() {
+        return width;
+    }
+
+    @Override
+    public double pairWidth() {
+        return pairWidth;
+    }
+
+    @Override
+    public double area() {
+        return area;
+    }
+
+    @Override
+    public double cut() {
+        return cut;
+    }
+
+    @Override
+    public double scored() {
+        double sum = 0;
+        for (int k = 1; k < rootX.length - 1; k++) {
+            sum += atNose(k) ? 0 : edge(k);
+        }
+        return sum;
+    }
+
+    @Override
+    public double bevelled() {
+        double trailing = skins == Skins.BOTTOM ? 0 : edge(rootX.length - 1);
+        return 2 * folded() + trailing;
+    }
+
+    @Override
+    public double folded() {
+        return (skins == Skins.BOTH ? edge(nose) + edge(nose + 1) : 0) + hingeLength();
+    }
+
+    @Override
+    public double taped() {
+        return hingeLength();
+    }
+
+    @Override
+    public int folds() {
+        return rootX.length - 2 + (skins == Skins.BOTTOM ? 0 : hinges.size());
+    }
+
+    /** True length of the leading edge, m. */
+    public double leadingEdge() {
+        return Outline.distance(0, 0, breadth, shift);
+    }
+
+    @Override
+    public Outline outline() {
+        return outline;
+    }
+
+    @Override
+    public List<PatternLine> lines() {
+        List<PatternLine> lines = outline.cuts();
+        for (int k = 1; k < rootX.length - 1; k++) {
+            PatternLine fold = new PatternLine(atNose(k) ? FOLD : SCORE, rootX[k], rootY[k], tipX[k], tipY[k]);
+            lines.add(fold);
+            if (atNose(k)) {
+                HingeGroove.add(lines, fold, thickness, -thickness, BEVEL);
+            }
+        }
+        if (skins == Skins.BOTTOM) {
+            return lines;
+        }
+        int last = rootX.length - 1;
+        lines.add(new PatternLine(BEVEL, rootX[last], rootY[last], tipX[last], tipY[last]));
+        for (Hinge hinge : hinges) {
+            PatternLine fold = hingeLine(FOLD, hinge);
+            lines.add(fold);
+            lines.add(hingeLine(TAPE, hinge));
+            HingeGroove.add(lines, fold, thickness, BEVEL);
+            double up = 1 - hinge.chordFraction() / facet(last - 1);
+            if (hinge.slitAtStart()) {
+                lines.add(line(CUT, last - 1, hinge.from(), up, hinge.from(), 1));
+            }
+            if (hinge.slitAtEnd()) {
+                lines.add(line(CUT, last - 1, hinge.to(), up, hinge.to(), 1));
+            }
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,82 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.design.WingSection;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The corners of a folded section in fractions of chord: bottom from the trailing edge to the nose, then top from the nose to
+ * the trailing edge. A flat-bottomed top bends at 7.5 % and 30 % of chord, at three quarters and all of the outside thickness,
+ * and comes down to the bottom's edge; a symmetrical one does so with half the thickness on each side (the worked example 15,
+ * 18; 60, 24; 200, 0 mm; judgement).
+ */
+final class FoldedSection {
+    static final double FIRST_FOLD = 0.075;
+    static final double FIRST_HEIGHT = 0.75; // of the thickness
+    static final double SPAR_STATION = 0.30;
+
+    private final double thickness;
+    private final boolean symmetrical;
+
+    private FoldedSection(double thickness, boolean symmetrical) {
+        this.thickness = thickness;
+        this.symmetrical = symmetrical;
+    }
+
+    /** The folded section, or null for one that is cut flat. */
+    static @Nullable FoldedSection of(WingSection section) {
+        if (section instanceof WingSection.FoldedFlatBottom flat) {
+            return new FoldedSection(flat.thickness(), false);
+        }
+        if (section instanceof WingSection.FoldedSymmetrical both) {
+            return new FoldedSection(both.thickness(), true);
+        }
+        return null;
+    }
+
+    /** Outside thickness, fraction of chord. */
+    double thickness() {
+        return thickness;
+    }
+
+    /** Corners on the bottom, both ends counted. */
+    int bottomCorners() {
+        return symmetrical ? 4 : 2;
+    }
+
+    /** All corners; the nose counts twice. */
+    int corners() {
+        return bottomCorners() + 4;
+    }
+
+    double x(int corner) {
+        if (corner >= bottomCorners()) {
+            return station(corner - bottomCorners());
+        }
+        return station(symmetrical ? 3 - corner : 3 - 3 * corner);
+    }
+
+    double z(int corner) {
+        double top = symmetrical ? 0.5 * thickness : thickness;
+        if (corner >= bottomCorners()) {
+            return top * height(corner - bottomCorners());
+        }
+        return symmetrical ? -top * height(3 - corner) : 0;
+    }
+
+    /** Developed width without the fold allowance, fraction of chord. */
+    double developed() {
+        double sum = 0;
+        for (int i = 1; i < corners(); i++) {
+            sum += Outline.distance(x(i - 1), z(i - 1), x(i), z(i));
+        }
+        return sum;
+    }
+
+    private static double station(int i) {
+        return i == 0 ? 0 : i == 1 ? FIRST_FOLD : i == 2 ? SPAR_STATION : 1;
+    }
+
+    private static double height(int i) {
+        return i == 1 ? FIRST_HEIGHT : i == 2 ? 1 : 0;
+    }
+}

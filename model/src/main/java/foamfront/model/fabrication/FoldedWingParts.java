@@ -1,0 +1,152 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.Surface;
+import foamfront.model.design.WingBuild;
+import foamfront.model.design.WingJoint;
+import foamfront.model.design.WingSpar;
+import java.util.List;
+
+/**
+ * A folded wing: skins, board spar, joints. Two halves butt at the centre line with a spar piece running one chord past the
+ * joint each side; a rectangular one-piece wing that comes out of one sheet is left whole. Pieces longer than the sheet are
+ * split in equal parts, so that splices of up to four pieces stand where the bending moment is below half the root's
+ * (2y/b at least 0.25; common practice, station derived).
+ */
+final class FoldedWingParts {
+    /** A strip stands on edge from this height on, otherwise it is laid flat, m. */
+    static final double ON_EDGE = 0.010;
+
+    /** Width of a strip laid flat, m (15 to 35 mm, common practice). */
+    static final double FLAT_STRIP = 0.030;
+
+    private final PartsBuffer out;
+    private final FoldedSection section;
+    private final WingBuild build;
+    private final String name;
+
+    FoldedWingParts(PartsBuffer out, FoldedSection section, WingBuild build, String name) {
+        this.out = out;
+        this.section = section;
+        this.build = build;
+        this.name = name;
+    }
+
+    void add(Surface wing) {
+        List<Panel> panels = wing.panels();
+        Panel root = panels.get(0);
+        if (panels.size() == 1 && whole(root)) {
+            List<Hinge> hinges = Hinges.bothSides(Hinges.on(wing, root));
+            piece(root, 1, 2 * root.breadth(), hinges, false);
+            return;
+        }
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
+            int pieces = out.pieces(outline(panel, List.of()).length());
+            for (int j = 0; j < pieces; j++) {
+                Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
+                boolean spliced = i + j > 0;
+                piece(piece, 2, piece.breadth(), Hinges.on(wing, piece), spliced);
+            }
+        }
+        centre(root);
+    }
+
+    private boolean whole(Panel p) {
+        return build.joint() == WingJoint.ONE_PIECE
+                && p.rootX() == p.tipX()
+                && p.rootZ() == p.tipZ()
+                && p.rootChord() == p.tipChord()
+                && 2 * p.breadth() <= out.along
+                && outline(p, List.of()).width() <= out.across;
+    }
+
+    private FoldedPanel outline(Panel p, List<Hinge> hinges) {
+        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges);
+    }
+
+    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges) {
+        return new FoldedPanel(
+                section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, hinges);
+    }
+
+    private void piece(Panel p, int count, double breadth, List<Hinge> hinges, boolean spliced) {
+        double x = Station.x(p, 0.5);
+        double y = Station.y(p);
+        double z = Station.z(p) + (section.bottomCorners() == 2 ? 0.3 * section.thickness() * p.rootChord() : 0);
+        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges);
+        double splice = spliced ? 2 * p.rootChord() : 0;
+        double trailing = breadth;
+        double edges = both.leadingEdge();
+        if (both.width() <= out.across) {
+            out.skin(name, count, both, trailing, splice, edges, x, y, z);
+        } else {
+            out.skin(
+                    name + " bottom",
+                    count,
+                    skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges),
+                    trailing + both.leadingEdge(),
+                    splice + both.leadingEdge(),
+                    0,
+                    x,
+                    y,
+                    z);
+            out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
+        }
+        if (build.spar() instanceof WingSpar.BoardStrip) {
+            strip(p, count, breadth);
+            if (spliced) {
+                doubler("splice doubler", p, 2, Math.abs(p.rootY()));
+            }
+        }
+    }
+
+    private double inside(double chord) {
+        return Folding.insideHeight(chord, section.thickness(), out.thickness);
+    }
+
+    private void strip(Panel p, int count, double breadth) {
+        double x = Station.x(p, FoldedSection.SPAR_STATION);
+        double root = inside(p.rootChord());
+        double tip = inside(p.tipChord());
+        boolean onEdge = Math.min(root, tip) >= ON_EDGE;
+        Pattern pattern = onEdge ? Plate.of(root, tip, breadth, out.thickness) : new Rectangle(breadth, FLAT_STRIP);
+        out.part(name + " spar", count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
+    }
+
+    /** A strip running one chord each side of a joint. */
+    private void doubler(String what, Panel p, int count, double y) {
+        double height = Math.max(inside(p.rootChord()), ON_EDGE);
+        double length = Math.min(2 * p.rootChord(), out.along);
+        out.part(
+                name + " " + what,
+                count,
+                false,
+                true,
+                new Rectangle(length, height),
+                2 * length,
+                p.rootX() + FoldedSection.SPAR_STATION * p.rootChord(),
+                y,
+                p.rootZ());
+    }
+
+    private void centre(Panel root) {
+        double c = root.rootChord();
+        if (build.joint() == WingJoint.ONE_PIECE) {
+            if (build.spar() instanceof WingSpar.BoardStrip) {
+                doubler("joint doubler", root, 1, 0);
+            }
+            return;
+        }
+        out.part(
+                name + " root rib",
+                2,
+                true,
+                false,
+                new Rectangle(c, Math.max(inside(c), ON_EDGE)),
+                2 * c,
+                root.rootX() + 0.5 * c,
+                0,
+                root.rootZ());
+    }
+}

@@ -1,0 +1,131 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Stations;
+import foamfront.model.design.Power;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
+import foamfront.model.parts.Fan;
+
+/**
+ * What carries motors, wheels and floats: workshop rules, two boards thick where screws pull (common practice; sizes are
+ * judgement where no line says otherwise).
+ */
+final class MountParts {
+    private static final double PYLON_CHORD = 0.090; // m
+    private static final double NACELLE = 0.080; // m
+    private static final double PAD = 0.050; // m
+    private static final double DUCT_LENGTH = 1.2; // fan diameters
+    private static final double FLOAT_HEIGHT = 0.8; // of the beam
+    private static final double STRUT = 0.030; // m
+
+    private final PartsBuffer out;
+    private final Airframe airframe;
+    private final BodyShape body;
+
+    MountParts(PartsBuffer out, Airframe airframe) {
+        this.out = out;
+        this.airframe = airframe;
+        this.body = airframe.body();
+    }
+
+    void add() {
+        out.turnTo(Assembly.POWER);
+        power();
+        out.turnTo(Assembly.UNDERCARRIAGE);
+        undercarriage();
+        out.turnTo(Assembly.WING);
+        if (airframe.design().wing() instanceof Wing.Biplane biplane) {
+            Rectangle strut = new Rectangle(biplane.gap(), STRUT);
+            double y = 0.35 * airframe.span();
+            out.part("strut", 4, true, true, strut, 2 * STRUT, centre(biplane), y, biplane.z() + 0.5 * biplane.gap());
+            Rectangle cabane = new Rectangle(biplane.gap(), 2 * STRUT);
+            out.part(
+                    "cabane",
+                    2,
+                    true,
+                    true,
+                    cabane,
+                    4 * STRUT,
+                    centre(biplane),
+                    0.5 * body.width(),
+                    biplane.z() + 0.5 * biplane.gap());
+        }
+    }
+
+    private static double centre(Wing wing) {
+        return wing.x() + 0.5 * wing.planform().rootChord();
+    }
+
+    private void power() {
+        Stations s = airframe.stations();
+        Power power = airframe.design().power();
+        if (power instanceof Power.Pusher pusher) {
+            double diameter = pusher.plant().motor().diameter();
+            double height = s.propellerZ() + 0.5 * diameter;
+            Plate side = Plate.of(1.2 * PYLON_CHORD, PYLON_CHORD, height, body.wall());
+            double x = s.motorX() - 0.5 * PYLON_CHORD;
+            out.part("pylon", 2, true, true, side, height + PYLON_CHORD, x, 0.5 * body.wall(), 0.5 * height);
+            square("motor mount", 2, diameter, s.motorX(), 0, s.propellerZ());
+        } else if (power instanceof Power.TwinTractor twin) {
+            double diameter = twin.plant().motor().diameter();
+            Rectangle side = new Rectangle(NACELLE, 1.2 * diameter);
+            out.part("nacelle side", 4, true, false, side, 2 * NACELLE, s.motorX() + NACELLE, twin.y(), s.propellerZ());
+            square("motor mount", 4, diameter, s.motorX(), twin.y(), s.propellerZ());
+        } else if (power instanceof Power.DuctedFan fan) {
+            duct(fan.fan());
+        }
+    }
+
+    private void square(String name, int count, double motor, double x, double y, double z) {
+        double side = 1.4 * motor;
+        out.part(name, count, false, false, new Rectangle(side, side), 4 * side, x, y, z);
+    }
+
+    /** The duct is one board rolled to a tube round the fan, its inner paper peeled. */
+    private void duct(Fan fan) {
+        double length = DUCT_LENGTH * fan.diameter();
+        double around = Math.PI * (fan.diameter() + 2 * body.wall()) + Tube.TAB;
+        out.part("duct", 1, false, false, new Rectangle(around, length), length + around, 0.7 * body.length(), 0, 0);
+    }
+
+    private void undercarriage() {
+        Undercarriage gear = airframe.design().undercarriage();
+        double belly = -0.5 * body.height();
+        double balance = airframe.chordX() + 0.28 * airframe.chord();
+        if (gear instanceof Undercarriage.Floats floats) {
+            floats(floats, balance, belly);
+        } else if (!(gear instanceof Undercarriage.None)) {
+            Rectangle pad = new Rectangle(PAD, Math.max(body.insideWidth(), PAD));
+            double x = balance + airframe.stations().mainAxle();
+            out.part("wheel pad", 2, false, false, pad, 2 * PAD, x, 0, belly);
+            if (gear instanceof Undercarriage.Tricycle) {
+                out.part(
+                        "nose leg mount",
+                        2,
+                        false,
+                        false,
+                        pad,
+                        2 * PAD,
+                        airframe.stations().secondAxle(),
+                        0,
+                        belly);
+            }
+        }
+    }
+
+    private void floats(Undercarriage.Floats floats, double x, double belly) {
+        int pieces = out.pieces(floats.length());
+        double length = floats.length() / pieces;
+        Tube tube = new Tube(length, floats.beam(), FLOAT_HEIGHT * floats.beam(), body.wall(), false, 0);
+        double y = 0.125 * airframe.span();
+        double ground = airframe.stations().groundZ();
+        double z = Math.min(ground, belly - 0.05);
+        out.skin("float", 2 * pieces, tube, length, 0, 2 * length, x, y, z);
+        Rectangle end = new Rectangle(floats.beam(), FLOAT_HEIGHT * floats.beam());
+        out.part("float end", 4, false, false, end, 4 * floats.beam(), x, y, z);
+        double leg = Math.max(belly - z + 2 * STRUT, 0.05);
+        out.part("float strut", 4, true, false, new Rectangle(leg, STRUT), 4 * STRUT, x, y, 0.5 * (z + belly));
+    }
+}

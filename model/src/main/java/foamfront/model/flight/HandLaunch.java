@@ -1,0 +1,77 @@
+package foamfront.model.flight;
+
+import foamfront.model.mission.Launch;
+
+/**
+ * The flight after a level throw, integrated: released at 1.8 m in still air, no thrust for half a second where the propeller
+ * is behind the hand, lift held to what carries the weight and at most C_L,max.
+ *
+ * <p>Equations of motion of a point mass in the vertical plane: V̇ = (T − D) / m − g sin γ, V γ̇ = L / m − g cos γ (Etkin,
+ * Dynamics of Flight, from memory), by Heun's method in fixed steps. The pilot pulls for a path no lower than level: lift is
+ * what turns the path back to level within a second, inside 0 to C_L,max. Drag is the parabola through the polar at 1.05
+ * and 1.5 stall speeds.
+ */
+final class HandLaunch {
+    private static final double HEIGHT = 1.8; // m
+    private static final double PUSHER_DELAY = 0.5; // s
+    private static final double STEP = 0.05; // s
+    private static final int STEPS = 80;
+    private static final double GRAVITY = 9.80665; // m/s²
+
+    private HandLaunch() {}
+
+    /** The least height on the way to a steady climb, m; below zero for a model that meets the ground hard. */
+    static double lowest(
+            TrimmedFlight flight,
+            ThrustCurve thrust,
+            DragParabola polar,
+            Launch launch,
+            double throwFactor,
+            boolean pusher) {
+        double mass = flight.weight() / GRAVITY;
+        double v = throwFactor * launch.speed(mass);
+        double gamma = 0;
+        double h = HEIGHT;
+        double least = h;
+        for (int i = 0; i < STEPS; i++) {
+            double t = i * STEP;
+            double pull = pusher && t < PUSHER_DELAY ? 0 : thrust.at(v);
+            double lift = commanded(flight, v, gamma);
+            double dv = acceleration(flight, polar, v, gamma, lift, pull);
+            double dg = turn(flight, v, gamma, lift);
+            double v1 = Math.max(0.5, v + STEP * dv);
+            double g1 = gamma + STEP * dg;
+            double lift1 = commanded(flight, v1, g1);
+            double pull1 = pusher && t + STEP < PUSHER_DELAY ? 0 : thrust.at(v1);
+            double dv1 = acceleration(flight, polar, v1, g1, lift1, pull1);
+            double dg1 = turn(flight, v1, g1, lift1);
+            double dh = 0.5 * STEP * (v * StrictMath.sin(gamma) + v1 * StrictMath.sin(g1));
+            v = Math.max(0.5, v + 0.5 * STEP * (dv + dv1));
+            gamma += 0.5 * STEP * (dg + dg1);
+            h += dh;
+            least = Math.min(least, h);
+            // Level or climbing with lift and speed in hand, nothing lower will come.
+            if ((gamma >= 0 && v > 1.1 * flight.stallSpeed() && t > PUSHER_DELAY) || h < -HEIGHT) {
+                break;
+            }
+        }
+        return least;
+    }
+
+    /** C_L for a level path, more while the path points down. */
+    private static double commanded(TrimmedFlight flight, double v, double gamma) {
+        double level = flight.liftCoefficient(v) * (1 - gamma * v / GRAVITY);
+        return Math.max(0, Math.min(flight.maximumLift(), level));
+    }
+
+    private static double acceleration(
+            TrimmedFlight flight, DragParabola polar, double v, double gamma, double lift, double pull) {
+        double q = 0.5 * flight.density() * v * v * flight.referenceArea();
+        return GRAVITY * ((pull - q * polar.coefficient(lift)) / flight.weight() - StrictMath.sin(gamma));
+    }
+
+    private static double turn(TrimmedFlight flight, double v, double gamma, double lift) {
+        double q = 0.5 * flight.density() * v * v * flight.referenceArea();
+        return GRAVITY / v * (q * lift / flight.weight() - StrictMath.cos(gamma));
+    }
+}

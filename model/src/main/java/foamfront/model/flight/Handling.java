@@ -1,0 +1,94 @@
+package foamfront.model.flight;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.Surface;
+import foamfront.model.design.Tail;
+
+/**
+ * Tail volumes, effective dihedral and the spiral parameter; full travels of the controls.
+ *
+ * <ul>
+ *   <li>Tail volumes V_H = S_h l_h / (S c), V_V = S_v l_v / (S b), arms between quarter chords (common practice, T-04).
+ *   <li>Spiral parameter B = (l_v / b)(Υ / C_L), Υ in degrees (M. Drela, MIT Unified Engineering notes, from memory).
+ * </ul>
+ */
+public final class Handling {
+    /** Full travel of ailerons and elevator, rad (the project's limits, point 10). */
+    public static final double FULL_TRAVEL = 20 * Math.PI / 180;
+
+    /** Full travel of the rudder, rad. */
+    public static final double RUDDER_TRAVEL = 25 * Math.PI / 180;
+
+    private Handling() {}
+
+    /** V_H; 0 for a tailless aeroplane. */
+    public static double horizontalTailVolume(Airframe airframe) {
+        Surface tail = airframe.tail();
+        if (tail == null) {
+            return 0;
+        }
+        double flat = cosine(tail);
+        double arm = quarterChord(tail) - (airframe.chordX() + 0.25 * airframe.chord());
+        return tail.area() * flat * flat * arm / (airframe.area() * airframe.chord());
+    }
+
+    /** V_V of fins and canted tails. */
+    public static double verticalTailVolume(Airframe airframe) {
+        double sum = 0;
+        double wing = airframe.chordX() + 0.25 * airframe.chord();
+        for (Surface fin : airframe.fins()) {
+            sum += fin.area() * (quarterChord(fin) - wing);
+        }
+        Surface tail = airframe.tail();
+        if (tail != null && airframe.design().tail() instanceof Tail.VTail) {
+            double flat = cosine(tail);
+            sum += tail.area() * (1 - flat * flat) * (quarterChord(tail) - wing);
+        }
+        return sum / (airframe.area() * airframe.span());
+    }
+
+    /** B at a lift coefficient. */
+    public static double spiralParameter(Airframe airframe, double balanceX, double lift) {
+        double arm = 0;
+        if (!airframe.fins().isEmpty()) {
+            arm = quarterChord(airframe.fins().get(0)) - balanceX;
+        } else if (airframe.tail() != null) {
+            arm = quarterChord(airframe.tail()) - balanceX;
+        }
+        return arm / airframe.span() * effectiveDihedral(airframe.wing()) * 180 / Math.PI / lift;
+    }
+
+    /** Dihedral weighted by the area and arm it acts on, rad; the height of the wing on the body adds 0 here. */
+    public static double effectiveDihedral(Surface wing) {
+        double sum = 0;
+        double weight = 0;
+        for (Panel panel : wing.panels()) {
+            double dy = panel.tipY() - panel.rootY();
+            double arm = panel.area() * 0.5 * (panel.rootY() + panel.tipY());
+            sum += arm * StrictMath.atan2(panel.tipZ() - panel.rootZ(), dy);
+            weight += arm;
+        }
+        return sum / weight;
+    }
+
+    private static double quarterChord(Surface surface) {
+        double sum = 0;
+        double area = 0;
+        for (Panel panel : surface.panels()) {
+            double inner = panel.rootX() + 0.25 * panel.rootChord();
+            double outer = panel.tipX() + 0.25 * panel.tipChord();
+            double c1 = panel.rootChord();
+            double c2 = panel.tipChord();
+            sum += panel.area() * (inner * (2 * c1 + c2) + outer * (c1 + 2 * c2)) / (3 * (c1 + c2));
+            area += panel.area();
+        }
+        return sum / area;
+    }
+
+    /** cos of a surface's mean dihedral. */
+    private static double cosine(Surface surface) {
+        Panel panel = surface.panels().get(surface.panels().size() - 1);
+        return (panel.tipY() - panel.rootY()) / panel.breadth();
+    }
+}

@@ -1,0 +1,339 @@
+package foamfront.model.flight;
+
+import foamfront.model.parts.Propeller;
+import foamfront.model.propulsion.Discharge;
+import foamfront.model.propulsion.PowerTrain;
+
+/**
+ * What the aeroplane does with its power plant: glide, sink, cruise, climb, top speed, endurance and range.
+ *
+ * <p>Endurance follows the project's limits, point 7: steady level flight at the speed of least electrical power, not below
+ * 1.2 stall speeds nor 1.33 times the wind, after one take-off and full-throttle climb to 50 m and before one 30 s full-throttle
+ * go-around, down to 20 % of capacity. Climb, top speed and cell voltage are taken at 30 % charge, currents at full charge.
+ *
+ * <p>Belongs to one worker; what it says stands until the next {@link #solve}.
+ */
+public final class Performance {
+    /** Safe speed over stall speed. */
+    public static final double SAFE = 1.2;
+
+    /** Least cruise speed over stall speed. */
+    public static final double CRUISE = 1.3;
+
+    private static final double WIND = 1.33;
+    private static final double CLIMB_HEIGHT = 50; // m
+    private static final double GO_AROUND = 30; // s
+    private static final double TAKE_OFF = 5; // s at full throttle, throw or roll (judgement)
+    private static final double LOW_CHARGE = 0.3;
+    private static final double FULL_CHARGE = 1;
+    private static final double HALF_CHARGE = 0.6;
+
+    /** Halvings of the top-speed bracket left after the false-position steps. */
+    private static final int ROOT_STEPS = 12;
+
+    private final SpeedTable table = new SpeedTable();
+    private final ThrustCurve thrust = new ThrustCurve();
+    private final double[] scratch = new double[SpeedTable.SIZE];
+
+    private DragParabola parabola = new DragParabola(0, 1);
+    private double glideRatio;
+    private double sinkRate;
+    private double climbRate;
+    private double climbSpeed;
+    private double topSpeed;
+    private double cruiseSpeed;
+    private double enduranceSpeed;
+    private boolean clipped;
+    private double endurance;
+    private double range;
+    private double outAndBack;
+    private double staticThrust;
+    private double staticTorque;
+    private double fullPower;
+    private double fullMotorInput;
+    private double fullCurrent;
+    private double lowVoltage;
+    private double topRotation;
+    private double cruiseRotation;
+    private boolean insidePropellerData;
+
+    /** Glide and sink alone, for an aeroplane without power. */
+    public void glide(TrimmedFlight flight, double stoppedDrag) {
+        table.fill(flight);
+        parabola = DragParabola.of(flight);
+        for (int i = 0; i < SpeedTable.SIZE; i++) {
+            double q = 0.5 * flight.density() * table.speed[i] * table.speed[i];
+            scratch[i] = table.drag[i] + q * stoppedDrag;
+        }
+        table.minimise(scratch);
+        glideRatio = flight.weight() / table.value();
+        for (int i = 0; i < SpeedTable.SIZE; i++) {
+            scratch[i] *= table.speed[i] / flight.weight();
+        }
+        table.minimise(scratch);
+        sinkRate = table.value();
+    }
+
+    /**
+     * Everything.
+     *
+     * @param stoppedDrag drag area of the stopped propeller in the glide, m²
+     * @param wind m/s
+     */
+    public void solve(TrimmedFlight flight, PowerTrain train, Propeller propeller, double stoppedDrag, double wind) {
+        glide(flight, stoppedDrag);
+        train.solveFullThrottle(0, FULL_CHARGE);
+        staticThrust = train.thrust();
+        staticTorque = train.torque();
+        fullPower = train.batteryVoltage() * train.batteryCurrent();
+        fullMotorInput = train.motorVoltage() * train.motorCurrent();
+        fullCurrent = train.batteryCurrent();
+        insidePropellerData = train.insideMeasured();
+        topRotation = train.rotation();
+        thrust.fit(train, propeller.pitch(), LOW_CHARGE);
+        climb(flight);
+        top(flight);
+        train.solveFullThrottle(0, LOW_CHARGE);
+        lowVoltage = train.batteryVoltage();
+        train.solveFullThrottle(topSpeed, FULL_CHARGE);
+        topRotation = Math.max(topRotation, train.rotation());
+        level(flight, train, wind);
+    }
+
+    private void climb(TrimmedFlight flight) {
+        for (int i = 0; i < SpeedTable.SIZE; i++) {
+            double v = table.speed[i];
+            scratch[i] = v < SAFE * flight.stallSpeed() ? 1e3 : -(thrust.at(v) - table.drag[i]) * v / flight.weight();
+        }
+        // Speeds below the safe one count as far below the rest: the vertex is looked for above them only.
+        int first = firstSafe(SAFE * flight.stallSpeed());
+        for (int i = 0; i < first; i++) {
+            scratch[i] = scratch[first] + (first - i) * 1e-3;
+        }
+        table.minimise(scratch);
+        climbRate = -table.value();
+        climbSpeed = table.at();
+    }
+
+    private int firstSafe(double speed) {
+        int first = 0;
+        while (first < SpeedTable.SIZE - 1 && table.speed[first] < speed) {
+            first++;
+        }
+        return first;
+    }
+
+    /** The fastest speed at which full throttle holds level flight, by regula falsi with the Illinois step. */
+    private void top(TrimmedFlight flight) {
+        double low = -1;
+        double excessLow = 0;
+        for (int i = SpeedTable.SIZE - 1; i >= 0 && low < 0; i--) {
+            double excess = thrust.at(table.speed[i]) - table.drag[i];
+            if (excess >= 0) {
+                low = table.speed[i];
+                excessLow = excess;
+            }
+        }
+        if (low < 0) {
+            topSpeed = 0;
+            return;
+        }
+        double high = Math.max(1.05 * low, thrust.fastest());
+        double excessHigh = thrust.at(high) - flight.drag(high);
+        if (excessHigh >= 0) {
+            topSpeed = high;
+            return;
+        }
+        for (int i = 0; i < ROOT_STEPS; i++) {
+            double middle = (low * excessHigh - high * excessLow) / (excessHigh - excessLow);
+            double excess = thrust.at(middle) - flight.drag(middle);
+            if (excess >= 0) {
+                low = middle;
+                excessLow = excess;
+                excessHigh *= 0.5;
+            } else {
+                high = middle;
+                excessHigh = excess;
+                excessLow *= 0.5;
+            }
+            if (high - low < 1e-3) {
+                break;
+            }
+        }
+        topSpeed = 0.5 * (low + high);
+    }
+
+    /** Speeds of least power and of best range, then the discharge. */
+    private void level(TrimmedFlight flight, PowerTrain train, double wind) {
+        double slowest = Math.max(SAFE * flight.stallSpeed(), WIND * wind);
+        if (topSpeed < slowest) {
+            enduranceSpeed = slowest;
+            cruiseSpeed = CRUISE * flight.stallSpeed();
+            endurance = 0;
+            range = 0;
+            outAndBack = 0;
+            cruiseRotation = topRotation;
+            clipped = true;
+            return;
+        }
+        for (int i = 0; i < SpeedTable.SIZE; i++) {
+            scratch[i] = power(train, table.drag[i], table.speed[i]);
+        }
+        table.minimise(scratch);
+        clipped = table.at() < slowest;
+        enduranceSpeed = Math.min(topSpeed, Math.max(slowest, table.at()));
+        for (int i = 0; i < SpeedTable.SIZE; i++) {
+            scratch[i] /= table.speed[i];
+        }
+        table.minimise(scratch);
+        double leastCruise = Math.max(CRUISE * flight.stallSpeed(), WIND * wind);
+        cruiseSpeed = Math.min(topSpeed, Math.max(leastCruise, table.at()));
+        double enduranceDrag = flight.drag(enduranceSpeed);
+        double cruiseDrag = flight.drag(cruiseSpeed);
+        endurance = discharge(train, enduranceDrag, enduranceSpeed);
+        double slow = power(train, enduranceDrag, enduranceSpeed);
+        double fast = power(train, cruiseDrag, cruiseSpeed);
+        cruiseRotation = train.rotation();
+        double cruiseTime = endurance * slow / fast;
+        range = cruiseTime * cruiseSpeed;
+        outAndBack =
+                cruiseSpeed > wind ? cruiseTime * (cruiseSpeed * cruiseSpeed - wind * wind) / (2 * cruiseSpeed) : 0;
+    }
+
+    /** Electrical power that holds a drag, W; beyond what the plant can do, more than it can draw. */
+    private double power(PowerTrain train, double drag, double speed) {
+        train.solveHolding(drag, speed, HALF_CHARGE);
+        double power = train.batteryVoltage() * train.batteryCurrent();
+        return train.thrust() >= drag * (1 - 1e-6) ? power : power * drag / Math.max(1e-3 * drag, train.thrust());
+    }
+
+    private double discharge(PowerTrain train, double drag, double speed) {
+        double climbTime = TAKE_OFF + CLIMB_HEIGHT / Math.max(0.1, climbRate);
+        double from = Discharge.afterFullThrottle(train, climbSpeed, climbTime, FULL_CHARGE);
+        double to = Discharge.RESERVE + fullCurrent * GO_AROUND / train.capacity();
+        return from > to ? Discharge.endurance(train, drag, speed, from, to) : 0;
+    }
+
+    DragParabola parabola() {
+        return parabola;
+    }
+
+    /** Oswald's span efficiency of the trimmed polar between 1.2 and 2 stall speeds. */
+    public double spanEfficiency(double aspectRatio) {
+        return parabola.spanEfficiency(aspectRatio);
+    }
+
+    /** C_D0 of the parabola through the trimmed polar at 1.2 and 2 stall speeds. */
+    public double zeroLiftDrag() {
+        return parabola.zeroLift();
+    }
+
+    /** Thrust against speed at full throttle and low charge. */
+    ThrustCurve thrustCurve() {
+        return thrust;
+    }
+
+    /** Full-throttle thrust at an airspeed (m/s) with the battery at 30 %, N. */
+    public double fullThrust(double speed) {
+        return thrust.at(speed);
+    }
+
+    public double glideRatio() {
+        return glideRatio;
+    }
+
+    /** m/s. */
+    public double sinkRate() {
+        return sinkRate;
+    }
+
+    /** m/s; negative where it cannot hold level. */
+    public double climbRate() {
+        return climbRate;
+    }
+
+    /** Speed of best climb, m/s. */
+    public double climbSpeed() {
+        return climbSpeed;
+    }
+
+    /** m/s; 0 where it cannot fly level. */
+    public double topSpeed() {
+        return topSpeed;
+    }
+
+    /** m/s. */
+    public double cruiseSpeed() {
+        return cruiseSpeed;
+    }
+
+    /** Speed at which endurance is given, m/s. */
+    public double enduranceSpeed() {
+        return enduranceSpeed;
+    }
+
+    /** Whether the speed of least power lies below the safe speed. */
+    public boolean enduranceClipped() {
+        return clipped;
+    }
+
+    /** s. */
+    public double endurance() {
+        return endurance;
+    }
+
+    /** m. */
+    public double range() {
+        return range;
+    }
+
+    /** m. */
+    public double outAndBack() {
+        return outAndBack;
+    }
+
+    /** Static thrust at full throttle and full charge, N. */
+    public double staticThrust() {
+        return staticThrust;
+    }
+
+    /** Torque of each propeller in the same state, N m. */
+    public double staticTorque() {
+        return staticTorque;
+    }
+
+    /** Electrical power from the battery at rest, full throttle, full charge, W. */
+    public double fullPower() {
+        return fullPower;
+    }
+
+    /** Electrical input of each motor in the same state, W. */
+    public double fullMotorInput() {
+        return fullMotorInput;
+    }
+
+    /** Battery current in the same state, A. */
+    public double fullCurrent() {
+        return fullCurrent;
+    }
+
+    /** Battery voltage at rest, full throttle, 30 % charge, V. */
+    public double lowVoltage() {
+        return lowVoltage;
+    }
+
+    /** Fastest rotation met at full throttle, rev/s. */
+    public double topRotation() {
+        return topRotation;
+    }
+
+    /** Rotation in cruise, rev/s. */
+    public double cruiseRotation() {
+        return cruiseRotation;
+    }
+
+    /** Whether static full throttle lies inside the propeller's measured range. */
+    public boolean insidePropellerData() {
+        return insidePropellerData;
+    }
+}

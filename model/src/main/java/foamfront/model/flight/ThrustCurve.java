@@ -1,0 +1,55 @@
+package foamfront.model.flight;
+
+import foamfront.model.propulsion.PowerTrain;
+
+/**
+ * Full-throttle thrust against airspeed as the cubic through four solved points, from rest to somewhat past the speed at which
+ * the propeller stops pulling. At constant voltage thrust is close to quadratic in speed; a fifth solution in between differs
+ * by less than 1 % of static thrust (ThrustCurveTest).
+ */
+final class ThrustCurve {
+    private static final int POINTS = 4;
+
+    /** Advance ratio of no thrust over pitch-diameter ratio: measured propellers 1.0 to 1.5 (checks of propulsion, PR-15). */
+    private static final double NO_THRUST = 1.25;
+
+    private final double[] coefficient = new double[POINTS];
+    private double step;
+    private double scale = 1;
+
+    /** Solves the train at full throttle and a state of charge; {@code pitch} of the propeller in m. */
+    void fit(PowerTrain train, double pitch, double stateOfCharge) {
+        train.solveFullThrottle(0, stateOfCharge);
+        double still = train.thrust();
+        double fastest = Math.max(1, NO_THRUST * pitch * train.rotation());
+        step = fastest / (POINTS - 1);
+        train.solveFullThrottle(step, stateOfCharge);
+        double one = train.thrust();
+        train.solveFullThrottle(2 * step, stateOfCharge);
+        double two = train.thrust();
+        train.solveFullThrottle(3 * step, stateOfCharge);
+        double three = train.thrust();
+        // Newton's forward differences
+        coefficient[0] = still;
+        coefficient[1] = one - still;
+        coefficient[2] = 0.5 * (two - 2 * one + still);
+        coefficient[3] = (three - 3 * two + 3 * one - still) / 6;
+        scale = 1;
+    }
+
+    /** Multiplies the curve, for another state of charge. */
+    void scale(double factor) {
+        scale = factor;
+    }
+
+    /** Thrust at an airspeed in m/s, N. */
+    double at(double speed) {
+        double s = speed / step;
+        return scale * (coefficient[0] + s * (coefficient[1] + (s - 1) * (coefficient[2] + (s - 2) * coefficient[3])));
+    }
+
+    /** The fastest speed the curve was solved at, m/s. */
+    double fastest() {
+        return (POINTS - 1) * step;
+    }
+}

@@ -1,0 +1,64 @@
+package foamfront.model.mass;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.fabrication.CutPart;
+import foamfront.model.fabrication.PartsList;
+import foamfront.model.fabrication.StockPiece;
+import foamfront.model.factors.Factors;
+import foamfront.model.parts.Workshop;
+import java.util.List;
+
+/**
+ * What the builder makes: board, glue and tape (covering included) of every cut part, pieces of stock, and the builder's
+ * allowance. The mass factor and the allowance act on board, glue and tape, not on stock. Glue and tape are itemised and not
+ * multiplied again (the project's limits, point 14).
+ */
+final class BuiltMasses {
+    private BuiltMasses() {}
+
+    static void add(Airframe airframe, PartsList parts, Workshop workshop, Factors factors, List<MassItem> items) {
+        double sum = 0;
+        double momentX = 0;
+        double momentZ = 0;
+        double spreadY = 0;
+        for (CutPart part : parts.cut()) {
+            double mass = factors.airframeMass()
+                    * PartsList.mass(part, airframe.design().board(), workshop);
+            MassGroup group = MassGroup.of(part.assembly());
+            items.add(spread(airframe, part.name(), mass, part.x(), part.y(), part.z(), group));
+            sum += mass;
+            momentX += mass * part.x();
+            momentZ += mass * part.z();
+            spreadY += mass * part.y();
+        }
+        for (StockPiece piece : parts.stock()) {
+            MassGroup group = MassGroup.of(piece.assembly());
+            items.add(spread(airframe, piece.name(), piece.mass(), piece.x(), piece.y(), piece.z(), group));
+        }
+        if (sum > 0) {
+            double mass = workshop.allowance() * sum;
+            items.add(spread(
+                    airframe,
+                    "builder's allowance",
+                    mass,
+                    momentX / sum,
+                    spreadY / sum,
+                    momentZ / sum,
+                    MassGroup.BODY));
+        }
+    }
+
+    /**
+     * A mass spread evenly about its centroid: to four times its mean distance from the centre line across, over the chord
+     * of a wing or tail, over as much of the body as its centroid allows.
+     */
+    private static MassItem spread(
+            Airframe airframe, String name, double mass, double x, double y, double z, MassGroup group) {
+        double length = switch (group) {
+            case WING -> airframe.chord();
+            case TAIL -> airframe.tail() == null ? 0 : airframe.tail().meanAerodynamicChord();
+            default -> Math.max(0, 2 * Math.min(x, airframe.body().length() - x));
+        };
+        return new MassItem(name, mass, x, 0, z, length, 4 * y, 0, group, false);
+    }
+}

@@ -1,0 +1,61 @@
+package foamfront.model.propulsion;
+
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
+import foamfront.model.parts.Motor;
+import foamfront.model.parts.Propeller;
+
+/** How hard a power train is worked: what it bears over what it may bear, so that 1 is the limit and more is too much. */
+public final class Loads {
+    /** Continuous electrical input per mass of motor, W/kg: 3 to 5 W/g for sport outrunners, from memory. */
+    public static final double CONTINUOUS_LOADING = 5000;
+
+    /** Input for 30 s over continuous input: 8 to 5 W/g, judgement. */
+    public static final double BURST = 1.6;
+
+    /** Controller rating over full-throttle current: 1.2 to 1.3, common practice. */
+    public static final double CONTROLLER_ROOM = 1.25;
+
+    /** Share of a battery's label that is believed; common practice. */
+    public static final double LABEL_SHARE = 0.5;
+
+    /** Highest discharge whatever the label says, multiples of capacity per hour; judgement. */
+    public static final double HIGHEST_RATE = 30;
+
+    private Loads() {}
+
+    /** Electrical input against the continuous rating, or 5 W/g where none was measured; input of one motor in W. */
+    public static double motor(Motor motor, double input) {
+        return input / continuousInput(motor);
+    }
+
+    /** As {@link #motor}, for bursts up to 30 s. */
+    public static double motorBurst(Motor motor, double input) {
+        return input / (BURST * continuousInput(motor));
+    }
+
+    /** Motor current in A against the controller's rating with room to spare. */
+    public static double controller(Controller controller, double current) {
+        return CONTROLLER_ROOM * current / controller.current();
+    }
+
+    /** Battery current in A against half the label or 30 C, the smaller. */
+    public static double battery(Battery battery, double current) {
+        double rate = Math.min(LABEL_SHARE * battery.rating(), HIGHEST_RATE);
+        return current / (rate * battery.oneHourCurrent());
+    }
+
+    /** Lowest loaded cell voltage over the actual one; voltage of the pack in V. */
+    public static double cell(Battery battery, double voltage) {
+        return voltage > 0 ? Cell.LOWEST_LOADED_VOLTAGE * battery.cells() / voltage : Double.MAX_VALUE;
+    }
+
+    /** Tip speed from rotation in rev/s against what the blade family stands. */
+    public static double tip(Propeller propeller, double rotation) {
+        return Math.PI * rotation * propeller.diameter() / propeller.family().tipSpeed();
+    }
+
+    private static double continuousInput(Motor motor) {
+        return motor.continuousPower() > 0 ? motor.continuousPower() : CONTINUOUS_LOADING * motor.mass();
+    }
+}

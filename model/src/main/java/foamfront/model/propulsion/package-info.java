@@ -1,0 +1,16 @@
+/**
+ * Propeller, motor, controller and battery in equilibrium, and how long the battery lasts.
+ *
+ * <p>Assumptions: quasi-steady running; motor by speed constant, effective resistance and a no-load current that grows
+ * with speed; controller as an ideal chopper with a resistance and a part-throttle loss; cells by open-circuit voltage and
+ * one resistance, alike and warm; propeller by fitted coefficients in axial flow, undisturbed by the body. Two motors on
+ * one battery run alike. Valid inside each propeller's measured speeds and advance ratios, which every operating point
+ * reports; above them the last measured coefficients stand. A propeller asked for no thrust stands still.
+ *
+ * <p>Depends on {@code parts}, {@code design} and {@code factors}. Start at {@link
+ * foamfront.model.propulsion.PowerTrain}.
+ */
+@NullMarked
+package foamfront.model.propulsion;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,83 @@
+package foamfront.model.structure;
+
+import foamfront.model.design.WingSection;
+
+/**
+ * A folded section's outline as thin straight facets at unit chord, reduced to what bending and torsion need. Heights are
+ * then divided by the outline's thickness, so that one reduction serves every chord and board: a facet's length hardly changes with
+ * its height. Derived.
+ *
+ * @param perimeter ∮ ds
+ * @param secondMoment ∮ (z − z̄)² ds of heights over thickness
+ * @param top highest point over the centroid, of the thickness
+ * @param area enclosed, of the thickness
+ * @param areaCentre centroid of the enclosed area aft of the leading edge
+ */
+public record SectionOutline(double perimeter, double secondMoment, double top, double area, double areaCentre) {
+    /** Facets of the folded top (check F-10): rise to three quarters at 7.5 % of chord, the top at 30 %. */
+    private static final double[] FOLD_X = {0, 0.075, 0.30, 1};
+
+    private static final double[] FOLD_RISE = {0, 0.75, 1, 0};
+
+    /**
+     * Reduces a closed outline, points in order, the last joined to the first.
+     *
+     * @param x over chord
+     * @param z over chord
+     */
+    public static SectionOutline of(double[] x, double[] z) {
+        double low = z[0];
+        double high = z[0];
+        for (double height : z) {
+            low = Math.min(low, height);
+            high = Math.max(high, height);
+        }
+        double thickness = high - low;
+        double length = 0;
+        double first = 0;
+        double second = 0;
+        double area = 0;
+        double areaMoment = 0;
+        for (int i = 0; i < x.length; i++) {
+            int j = i + 1 == x.length ? 0 : i + 1;
+            double dx = x[j] - x[i];
+            double dz = z[j] - z[i];
+            double ds = Math.sqrt(dx * dx + dz * dz);
+            double a = (z[i] - low) / thickness;
+            double b = (z[j] - low) / thickness;
+            length += ds;
+            first += ds * 0.5 * (a + b);
+            second += ds * (a * a + a * b + b * b) / 3;
+            double cross = x[i] * b - x[j] * a;
+            area += 0.5 * cross;
+            areaMoment += cross * (x[i] + x[j]) / 6;
+        }
+        double mean = first / length;
+        return new SectionOutline(length, second - mean * first, 1 - mean, Math.abs(area), areaMoment / area);
+    }
+
+    /** Flat below, folded top. */
+    static SectionOutline flatBottom(double thickness) {
+        double[] z = new double[FOLD_X.length];
+        for (int i = 0; i < z.length; i++) {
+            z[i] = thickness * FOLD_RISE[i];
+        }
+        return of(FOLD_X, z);
+    }
+
+    /** Folded alike above and below. */
+    static SectionOutline symmetrical(double thickness) {
+        double h = 0.5 * thickness;
+        double[] x = {FOLD_X[0], FOLD_X[1], FOLD_X[2], 1, FOLD_X[2], FOLD_X[1]};
+        double[] z = {0, h * FOLD_RISE[1], h, 0, -h, -h * FOLD_RISE[1]};
+        return of(x, z);
+    }
+
+    /** The outline of a folded section as the project's folds make it, and its thickness over chord. */
+    static double thickness(WingSection section) {
+        if (section instanceof WingSection.FoldedFlatBottom flat) {
+            return flat.thickness();
+        }
+        return section instanceof WingSection.FoldedSymmetrical even ? even.thickness() : 0;
+    }
+}

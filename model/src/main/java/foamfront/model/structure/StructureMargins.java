@@ -1,0 +1,34 @@
+package foamfront.model.structure;
+
+/**
+ * What the structure has in hand. Reserve factors are failure load over limit load, {@value #UNLOADED} at most, which also
+ * stands for parts that are not there.
+ *
+ * @param limitLoad limit load factor
+ * @param wingBending paper or spar, worst section of the worst wing
+ * @param sparShear at the root
+ * @param joint bearing of a plug-in tube
+ * @param tipDeflection at limit load, of the semispan
+ * @param divergenceSpeed of torsion, m/s
+ * @param boomDeflection of the tail under its greatest load, of the tail arm
+ * @param boomBending strength of the tail boom, in flight and landing
+ * @param servoTorque fitted torque over the greatest hinge moment at top speed
+ */
+public record StructureMargins(
+        double limitLoad,
+        double wingBending,
+        double sparShear,
+        double joint,
+        double tipDeflection,
+        double divergenceSpeed,
+        double boomDeflection,
+        double boomBending,
+        double servoTorque) {
+    /** Reserve of what bears no load. */
+    public static final double UNLOADED = 99;
+
+    /** Strength over load, at most {@link #UNLOADED}. */
+    static double reserve(double strength, double load) {
+        return strength >= UNLOADED * load ? UNLOADED : strength / load;
+    }
+}

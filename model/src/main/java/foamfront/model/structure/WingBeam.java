@@ -1,0 +1,152 @@
+package foamfront.model.structure;
+
+import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSpar;
+import foamfront.model.parts.Spar;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Stiffness and stress of a wing section at any chord c, for one board and one section kind.
+ *
+ * <p>The paper faces are thin walls, two to a board (2 t_f); foam keeps them apart. Folded: h = τ c − t between the boards'
+ * middles, I = 2 t_f c k h² of the bonded outline plus each board's own stiffness D over the perimeter. Stepped plate:
+ * two boards t apart over the step. Curved plate: a parabolic arc of height m c, ∫(z − z̄)² = (4/45)(m c)² c. A strip of board on
+ * edge inside a fold adds 2 t_f H³ / 12. Torsion after Bredt, paper shear modulus E_f / 3 (check S-09): folded J = 8 A² t_f /
+ * (perimeter), a plate J = 2 t_f c d² for its two faces as a flat tube. A stock spar shares bending by stiffness; its torsion is
+ * left out. All derived.
+ */
+final class WingBeam {
+    /** Shear over Young's modulus of paper, as in check S-09 (1 GPa with 3 GPa). */
+    static final double SHEAR_RATIO = 1.0 / 3;
+
+    private final Sandwich board;
+    private final @Nullable Spar spar;
+    private final boolean strip;
+    private final double thickness;
+    private final double lengths;
+    private final double spread;
+    private final double step;
+    private final double topShare;
+    private final double topFixed;
+    private final double enclosed;
+    private final double offset;
+    private final double plate;
+
+    WingBeam(Sandwich board, WingSection section, WingSpar wingSpar) {
+        this.board = board;
+        spar = wingSpar instanceof WingSpar.Stock stock ? stock.spar() : null;
+        plate = board.bendingStiffness();
+        double t = board.thickness();
+        double tau = SectionOutline.thickness(section);
+        if (tau > 0) {
+            SectionOutline outline = section instanceof WingSection.FoldedSymmetrical
+                    ? SectionOutline.symmetrical(tau)
+                    : SectionOutline.flatBottom(tau);
+            thickness = tau;
+            lengths = outline.perimeter();
+            spread = outline.secondMoment();
+            step = 0;
+            topShare = outline.top();
+            topFixed = 0.5 * t;
+            enclosed = outline.area();
+            offset = outline.areaCentre() - 0.25;
+            strip = spar == null;
+        } else {
+            strip = false;
+            enclosed = 0;
+            offset = 0.25;
+            double s = section instanceof WingSection.SteppedPlate stepped ? stepped.step() : 0;
+            lengths = 1 + s;
+            step = s * t * t / (1 + s);
+            if (section instanceof WingSection.CurvedPlate curved && curved.camber() > 0) {
+                thickness = curved.camber();
+                spread = 4.0 / 45;
+                topShare = 1.0 / 3;
+                topFixed = 0.5 * t;
+            } else {
+                thickness = 0;
+                spread = 0;
+                topShare = 0;
+                topFixed = s > 0 ? t - s * t / (1 + s) + 0.5 * t : 0.5 * t;
+            }
+        }
+    }
+
+    /** Height between the boards' middles (fold) or of the arc (curved plate), m. */
+    private double rise(double chord) {
+        return Math.max(0, thickness * chord - (enclosed > 0 ? board.thickness() : 0));
+    }
+
+    /** Height of the strip on edge inside a fold, m. */
+    double stripHeight(double chord) {
+        return strip ? Math.max(0, thickness * chord - 2 * board.thickness()) : 0;
+    }
+
+    /** E I of the boards, N m². */
+    double skinStiffness(double chord) {
+        double h = rise(chord);
+        double web = stripHeight(chord);
+        double paper = 2 * board.face() * board.faceModulus();
+        return paper * (chord * (spread * h * h + step) + web * web * web / 12) + chord * lengths * plate;
+    }
+
+    /** E I of boards and spar, N m². */
+    double bendingStiffness(double chord) {
+        return skinStiffness(chord) + sparStiffness();
+    }
+
+    /** E I of the stock spar, N m²; 0 without one. */
+    double sparStiffness() {
+        return spar == null ? 0 : spar.modulus() * spar.secondMoment();
+    }
+
+    /** Height of the most compressed face over the section's centroid, m. */
+    double top(double chord) {
+        return topShare * rise(chord) + topFixed;
+    }
+
+    /** Compressive stress in the upper paper under a moment, Pa. */
+    double faceStress(double moment, double chord) {
+        return board.faceModulus() * moment * top(chord) / bendingStiffness(chord);
+    }
+
+    /** Bending stress in the stock spar under a moment shared by stiffness, Pa; 0 without one. */
+    double sparStress(double moment, double chord) {
+        return spar == null ? 0 : spar.modulus() * moment * 0.5 * spar.height() / bendingStiffness(chord);
+    }
+
+    /** G J, N m². */
+    double torsionStiffness(double chord) {
+        double shear = SHEAR_RATIO * board.faceModulus();
+        double d = board.depth();
+        if (enclosed == 0 || rise(chord) == 0) {
+            return shear * 2 * board.face() * lengths * chord * d * d;
+        }
+        double area = enclosed * rise(chord) * chord;
+        return shear * new ThinTube(area, lengths * chord, 2 * board.face()).torsionConstant();
+    }
+
+    /** Distance of the elastic axis behind the quarter-chord, of the chord. */
+    double elasticOffset() {
+        return offset;
+    }
+
+    /** Whether shear distorts the section: plates carry it in the core over their whole chord. */
+    boolean isPlate() {
+        return enclosed == 0;
+    }
+
+    /** Shear deflection rate per shear force of a plate, 1/N; 0 for a fold, whose boards are loaded in their plane. */
+    double shearFlexibility(double chord) {
+        return isPlate() ? 1 / (board.shearStiffness() * chord) : 0;
+    }
+
+    @Nullable
+    Spar spar() {
+        return spar;
+    }
+
+    Sandwich board() {
+        return board;
+    }
+}

@@ -1,0 +1,50 @@
+package foamfront.model.aero;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foamfront.model.airframe.Surface;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Biplanes against Prandtl's interference factor and the best possible pair. */
+class BiplaneExternalTest {
+    /** Default strips of nearly elliptic wings: their own loads differ from two ellipses by about this. */
+    private static final double NEARLY_ELLIPTIC = 0.01;
+
+    /** The bound's own stated accuracy. */
+    private static final double BOUND = 0.003;
+
+    private static LiftingSystem pair(double gap, double taper, double stagger) {
+        Surface lower = TestWings.surface(Surface.Role.WING, 8, taper, 0, 0.125, 0, 0, 0);
+        Surface upper =
+                TestWings.surface(Surface.Role.SECOND_WING, 8, taper, 0, 0.125, -stagger, gap * lower.span(), 0);
+        return TestWings.solved(lower, upper);
+    }
+
+    @ParameterizedTest(name = "gap {0}")
+    @CsvFileSource(resources = "biplanes.csv", numLinesToSkip = 1)
+    void gainsWhatTwoEllipsesGain(double gap, double sigma, double best) {
+        LiftingSystem system = pair(gap, 0.4, 0);
+        double single = TestWings.solved(TestWings.wing(8, 0.4, 0)).spanEfficiency(0.1, 0, 0);
+        double gain = system.spanEfficiency(0.1, 0, 0) / single;
+        assertThat(gain * (1 + sigma) / 2).isCloseTo(1, within(NEARLY_ELLIPTIC));
+    }
+
+    @ParameterizedTest(name = "gap {0}")
+    @CsvFileSource(resources = "biplanes.csv", numLinesToSkip = 1)
+    void neverExceedsTheBestPossiblePair(double gap, double sigma, double best) {
+        for (double taper : new double[] {0.2, 0.4, 0.6, 1}) {
+            assertThat(pair(gap, taper, 0.1).spanEfficiency(0.1, 0, 0)).isLessThan(best * (1 + BOUND));
+        }
+    }
+
+    /** M. M. Munk, NACA R-121, 1921: stagger leaves the drag of given loads; here loads shift between the wings a little. */
+    @ParameterizedTest(name = "stagger {0}")
+    @ValueSource(doubles = {-0.1, 0.05, 0.1})
+    void staggerHardlyChangesTheEfficiency(double stagger) {
+        double level = pair(0.2, 0.6, 0).spanEfficiency(0.1, 0, 0);
+        assertThat(pair(0.2, 0.6, stagger).spanEfficiency(0.1, 0, 0) / level).isCloseTo(1, within(0.02));
+    }
+}

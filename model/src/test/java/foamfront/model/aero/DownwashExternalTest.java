@@ -1,0 +1,30 @@
+package foamfront.model.aero;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foamfront.model.airframe.Surface;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Downwash in the sheet behind an elliptic load, ε = C_L / (π A) (1 + (2/π) √(1 + X²) / X E(m)), derived from
+ * Biot-Savart's law with the load on one straight line.
+ */
+class DownwashExternalTest {
+    /** So slender that its load is an ellipse on one line; the point is half-way between two wake vortices. */
+    private static final double ASPECT_RATIO = 300;
+
+    /** The closed form's stated tolerance. */
+    private static final double SHEET = 0.002;
+
+    @ParameterizedTest(name = "x/b = {0}")
+    @CsvSource({"0.3, 0.79892", "0.5, 0.70538", "0.75, 0.66948", "1, 0.65567", "2, 0.64154"})
+    void fallsBehindTheWingAsTheClosedFormSays(double x, double factor) {
+        Surface wing = TestWings.elliptic(1, 1 / ASPECT_RATIO, 128);
+        LiftingSystem system = TestWings.solved(new Resolution(1, 128, 4), wing);
+        double loading = system.liftCoefficient(0.1, 0, 0) / ASPECT_RATIO;
+        double first = system.upwash(0.1, 0, 0, x, system.stripY(0), 0);
+        assertThat(-first / loading).isCloseTo(factor, within(SHEET * factor));
+    }
+}

@@ -1,0 +1,77 @@
+package foamfront.model.aero;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The oracle itself against published and independently derived values of straight wings. */
+class FourierLiftingLineExternalTest {
+    /** Half a digit in the table's third or fourth decimal, as its source states. */
+    private static final double RECTANGULAR = 0.0005;
+
+    private static final double TAPERED = 0.001;
+
+    /** Collocation noise of an exact solution. */
+    private static final double ROUNDING = 1e-9;
+
+    @ParameterizedTest(name = "aspect ratio {0}, taper {1}")
+    @CsvFileSource(resources = "straight-wings.csv", numLinesToSkip = 1)
+    void reproducesGlauertsFactors(double aspectRatio, double taper, double slope, double tau, double delta) {
+        FourierLiftingLine line = FourierLiftingLine.tapered(aspectRatio, taper, eta -> 1);
+        double tolerance = taper == 1 ? RECTANGULAR : TAPERED;
+        assertThat(line.lift()).isCloseTo(slope, within(tolerance));
+        assertThat(line.tau()).isCloseTo(tau, within(tolerance));
+        assertThat(line.delta()).isCloseTo(delta, within(tolerance));
+    }
+
+    /** L. Prandtl, NACA R-116, 1921: a = 2π / (1 + 2/A), C_Di = C_L² / (π A). */
+    @ParameterizedTest(name = "elliptic, aspect ratio {0}")
+    @CsvSource({"4, 4.18879", "6, 4.71239", "8, 5.02655"})
+    void solvesTheEllipticWingExactly(double aspectRatio, double slope) {
+        FourierLiftingLine line = new FourierLiftingLine(
+                aspectRatio, 2 * Math.PI, eta -> 4 / Math.PI * Math.sqrt(1 - eta * eta), eta -> 1);
+        assertThat(line.lift()).isCloseTo(slope, within(5e-6));
+        assertThat(line.delta()).isCloseTo(0, within(ROUNDING));
+    }
+
+    /** H. Multhopp's seven-point example, rectangular, A = 6 (Schlichting and Truckenbrodt, from memory). */
+    @ParameterizedTest(name = "2y/b = {0}")
+    @CsvSource({"0, 0.4320", "0.3827, 0.4192", "0.7071, 0.3711", "0.9239, 0.2485"})
+    void agreesWithMulthoppsExample(double eta, double circulation) {
+        FourierLiftingLine seven =
+                new FourierLiftingLine(7, 6, 2 * Math.PI, FourierLiftingLine.taperedChord(1), y -> 1);
+        assertThat(seven.circulation(eta)).isCloseTo(circulation, within(0.0002));
+        assertThat(seven.lift()).isCloseTo(4.52728, within(5e-6));
+    }
+
+    /** J. D. Anderson, Fundamentals of Aerodynamics, example 5.1 (inputs from memory) with its τ and δ derived. */
+    @Test
+    void keepsTauAndDeltaApart() {
+        FourierLiftingLine line = FourierLiftingLine.tapered(8, 0.8, eta -> Math.toRadians(5));
+        assertThat(line.lift()).isCloseTo(0.4269, within(5e-5));
+        assertThat(line.inducedDrag()).isCloseTo(0.00757, within(5e-6));
+    }
+
+    @Test
+    void washoutShiftsTheZeroLiftAngleAndLeavesDrag() {
+        FourierLiftingLine plain = FourierLiftingLine.tapered(8, 0.5, eta -> 1);
+        FourierLiftingLine washed = FourierLiftingLine.tapered(8, 0.5, eta -> -Math.abs(eta));
+        assertThat(-washed.lift() / plain.lift()).isCloseTo(0.4325, within(0.005 * 0.4325));
+        double zero = -washed.lift() / plain.lift();
+        FourierLiftingLine unloaded = FourierLiftingLine.tapered(8, 0.5, eta -> zero - Math.abs(eta));
+        assertThat(unloaded.inducedDrag()).isCloseTo(0.1211, within(0.005 * 0.1211));
+    }
+
+    /** Span loading c_l / C_L of a tapered wing, derived: stall starts near half the semispan. */
+    @ParameterizedTest(name = "2y/b = {0}")
+    @CsvSource({"0, 0.9604", "0.2, 1.0259", "0.4, 1.0601", "0.6, 1.0636", "0.8, 0.9936", "0.9, 0.8599"})
+    void loadsATaperedWing(double eta, double ratio) {
+        FourierLiftingLine line = FourierLiftingLine.tapered(6, 0.5, y -> 1);
+        double chord = FourierLiftingLine.taperedChord(0.5).applyAsDouble(eta) / 6;
+        assertThat(2 * line.circulation(eta) / chord / line.lift()).isCloseTo(ratio, within(0.003));
+    }
+}

@@ -1,0 +1,78 @@
+package foamfront.model.propulsion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foamfront.model.parts.PropellerCurves;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The regression judged on propellers it has not seen: every two-blade propeller of lines A to G left out in turn, with
+ * its second test where there is one.
+ */
+class UnseenPropellerExternalTest {
+    /** Acceptance of an unseen propeller, checks of propulsion, section 2, lesson d: C_T, C_P at rest (relative), peak efficiency, its J. */
+    private static final double[] ACCEPTANCE = {0.25, 0.35, 0.06, 0.08};
+
+    /** The project's limits, point 15. */
+    private static final double SHARE_INSIDE = 0.9;
+
+    /** RMS errors found when the regression was made, rounded up: worse means the regression got worse. */
+    private static final double[] RMS = {0.078, 0.085, 0.027, 0.036};
+
+    @Test
+    void nineOfTenLeftOutPropellersLieInsideTheAcceptance() {
+        List<double[]> errors = errors();
+        long inside =
+                errors.stream().filter(UnseenPropellerExternalTest::accepted).count();
+        assertThat((double) inside / errors.size())
+                .as("%d of %d", inside, errors.size())
+                .isGreaterThanOrEqualTo(SHARE_INSIDE);
+    }
+
+    @Test
+    void errorsOfLeftOutPropellersHaveNotGrown() {
+        List<double[]> errors = errors();
+        for (int i = 0; i < RMS.length; i++) {
+            double sum = 0;
+            for (double[] error : errors) {
+                sum += error[i] * error[i];
+            }
+            assertThat(Math.sqrt(sum / errors.size())).as("error %d", i).isLessThan(RMS[i]);
+        }
+    }
+
+    static List<double[]> errors() {
+        List<MeasuredPropeller> all = MeasuredPropeller.all().values().stream()
+                .filter(LineRegression::covers)
+                .toList();
+        return all.stream().map(p -> error(p, all)).toList();
+    }
+
+    private static boolean accepted(double[] error) {
+        for (int i = 0; i < error.length; i++) {
+            if (!(Math.abs(error[i]) <= ACCEPTANCE[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double[] error(MeasuredPropeller left, List<MeasuredPropeller> all) {
+        List<MeasuredPropeller> rest =
+                all.stream().filter(p -> !p.type().equals(left.type())).toList();
+        PropellerCurves own = CurveFit.of(left).curves();
+        PropellerCurves curves = LineRegression.over(rest)
+                .predict(left.line(), left.diameter(), left.pitch(), own.lowestSpeed(), own.highestSpeed());
+        MeasuredPropeller.Point still = left.topStatic();
+        MeasuredPropeller.Point best = left.peak();
+        CurveShape atRest = CurveShape.at(curves, still.rotation());
+        CurveShape advancing = CurveShape.at(curves, best.rotation());
+        return new double[] {
+            atRest.staticThrust() / still.thrust() - 1,
+            atRest.staticPower() / still.power() - 1,
+            advancing.peakEfficiency() - best.efficiency(),
+            advancing.peakAdvance() - best.j()
+        };
+    }
+}

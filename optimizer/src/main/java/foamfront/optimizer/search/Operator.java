@@ -1,0 +1,8 @@
+package foamfront.optimizer.search;
+
+/** What made a design. */
+enum Operator {
+    START,
+    CROSSOVER,
+    DIFFERENTIAL
+}

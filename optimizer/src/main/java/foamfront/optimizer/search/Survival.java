@@ -1,0 +1,222 @@
+package foamfront.optimizer.search;
+
+import io.jenetics.DoubleGene;
+import io.jenetics.Optimize;
+import io.jenetics.Phenotype;
+import io.jenetics.Selector;
+import io.jenetics.util.ISeq;
+import io.jenetics.util.MSeq;
+import io.jenetics.util.RandomRegistry;
+import io.jenetics.util.Seq;
+import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Who survives and who becomes a parent. One object stands behind both selectors of the engine, which hands both the same
+ * population: it is ranked once, and tournaments are held among the survivors only.
+ *
+ * <p>Feasible designs come first, by front and then by room; infeasible ones follow by violation (Deb, An efficient constraint
+ * handling method for genetic algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338); copies of
+ * a feasible objective vector come last. Some places may be reserved for niches.
+ */
+final class Survival {
+    private final int survivors;
+    private final LexicographicOrder order = new LexicographicOrder();
+    private final FastSort sort = new FastSort();
+    private final Thinning thinning = new Thinning();
+    private final NichePlaces places;
+
+    private @Nullable Seq<Phenotype<DoubleGene, Fitness>> ranked;
+    private double[][] objectives = new double[0][];
+    private double[] violation = new double[0];
+    private double[] burden = new double[0];
+    private int[] ranks = new int[0];
+    private int[] niche = new int[0];
+    private double[] room = new double[0];
+    private int[] chosen = new int[0];
+    private int[] kin = new int[0];
+    private int chosenCount;
+
+    Survival(int survivors, NichePlaces places) {
+        this.survivors = survivors;
+        this.places = places;
+    }
+
+    /** The engine's survivor selector. */
+    Selector<DoubleGene, Fitness> survivorSelector() {
+        return this::survive;
+    }
+
+    /** The engine's offspring selector. */
+    Selector<DoubleGene, Fitness> parentSelector() {
+        return this::parents;
+    }
+
+    private ISeq<Phenotype<DoubleGene, Fitness>> survive(
+            Seq<Phenotype<DoubleGene, Fitness>> population, int count, Optimize direction) {
+        rank(population);
+        MSeq<Phenotype<DoubleGene, Fitness>> result = MSeq.ofLength(Math.min(count, chosenCount));
+        for (int k = 0; k < result.length(); k++) {
+            result.set(k, population.get(chosen[k]));
+        }
+        return result.toISeq();
+    }
+
+    private ISeq<Phenotype<DoubleGene, Fitness>> parents(
+            Seq<Phenotype<DoubleGene, Fitness>> population, int count, Optimize direction) {
+        rank(population);
+        RandomGenerator random = RandomRegistry.random();
+        MSeq<Phenotype<DoubleGene, Fitness>> result = MSeq.ofLength(count);
+        int first = 0;
+        for (int k = 0; k < count; k++) {
+            int parent = k % 2 == 0 ? winner(chosen, chosenCount, random) : mate(first, random);
+            result.set(k, population.get(parent));
+            first = parent;
+        }
+        return result.toISeq();
+    }
+
+    private int winner(int[] candidates, int count, RandomGenerator random) {
+        int a = candidates[random.nextInt(count)];
+        int b = candidates[random.nextInt(count)];
+        return isBetter(b, a) ? b : a;
+    }
+
+    /** Half of the mates come from the parent's own niche, where its good values mean the same. */
+    private int mate(int parent, RandomGenerator random) {
+        if (!places.areMany() || random.nextBoolean()) {
+            return winner(chosen, chosenCount, random);
+        }
+        int count = 0;
+        for (int k = 0; k < chosenCount; k++) {
+            if (niche[chosen[k]] == niche[parent]) {
+                kin[count++] = chosen[k];
+            }
+        }
+        return winner(kin, count, random);
+    }
+
+    private boolean isBetter(int a, int b) {
+        if (ranks[a] != ranks[b]) {
+            return ranks[a] < ranks[b];
+        }
+        return burden[a] != burden[b] ? burden[a] < burden[b] : room[a] > room[b];
+    }
+
+    /** Ranks a population and chooses its survivors, unless it is the one ranked last. */
+    private void rank(Seq<Phenotype<DoubleGene, Fitness>> population) {
+        if (population == ranked) {
+            return;
+        }
+        ranked = population;
+        int n = population.size();
+        read(population, n);
+        int[] feasible = new int[n];
+        int[] infeasible = new int[n];
+        int feasibleCount = 0;
+        int infeasibleCount = 0;
+        for (int i = 0; i < n; i++) {
+            if (violation[i] == 0) {
+                feasible[feasibleCount++] = i;
+            } else {
+                infeasible[infeasibleCount++] = i;
+            }
+        }
+        chosen = new int[Math.min(survivors, n)];
+        kin = new int[chosen.length];
+        chosenCount = 0;
+        int fronts = sort.rank(feasible, feasibleCount, objectives, ranks);
+        burden = violation.clone();
+        boolean[] reserved = reserve(n);
+        admitFronts(feasible, feasibleCount, fronts, reserved);
+        admitInfeasible(infeasible, infeasibleCount, fronts, reserved);
+        admitCopies(feasible, feasibleCount, reserved);
+    }
+
+    private void read(Seq<Phenotype<DoubleGene, Fitness>> population, int n) {
+        objectives = new double[n][];
+        violation = new double[n];
+        ranks = new int[n];
+        niche = new int[n];
+        room = new double[n];
+        for (int i = 0; i < n; i++) {
+            Fitness fitness = population.get(i).fitness();
+            objectives[i] = fitness.objectives();
+            violation[i] = fitness.violation();
+            niche[i] = fitness.design().niche();
+        }
+    }
+
+    private boolean[] reserve(int n) {
+        boolean[] reserved = new boolean[n];
+        if (places.areOpen()) {
+            int[] entitled = niche.clone();
+            for (int i = 0; i < n; i++) {
+                if (ranks[i] == FastSort.COPY) {
+                    entitled[i] = -1;
+                }
+            }
+            for (int member : places.choose(entitled, ranks, objectives, violation)) {
+                reserved[member] = true;
+                // In tournaments a niche's best stand beside the best of all, or they would never be parents.
+                ranks[member] = 0;
+                burden[member] = 0;
+                room[member] = Double.POSITIVE_INFINITY;
+                chosen[chosenCount++] = member;
+            }
+        }
+        return reserved;
+    }
+
+    private void admitFronts(int[] feasible, int count, int fronts, boolean[] reserved) {
+        int[] sizes = new int[fronts];
+        for (int k = 0; k < count; k++) {
+            if (ranks[feasible[k]] < fronts && !reserved[feasible[k]]) {
+                sizes[ranks[feasible[k]]]++;
+            }
+        }
+        for (int front = 0; front < fronts && chosenCount < chosen.length; front++) {
+            int[] members = new int[sizes[front]];
+            int size = 0;
+            for (int k = 0; k < count; k++) {
+                int member = feasible[k];
+                if (ranks[member] == front && !reserved[member]) {
+                    members[size++] = member;
+                }
+            }
+            int keep = Math.min(size, chosen.length - chosenCount);
+            double[] measured = thinning.thin(members, size, objectives, keep);
+            for (int k = 0; k < keep; k++) {
+                room[members[k]] = measured[members[k]];
+                chosen[chosenCount++] = members[k];
+            }
+        }
+    }
+
+    private void admitInfeasible(int[] infeasible, int count, int rank, boolean[] reserved) {
+        double[][] keys = new double[violation.length][];
+        for (int k = 0; k < count; k++) {
+            int member = infeasible[k];
+            ranks[member] = reserved[member] ? 0 : rank;
+            keys[member] = new double[] {violation[member]};
+        }
+        if (chosenCount == chosen.length) {
+            return;
+        }
+        order.sort(infeasible, count, keys);
+        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
+            if (!reserved[infeasible[k]]) {
+                chosen[chosenCount++] = infeasible[k];
+            }
+        }
+    }
+
+    private void admitCopies(int[] feasible, int count, boolean[] reserved) {
+        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
+            int member = feasible[k];
+            if (ranks[member] == FastSort.COPY && !reserved[member]) {
+                chosen[chosenCount++] = member;
+            }
+        }
+    }
+}
