@@ -36,7 +36,7 @@ class DesignReaderTest {
               joint: plug in
               spar: tube 8/6
             tail: {kind: T, span: 420 mm, chord: 120 mm, incidence: -1 deg, x: 850 mm, fin: {height: 170 mm, chord: 130 mm}}
-            body: {kind: two-bay tube, length: 900 mm, width: 3 1/2 in, height: 70 mm}
+            body: {kind: two-bay tube, length: 900 mm, width: 85 mm, height: 70 mm}
             power: {kind: pusher behind the wing, motor: 2212-920, propeller: 9x4.5 thin electric, battery: 3S 2200, controller: 30 A}
             landing gear: {kind: tail wheel}
             controls: {ailerons: yes, rudder: yes}
@@ -94,13 +94,21 @@ class DesignReaderTest {
                         stock -> assertThat(stock.spar().name()).isEqualTo("tube 8/6"));
         assertThat(design.tail()).isInstanceOf(Tail.TTail.class);
         assertThat(design.body()).isInstanceOf(Body.TwoBayTube.class);
-        assertThat(design.body().width()).isEqualTo(3.5 * 0.0254);
         assertThat(design.power()).isInstanceOf(Power.Pusher.class);
         assertThat(design.undercarriage())
                 .isInstanceOfSatisfying(
                         Undercarriage.TailWheel.class,
                         gear -> assertThat(gear.wheel().name()).isEqualTo("65 mm"));
         assertThat(design.loads()).hasSize(1);
+    }
+
+    @Test
+    void inchesAreReadToo() {
+        Design design =
+                read(SHORT + "body: {width: 3 1/2 in, height: 2.75 in}\n").design();
+
+        assertThat(design.body().width()).isEqualTo(3.5 * 0.0254);
+        assertThat(DesignWriter.write(design)).contains("  width: 88.9 mm\n").contains("  height: 69.85 mm\n");
     }
 
     @Test
