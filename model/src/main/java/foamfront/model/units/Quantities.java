@@ -27,6 +27,10 @@ public final class Quantities {
     private static final Pattern TO = Pattern.compile("\\s+to\\s+");
     private static final Pattern DASHED = Pattern.compile(".*\\d\\s*[a-z%]*\\s*(?:\\.\\.+|…|–|-)\\s*\\d.*");
 
+    private static final Pattern MARK = Pattern.compile("\\d\\s*[\"″”'′’]");
+    private static final Pattern INCH_MARK = Pattern.compile("\\d\\s*(?:[\"″”]|'')");
+    private static final Pattern EXPONENT = Pattern.compile("\\de[-+]?\\d");
+
     private Quantities() {}
 
     /** One quantity in SI. */
@@ -231,8 +235,8 @@ public final class Quantities {
         if (plain.isEmpty()) {
             throw new QuantityException("the value is empty", example(dimension));
         }
-        if (plain.matches(".*\\d\\s*(?:[\"″”'′’]).*")) {
-            boolean inch = plain.matches(".*\\d\\s*(?:[\"″”]|'').*");
+        if (MARK.matcher(plain).find()) {
+            boolean inch = INCH_MARK.matcher(plain).find();
             throw new QuantityException(
                     quote(text) + " uses " + (inch ? "an inch mark" : "a foot mark"),
                     "Write the unit as a word, like 4 ft 6 in.");
@@ -252,7 +256,7 @@ public final class Quantities {
             throw new QuantityException(
                     quote(text) + " is a range where one figure belongs", "Give one figure. " + example(dimension));
         }
-        if ((DASHED.matcher(lower).matches() && !lower.matches(".*\\de[-+]?\\d.*"))
+        if ((DASHED.matcher(lower).matches() && !EXPONENT.matcher(lower).find())
                 || lower.startsWith("<")
                 || lower.startsWith(">")) {
             throw new QuantityException(

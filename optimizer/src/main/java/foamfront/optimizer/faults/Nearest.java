@@ -20,9 +20,13 @@ public final class Nearest {
         List<Near> near = new ArrayList<>();
         for (String candidate : known) {
             String theirs = plain(candidate);
-            int distance = distance(mine, theirs);
             boolean part = mine.length() >= 3 && (theirs.contains(mine) || mine.contains(theirs));
-            if (distance <= Math.max(1, Math.max(mine.length(), theirs.length()) / 3) || part) {
+            int allowed = Math.max(1, Math.max(mine.length(), theirs.length()) / 3);
+            if (!part && Math.abs(mine.length() - theirs.length()) > allowed) {
+                continue;
+            }
+            int distance = distance(mine, theirs);
+            if (distance <= allowed || part) {
                 near.add(new Near(candidate, part ? Math.min(distance, 2) : distance));
             }
         }

@@ -35,11 +35,14 @@ final class Rules {
         return fields != null && fields.has(key);
     }
 
+    /** A figure of the file, or {@code standing} as a file would print it, so that written designs read back the same. */
     double quantity(Key key, double standing, Unit unit) {
-        if (!has(key)) {
-            take(key, Quantities.print(standing, unit));
+        if (fields != null && fields.has(key)) {
+            return fields.quantity(key, standing);
         }
-        return fields == null ? standing : fields.quantity(key, standing);
+        String printed = Quantities.print(standing, unit);
+        take(key, printed);
+        return Quantities.parse(printed, unit.dimension());
     }
 
     boolean yesNo(Key key, boolean standing) {

@@ -22,16 +22,16 @@ final class Hints {
                 : null;
     }
 
-    /** The same for the lines of a syntax error, both from 1. */
-    static @Nullable String syntax(String text, int from, int to) {
-        List<String> lines = text.lines()
-                .skip(Math.max(0, from - 1L))
-                .limit(Math.max(1, to - from + 1L))
-                .toList();
-        for (String line : lines) {
-            String hint = missingSpace(line);
+    /** Advice for one line, counted from 1. */
+    record Found(int line, String advice) {}
+
+    /** The same for a syntax error noticed in line {@code to} of a value that began in line {@code from}, nearest first. */
+    static @Nullable Found syntax(String text, int from, int to) {
+        List<String> lines = text.lines().limit(Math.max(0, to)).toList();
+        for (int i = lines.size(); i >= Math.max(1, Math.min(from, to - 1)); i--) {
+            String hint = missingSpace(lines.get(i - 1));
             if (hint != null) {
-                return hint;
+                return new Found(i, hint);
             }
         }
         return null;

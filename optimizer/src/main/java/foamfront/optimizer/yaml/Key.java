@@ -4,7 +4,6 @@ import foamfront.model.design.Choice;
 import foamfront.model.units.Dimension;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * One key of a table.
@@ -58,6 +57,20 @@ public record Key(String name, List<String> aliases, Shape shape, boolean requir
 
     /** The same key however it is spelt: spaces, hyphens, underscores and capitals make no difference. */
     public static String plain(String spelling) {
-        return spelling.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+        StringBuilder plain = new StringBuilder(spelling.length());
+        boolean gap = false;
+        for (int i = 0; i < spelling.length(); i++) {
+            char c = spelling.charAt(i);
+            if (c == ' ' || c == '-' || c == '_' || c == '\n' || c == '\t') {
+                gap = true;
+            } else {
+                if (gap && plain.length() > 0) {
+                    plain.append(' ');
+                }
+                gap = false;
+                plain.append(Character.toLowerCase(c));
+            }
+        }
+        return plain.toString();
     }
 }

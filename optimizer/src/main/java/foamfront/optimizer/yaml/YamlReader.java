@@ -118,10 +118,10 @@ public final class YamlReader {
         int column = mark == null ? 0 : mark.getColumn() + 1;
         Mark context = e.getContextMark().orElse(null);
         int start = context == null ? line : Math.min(line, context.getLine() + 1);
-        String hint = Hints.syntax(text, start, line);
+        Hints.Found hint = Hints.syntax(text, start, line);
         String problem = e.getProblem() == null ? "this cannot be read" : Hints.plain(e.getProblem());
         if (hint != null) {
-            faults.add(start, 1, "", "a key and its value run together", hint);
+            faults.add(hint.line(), 1, "", "a key and its value run together", hint.advice());
             return;
         }
         faults.add(
