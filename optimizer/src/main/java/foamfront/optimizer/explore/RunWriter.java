@@ -39,12 +39,11 @@ public final class RunWriter {
     public String writeInputs(String studyText, Catalogue catalogue) {
         folder.write("study.yaml", studyText);
         StringBuilder all = new StringBuilder();
-        for (Map.Entry<String, String> table : tables(catalogue).entrySet()) {
-            folder.write("catalogue", table.getKey(), table.getValue());
-            all.append(table.getKey()).append('\n').append(table.getValue());
-        }
+        Map<String, String> tables = tables(catalogue);
+        tables.forEach((name, text) -> all.append(name).append('\n').append(text));
         String digest = Digest.of(all.toString());
-        folder.write("catalogue", "sha256.txt", digest + "\n");
+        tables.put("sha256.txt", digest + "\n");
+        folder.writeAll("catalogue", tables);
         return digest;
     }
 
@@ -99,10 +98,12 @@ public final class RunWriter {
             folder.write("layouts.csv", layouts(found));
         }
         List<Row> rows = front.isEmpty() ? found.nearest() : found.numbered();
+        Map<String, String> designs = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
             String name = String.format(Locale.ROOT, "%03d.yaml", i + 1);
-            folder.write("designs", name, DesignWriter.write(rows.get(i).design()));
+            designs.put(name, DesignWriter.write(rows.get(i).design()));
         }
+        folder.writeAll("designs", designs);
         if (!found.faults().isEmpty()) {
             folder.write("faults", "faults.txt", faults(found));
         }

@@ -17,6 +17,7 @@ import foamfront.optimizer.study.WingChoice;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -148,7 +149,7 @@ public final class Genome {
 
     /** One per open choice: kinds, then parts, then dimensions, then load masses. */
     public List<Variable> variables() {
-        return List.copyOf(variables);
+        return Collections.unmodifiableList(variables);
     }
 
     /** What a category or part variable chooses from, in words, in the order of its levels. */

@@ -9,6 +9,7 @@ import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontTable;
 import foamfront.optimizer.front.Row;
 import foamfront.optimizer.runs.RunFolder;
+import foamfront.optimizer.search.Evaluator;
 import foamfront.optimizer.search.Listener;
 import foamfront.optimizer.study.DesignReader;
 import foamfront.optimizer.study.Study;
@@ -109,6 +110,31 @@ class ExplorationTest {
         Row best = found.front().rows().get(0);
         assertThat(best.measures().of(foamfront.model.mission.Measure.PAYLOAD))
                 .isGreaterThanOrEqualTo(start.measures().of(foamfront.model.mission.Measure.PAYLOAD));
+    }
+
+    @Test
+    void aBrokenComputationIsCountedWrittenDownAndTheRestStands() throws Exception {
+        Task sound = task(Dropper.YAML);
+        Task broken = new Task(
+                sound.study(),
+                sound.genome(),
+                () -> {
+                    Evaluator evaluator = sound.evaluators().get();
+                    return values -> {
+                        if (sound.genome().decode(values).wing().planform().span() > 1.45) {
+                            throw new IllegalStateException("span too much for the test");
+                        }
+                        return evaluator.evaluate(values);
+                    };
+                },
+                sound.row());
+        Found found = explore(broken, EVALUATIONS, 2);
+        assertThat(found.faultCount()).isPositive();
+        assertThat(found.front().isEmpty()).isFalse();
+        RunFolder folder = RunFolder.create(results, "broken");
+        new RunWriter(folder, broken).writeResults(found);
+        assertThat(Files.readString(folder.path().resolve("faults/faults.txt")))
+                .contains("span too much for the test", "design: ");
     }
 
     private Task task(String yaml) {
