@@ -20,9 +20,12 @@ import foamfront.model.mission.Site;
 import foamfront.model.parts.Part;
 import foamfront.model.units.Range;
 import foamfront.model.units.Unit;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class StudyReaderTest {
     /** Products of a few doubles. */
@@ -76,6 +79,15 @@ class StudyReaderTest {
         assertThat(study.arrangements().possible()).hasSize(4);
         assertThat(study.search()).isEqualTo(new SearchSettings(20_000, 7, 200));
         assertThat(study.digest()).matches("[0-9a-f]{64}");
+    }
+
+    @ParameterizedTest
+    @MethodSource("foamfront.optimizer.study.Fixtures#examples")
+    void everyExampleReadsAgainstTheCatalogueBesideIt(Path example) {
+        Study study = StudyReader.read(example);
+
+        assertThat(study.arrangements().possible()).isNotEmpty();
+        assertThat(study.vary()).containsKey(DesignVariable.SPAN);
     }
 
     @Test
