@@ -101,12 +101,13 @@ final class Findings {
         PowerTrain train = FlightStage.train(w);
         for (PolarPoint p : polar) {
             double available = w.performance.fullThrust(p.speed());
-            double climb = (available - p.drag()) * p.speed() / w.flight.weight();
-            boolean holds = train.solveHolding(p.drag(), p.speed(), HALF_CHARGE) == Outcome.REACHED;
+            double required = w.flight.poweredDrag(p.speed(), FlightStage.streamArea(w));
+            double climb = (available - required) * p.speed() / w.flight.weight();
+            boolean holds = train.solveHolding(required, p.speed(), HALF_CHARGE) == Outcome.REACHED;
             points.add(new PowerPoint(
                     p.speed(),
                     available,
-                    p.drag(),
+                    required,
                     holds ? train.throttle() : Double.NaN,
                     holds ? train.batteryCurrent() : Double.NaN,
                     holds ? train.batteryCurrent() * train.batteryVoltage() : Double.NaN,

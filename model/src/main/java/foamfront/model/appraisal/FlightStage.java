@@ -27,7 +27,13 @@ final class FlightStage {
         PowerTrain train = train(w);
         Performance p = w.performance;
         double wind = w.mission.site().wind();
-        p.solve(w.flight, train, plant.propeller(), ParasiteBuildUp.idlePropeller(plant.propeller()), wind);
+        p.solve(
+                w.flight,
+                train,
+                plant.propeller(),
+                streamArea(w),
+                ParasiteBuildUp.idlePropeller(plant.propeller()),
+                wind);
         double weight = w.flight.weight();
         w.set(Measure.ENDURANCE, p.endurance());
         w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * p.endurance());
@@ -112,6 +118,12 @@ final class FlightStage {
 
     /** What a throw that nobody can make counts as, m. */
     private static final double TOO_HEAVY = -1.8;
+
+    /** Disc area of a propeller ahead of the body, m². */
+    static double streamArea(Workbench w) {
+        double radius = 0.5 * plant(w.design.power()).propeller().diameter();
+        return w.design.power() instanceof Power.NoseTractor ? Math.PI * radius * radius : 0;
+    }
 
     /** The design's power train, prepared. */
     static PowerTrain train(Workbench w) {

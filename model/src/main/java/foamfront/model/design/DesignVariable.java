@@ -14,7 +14,7 @@ import foamfront.model.units.Unit;
  * before its own.
  */
 public enum DesignVariable {
-    SPAN("span", MILLIMETRE, 250, 4000, "1.2 m, what two sheets end to end give with room for tips"),
+    SPAN("span", MILLIMETRE, 300, 4000, "1.2 m, what two sheets end to end give with room for tips"),
     ROOT_CHORD("root chord", MILLIMETRE, 60, 600, "a sixth of the span"),
     TAPER("taper", RATIO, 0.3, 1.2, "1: a straight wing needs no tapered cuts"),
     SWEEP("sweep", DEGREE, -15, 45, "0 deg, of the quarter-chord line"),

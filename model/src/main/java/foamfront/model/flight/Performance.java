@@ -35,6 +35,7 @@ public final class Performance {
     private final ThrustCurve thrust = new ThrustCurve();
     private final double[] scratch = new double[SpeedTable.SIZE];
 
+    private double streamArea;
     private DragParabola parabola = new DragParabola(0, 1);
     private double glideRatio;
     private double sinkRate;
@@ -57,13 +58,11 @@ public final class Performance {
     private double cruiseRotation;
     private boolean insidePropellerData;
 
-    /** Glide and sink alone, for an aeroplane without power. */
-    public void glide(TrimmedFlight flight, double stoppedDrag) {
-        table.fill(flight);
+    private void glide(TrimmedFlight flight, double stoppedDrag) {
         parabola = DragParabola.of(flight);
         for (int i = 0; i < SpeedTable.SIZE; i++) {
             double q = 0.5 * flight.density() * table.speed[i] * table.speed[i];
-            scratch[i] = table.drag[i] + q * stoppedDrag;
+            scratch[i] = table.clean[i] + q * stoppedDrag;
         }
         table.minimise(scratch);
         glideRatio = flight.weight() / table.value();
@@ -77,10 +76,19 @@ public final class Performance {
     /**
      * Everything.
      *
+     * @param streamArea disc area of propellers whose slipstream scrubs body and wing, m²; 0 for a pusher
      * @param stoppedDrag drag area of the stopped propeller in the glide, m²
      * @param wind m/s
      */
-    public void solve(TrimmedFlight flight, PowerTrain train, Propeller propeller, double stoppedDrag, double wind) {
+    public void solve(
+            TrimmedFlight flight,
+            PowerTrain train,
+            Propeller propeller,
+            double streamArea,
+            double stoppedDrag,
+            double wind) {
+        this.streamArea = streamArea;
+        table.fill(flight, streamArea);
         glide(flight, stoppedDrag);
         train.solveFullThrottle(0, FULL_CHARGE);
         staticThrust = train.thrust();
@@ -103,7 +111,9 @@ public final class Performance {
     private void climb(TrimmedFlight flight) {
         for (int i = 0; i < SpeedTable.SIZE; i++) {
             double v = table.speed[i];
-            scratch[i] = v < SAFE * flight.stallSpeed() ? 1e3 : -(thrust.at(v) - table.drag[i]) * v / flight.weight();
+            double pull = thrust.at(v);
+            double drag = table.clean[i] + flight.slipstreamDrag(table.scrubbed[i], pull, v, streamArea);
+            scratch[i] = -(pull - drag) * v / flight.weight();
         }
         // Speeds below the safe one count as far below the rest: the vertex is looked for above them only.
         int first = firstSafe(SAFE * flight.stallSpeed());
@@ -139,14 +149,14 @@ public final class Performance {
             return;
         }
         double high = Math.max(1.05 * low, thrust.fastest());
-        double excessHigh = thrust.at(high) - flight.drag(high);
+        double excessHigh = thrust.at(high) - flight.poweredDrag(high, streamArea);
         if (excessHigh >= 0) {
             topSpeed = high;
             return;
         }
         for (int i = 0; i < ROOT_STEPS; i++) {
             double middle = (low * excessHigh - high * excessLow) / (excessHigh - excessLow);
-            double excess = thrust.at(middle) - flight.drag(middle);
+            double excess = thrust.at(middle) - flight.poweredDrag(middle, streamArea);
             if (excess >= 0) {
                 low = middle;
                 excessLow = excess;
@@ -188,8 +198,8 @@ public final class Performance {
         table.minimise(scratch);
         double leastCruise = Math.max(CRUISE * flight.stallSpeed(), WIND * wind);
         cruiseSpeed = Math.min(topSpeed, Math.max(leastCruise, table.at()));
-        double enduranceDrag = flight.drag(enduranceSpeed);
-        double cruiseDrag = flight.drag(cruiseSpeed);
+        double enduranceDrag = flight.poweredDrag(enduranceSpeed, streamArea);
+        double cruiseDrag = flight.poweredDrag(cruiseSpeed, streamArea);
         endurance = discharge(train, enduranceDrag, enduranceSpeed);
         double slow = power(train, enduranceDrag, enduranceSpeed);
         double fast = power(train, cruiseDrag, cruiseSpeed);

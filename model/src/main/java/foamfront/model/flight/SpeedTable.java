@@ -12,17 +12,26 @@ final class SpeedTable {
     private static final double RATIO = 1.11;
 
     final double[] speed = new double[SIZE];
+    /** Power off, N. */
+    final double[] clean = new double[SIZE];
+
+    /** Of it what lies in the propeller's stream, N. */
+    final double[] scrubbed = new double[SIZE];
+
+    /** Level flight under power, N. */
     final double[] drag = new double[SIZE];
 
     private double at;
     private double value;
 
-    /** Fills the table for a trimmed aeroplane. */
-    void fill(TrimmedFlight flight) {
+    /** Fills the table for a trimmed aeroplane, with a propeller of this disc area (m²) ahead of its body or 0. */
+    void fill(TrimmedFlight flight, double discArea) {
         double v = FIRST * flight.stallSpeed();
         for (int i = 0; i < SIZE; i++) {
             speed[i] = v;
-            drag[i] = flight.drag(v);
+            drag[i] = flight.poweredDrag(v, discArea);
+            clean[i] = flight.lastDrag();
+            scrubbed[i] = flight.scrubbed(v, discArea);
             v *= RATIO;
         }
     }

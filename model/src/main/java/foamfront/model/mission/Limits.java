@@ -15,8 +15,7 @@ public final class Limits {
     private static final List<Bound> STANDING = List.of(
             atLeast(Measure.ENDURANCE, 240, "four minutes is the least worth launching for (judgement)"),
             atMost(Measure.STALL_SPEED, 9, "trainer practice; faster stalls are for experts (common practice)"),
-            atLeast(Measure.CRUISE_RATIO, 1.3, "cruise well above the stall (common practice)"),
-            atLeast(Measure.TOP_SPEED_RATIO, 1.5, "speed in hand for a gust (judgement)"),
+            atLeast(Measure.TOP_SPEED_RATIO, 1.5, "speed in hand for a gust, and twice the wind (judgement)"),
             atLeast(Measure.CLIMB_RATE, 2, "clear the hedge; by role (common practice)"),
             atLeast(Measure.THRUST_TO_WEIGHT, 0.35, "any powered model (judgement)"),
             atLeast(Measure.LAUNCH_HEIGHT, 0.8, "thrown from 1.8 m, never lower than this (judgement)"),

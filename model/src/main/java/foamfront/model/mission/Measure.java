@@ -42,7 +42,11 @@ public enum Measure {
             "cruise speed", Unit.METRE_PER_SECOND, NEITHER, "level speed of best range, at least 1.3 stall speeds"),
     TOP_SPEED("top speed", Unit.METRE_PER_SECOND, HIGHER, "level speed at full throttle"),
     CRUISE_RATIO("cruise over stall", Unit.RATIO, HIGHER, "cruise speed over stall speed"),
-    TOP_SPEED_RATIO("top over stall", Unit.RATIO, HIGHER, "top speed over stall speed"),
+    TOP_SPEED_RATIO(
+            "top over stall",
+            Unit.RATIO,
+            HIGHER,
+            "top speed over stall speed, or over 4/3 of the wind where that is more"),
     CLIMB_RATE("climb rate", Unit.METRE_PER_SECOND, HIGHER, "best steady climb at full throttle, battery at 30 %"),
     GLIDE_RATIO("glide ratio", Unit.RATIO, HIGHER, "best lift over drag, power off"),
     SINK_RATE("sink rate", Unit.METRE_PER_SECOND, LOWER, "least steady sink, power off"),
