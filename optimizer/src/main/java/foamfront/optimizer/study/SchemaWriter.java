@@ -23,6 +23,9 @@ import java.util.StringJoiner;
 public final class SchemaWriter {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+    /** What may stand between the words of a key. */
+    private static final String BETWEEN = "[ _-]";
+
     private SchemaWriter() {}
 
     /** The schema's text, ending in a line break. */
@@ -30,7 +33,7 @@ public final class SchemaWriter {
         ObjectNode root = NODES.objectNode();
         root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         root.put("title", title);
-        root.setAll(table(file));
+        root.setAll(table(file, "#"));
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter()
                 .withObjectIndenter(new DefaultIndenter("  ", "\n"))
                 .withArrayIndenter(DefaultPrettyPrinter.NopIndenter.instance);
@@ -41,7 +44,8 @@ public final class SchemaWriter {
         }
     }
 
-    private static ObjectNode table(KeyTable table) {
+    /** {@code at} is the node's own JSON pointer, so that other spellings refer to the first instead of repeating it. */
+    private static ObjectNode table(KeyTable table, String at) {
         ObjectNode node = NODES.objectNode();
         node.put("description", table.about());
         node.put("type", "object");
@@ -49,12 +53,15 @@ public final class SchemaWriter {
         ObjectNode spellings = NODES.objectNode();
         ArrayNode required = NODES.arrayNode();
         for (Key key : table.keys()) {
-            properties.set(key.name(), shape(key.shape()).put("description", key.about()));
-            spelling(spellings, key.name(), key.shape());
-            for (String alias : key.aliases()) {
-                spelling(spellings, alias, key.shape());
+            String here = at + "/properties/" + key.name().replace(" ", "%20");
+            properties.set(key.name(), shape(key.shape(), here).put("description", key.about()));
+            if (key.name().split(BETWEEN).length > 1) {
+                spelling(spellings, key.name(), here);
             }
-            if (key.required() && !key.name().contains(" ")) {
+            for (String alias : key.aliases()) {
+                spelling(spellings, alias, here);
+            }
+            if (key.required()) {
                 required.add(key.name());
             }
         }
@@ -67,17 +74,13 @@ public final class SchemaWriter {
         return node.put("additionalProperties", false);
     }
 
-    /** Spaces, hyphens and underscores are the same; the pattern of a name of one word adds nothing. */
-    private static void spelling(ObjectNode spellings, String name, Shape shape) {
-        String[] words = name.split("[ _-]");
-        if (words.length > 1) {
-            spellings.set("^" + String.join("[ _-]", words) + "$", shape(shape));
-        } else {
-            spellings.set("^" + name + "$", shape(shape));
-        }
+    private static void spelling(ObjectNode spellings, String name, String at) {
+        spellings
+                .putObject("^" + String.join(BETWEEN, name.split(BETWEEN)) + "$")
+                .put("$ref", at);
     }
 
-    private static ObjectNode shape(Shape shape) {
+    private static ObjectNode shape(Shape shape, String at) {
         ObjectNode node = NODES.objectNode();
         if (shape instanceof Shape.Text || shape instanceof Shape.PartName) {
             node.set("type", types("string", "number"));
@@ -97,16 +100,18 @@ public final class SchemaWriter {
         } else if (shape instanceof Shape.Words words) {
             words(node, words.words());
         } else if (shape instanceof Shape.Table table) {
-            return table(table.table());
+            return table(table.table(), at);
         } else if (shape instanceof Shape.Listing listing) {
             node.putArray("anyOf")
-                    .add(shape(listing.item()))
+                    .add(shape(listing.item(), at + "/anyOf/0"))
                     .add(NODES.objectNode()
                             .put("type", "array")
                             .put("minItems", 1)
-                            .set("items", shape(listing.item())));
+                            .set("items", NODES.objectNode().put("$ref", at + "/anyOf/0")));
         } else if (shape instanceof Shape.Either either) {
-            node.putArray("anyOf").add(shape(either.first())).add(shape(either.second()));
+            node.putArray("anyOf")
+                    .add(shape(either.first(), at + "/anyOf/0"))
+                    .add(shape(either.second(), at + "/anyOf/1"));
         }
         return node;
     }

@@ -59,6 +59,16 @@ class CatalogueReaderTest {
     }
 
     @Test
+    void theStandardCatalogueTravelsWithTheProgram() {
+        Catalogue standard = CatalogueReader.standard();
+
+        assertThat(standard.parts()).hasSizeGreaterThan(100);
+        assertThat(CatalogueReader.folder(Path.of("..", "studies", "catalogue")).digest())
+                .isEqualTo(standard.digest());
+        assertThat(CatalogueReader.beside(folder.resolve("study.yaml"))).isEqualTo(standard);
+    }
+
+    @Test
     void theDigestChangesWithTheTables() throws IOException {
         String before = CatalogueReader.folder(folder).digest();
         assertThat(CatalogueReader.folder(folder).digest()).isEqualTo(before);

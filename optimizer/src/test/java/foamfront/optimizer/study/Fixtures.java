@@ -3,11 +3,15 @@ package foamfront.optimizer.study;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.faults.StudyException;
+import java.io.IOException;
 import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** What the readers' tests share: a small catalogue and the example study. */
 final class Fixtures {
@@ -27,6 +31,15 @@ final class Fixtures {
             return Path.of(url.toURI());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
+        }
+    }
+
+    /** Every study that ships, in order of name. */
+    static List<Path> examples() throws IOException {
+        try (Stream<Path> files = Files.list(TRAINER.resolveSibling("."))) {
+            return files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
     }
 

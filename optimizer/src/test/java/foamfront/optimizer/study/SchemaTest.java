@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The schemas in {@code studies} are those of the key tables, and say of files what an outside checker understands. */
@@ -47,9 +48,10 @@ class SchemaTest {
                 .isEqualTo(text);
     }
 
-    @Test
-    void theExampleFollowsTheSchema() throws IOException {
-        assertThat(errors(STUDY, Files.readString(Fixtures.TRAINER))).isEmpty();
+    @ParameterizedTest
+    @MethodSource("foamfront.optimizer.study.Fixtures#examples")
+    void theExamplesFollowTheSchema(Path example) throws IOException {
+        assertThat(errors(STUDY, Files.readString(example))).isEmpty();
     }
 
     @Test

@@ -20,9 +20,14 @@ import foamfront.model.mission.Site;
 import foamfront.model.parts.Part;
 import foamfront.model.units.Range;
 import foamfront.model.units.Unit;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StudyReaderTest {
     /** Products of a few doubles. */
@@ -78,6 +83,15 @@ class StudyReaderTest {
         assertThat(study.digest()).matches("[0-9a-f]{64}");
     }
 
+    @ParameterizedTest
+    @MethodSource("foamfront.optimizer.study.Fixtures#examples")
+    void everyExampleReadsAgainstTheCatalogueBesideIt(Path example) {
+        Study study = StudyReader.read(example);
+
+        assertThat(study.arrangements().possible()).isNotEmpty();
+        assertThat(study.vary()).containsKey(DesignVariable.SPAN);
+    }
+
     @Test
     void readsEveryKey() {
         Study study = Fixtures.study(EVERY_KEY);
@@ -106,6 +120,24 @@ class StudyReaderTest {
         assertThat(study.search()).isEqualTo(new SearchSettings(1000, 3, 40));
         assertThat(study.keepFrom()).isEqualTo(new KeepFrom("dyke-runner.yaml", List.of("wing")));
         assertThat(study.startFrom()).isEqualTo("dyke-runner.yaml");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de-DE", "tr-TR", "ar-EG"})
+    void theCountryMakesNoDifference(String tag) {
+        Study here = Fixtures.study(EVERY_KEY);
+        String refusalHere = Fixtures.refusal(EVERY_KEY.replace("80 ft", "80000 ft"));
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag(tag));
+            assertThat(Fixtures.study(EVERY_KEY)).isEqualTo(here);
+            assertThat(Fixtures.study(EVERY_KEY.replace("site:", "SITE:").replace("fix:", "FIX:"))
+                            .fixed())
+                    .isEqualTo(here.fixed());
+            assertThat(Fixtures.refusal(EVERY_KEY.replace("80 ft", "80000 ft"))).isEqualTo(refusalHere);
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 
     @Test
