@@ -49,7 +49,7 @@ final class AppraisalJson {
         FrontJson.number(json, "total", balance.mass());
         json.writeArrayFieldStart("centre_of_gravity");
         for (double coordinate : new double[] {balance.x(), balance.y(), balance.z()}) {
-            json.writeNumber(foamfront.model.units.Numbers.exact(coordinate));
+            FrontJson.number(json, coordinate);
         }
         json.writeEndArray();
         FrontJson.number(json, "battery_x", balance.batteryX());

@@ -27,7 +27,10 @@ final class AppraiseCommand implements Callable<Integer> {
     @Option(names = "--study", paramLabel = "STUDY", description = "judge by this study (default: the run's, or none)")
     private @Nullable Path study;
 
-    @Option(names = "--out", paramLabel = "FOLDER", description = "where runs are kept (default: results)")
+    @Option(
+            names = {"--results", "--out"},
+            paramLabel = "FOLDER",
+            description = "where runs are kept (default: results)")
     private Path results = Path.of("results");
 
     @Option(names = "--json", description = "for programs: stable keys, SI units")

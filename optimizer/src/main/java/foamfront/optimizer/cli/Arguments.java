@@ -70,7 +70,9 @@ final class Arguments {
     /** A design file or {@code RUN#ROW}, judged by its run's study or by {@code study}. */
     static Judged design(String argument, @Nullable Path study, Path results) {
         int hash = argument.lastIndexOf('#');
-        Path file = hash > 0 ? row(argument.substring(0, hash), argument.substring(hash + 1), results) : path(argument);
+        Path file = hash > 0 && !Files.exists(path(argument))
+                ? row(argument.substring(0, hash), argument.substring(hash + 1), results)
+                : path(argument);
         Path run = run(file);
         Path tables = run == null ? null : run.resolve("catalogue");
         Catalogue catalogue = tables != null && Files.isDirectory(tables)

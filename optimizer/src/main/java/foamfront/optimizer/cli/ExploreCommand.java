@@ -69,20 +69,20 @@ final class ExploreCommand implements Callable<Integer> {
             Arguments.within("--evaluations", evaluations, 1, 100_000_000_000L);
         }
         Catalogue catalogue = CatalogueReader.beside(file);
-        Study study = kept(StudyReader.read(file, catalogue), catalogue);
-        Task task = Task.of(study, catalogue.workshop());
-        RunFolder folder = RunFolder.create(results, study.name());
+        Study asRead = StudyReader.read(file, catalogue);
+        Task task = Task.of(kept(asRead, catalogue), catalogue.workshop());
+        RunFolder folder = RunFolder.create(results, asRead.name());
         try {
-            return explore(task, catalogue, folder);
+            return explore(task, asRead, catalogue, folder);
         } finally {
             folder.discardIfEmpty();
         }
     }
 
-    private int explore(Task task, Catalogue catalogue, RunFolder folder) {
+    private int explore(Task task, Study asRead, Catalogue catalogue, RunFolder folder) {
         Study study = task.study();
         RunWriter writer = new RunWriter(folder, task);
-        String catalogueDigest = writer.writeInputs(Arguments.text(file), catalogue);
+        String catalogueDigest = writer.writeInputs(Arguments.text(file), asRead, catalogue);
         long budget = evaluations == null ? study.search().evaluations() : evaluations;
         long random = seed == null ? study.search().seed() : seed;
         long clock = System.currentTimeMillis() / 1000;

@@ -52,7 +52,7 @@ final class ProgressLine implements Listener {
                 : 0;
         return String.format(
                 Locale.ROOT,
-                "%,d of %,d designs tried, %s %% can be built and flown, %,d best trade-offs, %s left",
+                "%,d of %,d designs tried, %s %% can fly, %,d best trade-offs, %s left",
                 progress.evaluations(),
                 progress.total(),
                 Numbers.fixed(100 * progress.feasible(), 0),

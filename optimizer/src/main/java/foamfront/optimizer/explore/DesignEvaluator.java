@@ -13,6 +13,9 @@ import java.util.List;
 
 /** Scores designs for the search; one per worker, as its appraiser owns scratch arrays. */
 final class DesignEvaluator implements Evaluator {
+    /** A design that cannot have what is aimed at (no take-off roll without wheels) is no answer, as if it missed a limit by all. */
+    private static final double LACKS_AN_AIM = 1;
+
     private final Genome genome;
     private final Mission mission;
     private final List<Aim> aims;
@@ -33,6 +36,9 @@ final class DesignEvaluator implements Evaluator {
         }
         double[] costs = new double[aims.size()];
         for (int i = 0; i < costs.length; i++) {
+            if (Double.isNaN(score.value(i))) {
+                return Evaluation.infeasible(LACKS_AN_AIM);
+            }
             costs[i] = Costs.of(aims.get(i), score.value(i));
         }
         return Evaluation.feasible(costs);

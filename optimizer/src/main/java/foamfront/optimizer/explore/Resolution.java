@@ -10,6 +10,7 @@ final class Resolution {
         return switch (measure) {
             case BUILD_TIME -> 60;
             case DIFFICULTY, SHEETS -> 1;
+            case GLIDE_RATIO -> 0.05;
             default -> byUnit(measure);
         };
     }

@@ -35,11 +35,15 @@ public final class RunWriter {
         this.task = task;
     }
 
-    /** The study as read and the catalogue rows it may use; gives the digest of those rows. */
-    public String writeInputs(String studyText, Catalogue catalogue) {
+    /**
+     * The study as read and the catalogue rows it may use; gives the digest of those rows.
+     *
+     * @param asRead the study of {@code studyText}, before anything was kept from another design
+     */
+    public String writeInputs(String studyText, Study asRead, Catalogue catalogue) {
         folder.write("study.yaml", studyText);
         StringBuilder all = new StringBuilder();
-        Map<String, String> tables = tables(catalogue);
+        Map<String, String> tables = tables(asRead, catalogue);
         tables.forEach((name, text) -> all.append(name).append('\n').append(text));
         String digest = Digest.of(all.toString());
         tables.put("sha256.txt", digest + "\n");
@@ -47,8 +51,8 @@ public final class RunWriter {
         return digest;
     }
 
-    private Map<String, String> tables(Catalogue catalogue) {
-        List<Part> parts = used(task.study(), catalogue);
+    private Map<String, String> tables(Study asRead, Catalogue catalogue) {
+        List<Part> parts = used(asRead, task.study(), catalogue);
         Map<String, String> tables = new TreeMap<>();
         for (String kind : PartSheets.kinds()) {
             Table table = PartSheets.table(kind, parts);
@@ -61,9 +65,17 @@ public final class RunWriter {
     }
 
     /** What the search may choose and what lies in the drawer, in the catalogue's order. */
-    private static List<Part> used(Study study, Catalogue catalogue) {
+    private static List<Part> used(Study asRead, Study searched, Catalogue catalogue) {
         Set<String> names = new HashSet<>();
-        Stock stock = study.stock();
+        addNames(asRead.stock(), names);
+        addNames(searched.stock(), names);
+        asRead.drawer().forEach(owned -> names.add(owned.part()));
+        return catalogue.parts().stream()
+                .filter(part -> names.contains(part.name()))
+                .toList();
+    }
+
+    private static void addNames(Stock stock, Set<String> names) {
         for (List<? extends Part> list : List.of(
                 stock.boards(),
                 stock.spars(),
@@ -76,10 +88,6 @@ public final class RunWriter {
                 stock.wheels())) {
             list.forEach(part -> names.add(part.name()));
         }
-        study.drawer().forEach(owned -> names.add(owned.part()));
-        return catalogue.parts().stream()
-                .filter(part -> names.contains(part.name()))
-                .toList();
     }
 
     /** Front, layouts, designs and faults. */

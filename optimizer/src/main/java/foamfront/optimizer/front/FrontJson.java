@@ -43,6 +43,11 @@ public final class FrontJson {
     /** A number in the project's digits; null where it is none. */
     public static void number(JsonGenerator json, String key, double value) throws IOException {
         json.writeFieldName(key);
+        number(json, value);
+    }
+
+    /** A number in the project's digits; null where it is none. */
+    public static void number(JsonGenerator json, double value) throws IOException {
         if (Double.isFinite(value)) {
             json.writeNumber(Numbers.exact(value));
         } else {

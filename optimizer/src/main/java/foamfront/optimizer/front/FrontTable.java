@@ -1,5 +1,6 @@
 package foamfront.optimizer.front;
 
+import foamfront.model.appraisal.Caveat;
 import foamfront.model.appraisal.LimitCheck;
 import foamfront.model.mission.Measure;
 import foamfront.model.units.Unit;
@@ -7,6 +8,7 @@ import foamfront.optimizer.study.Aim;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** The front for programs: one row per design, fixed units named in the heads, whatever the study wants shown. */
@@ -46,10 +48,15 @@ public final class FrontTable {
         LimitCheck tightest = row.tightest();
         cells.add(tightest == null ? "" : DesignColumns.cell(tightest.margin(), Unit.PERCENT));
         cells.add(tightest == null ? "" : tightest.bound().measure().words());
-        cells.add(String.join(
-                "; ", row.caveats().stream().map(caveat -> caveat.sentence()).toList()));
+        cells.add(
+                String.join("; ", row.caveats().stream().map(FrontTable::words).toList()));
         cells.addAll(DesignColumns.cells(row.design()));
         return cells;
+    }
+
+    /** A caveat's code in words; the sentences are in front.md. */
+    private static String words(Caveat caveat) {
+        return caveat.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static List<Measure> measures(List<Aim> aims) {

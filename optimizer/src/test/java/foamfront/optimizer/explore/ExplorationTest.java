@@ -56,7 +56,7 @@ class ExplorationTest {
         Found found = explore(task, EVALUATIONS, 2);
         RunFolder folder = RunFolder.create(results, task.study().name());
         RunWriter writer = new RunWriter(folder, task);
-        writer.writeInputs(Dropper.YAML, catalogue);
+        writer.writeInputs(Dropper.YAML, task.study(), catalogue);
         writer.writeResults(found);
 
         Catalogue kept = CatalogueReader.folder(folder.path().resolve("catalogue"));
@@ -110,6 +110,16 @@ class ExplorationTest {
         Row best = found.front().rows().get(0);
         assertThat(best.measures().of(foamfront.model.mission.Measure.PAYLOAD))
                 .isGreaterThanOrEqualTo(start.measures().of(foamfront.model.mission.Measure.PAYLOAD));
+    }
+
+    @Test
+    void anAimThatSomeLayoutsCannotHaveIsNoFault() {
+        String rolling = Dropper.YAML.replace("least: [build cost]", "least: [take-off distance]");
+        Found found = explore(task(rolling), EVALUATIONS, 2);
+        assertThat(found.faultCount()).isZero();
+        assertThat(found.front().rows())
+                .isNotEmpty()
+                .allMatch(row -> row.measures().of(foamfront.model.mission.Measure.TAKE_OFF_DISTANCE) > 0);
     }
 
     @Test
