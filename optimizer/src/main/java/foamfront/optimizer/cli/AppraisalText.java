@@ -92,9 +92,9 @@ final class AppraisalText {
         List<List<String>> rows = new ArrayList<>();
         for (Measure measure : Measure.values()) {
             rows.add(List.of(
-                    measure.words(), show.quantity(measure, row.measures().of(measure)), measure.definition()));
+                    measure.words(), show.quantity(measure, row.measures().of(measure))));
         }
-        table("Measures", List.of(Column.text("measure"), Column.number("value"), Column.text("meaning")), rows);
+        table("Measures", List.of(Column.text("measure"), Column.number("value")), rows);
     }
 
     private void limits() {

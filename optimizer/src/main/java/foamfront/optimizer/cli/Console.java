@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a command writes.
@@ -19,8 +20,7 @@ record Console(PrintStream out, PrintStream err, boolean terminal, boolean colou
     /** The process's own streams, always UTF-8. The launcher says whether standard error is a terminal. */
     static Console system() {
         boolean terminal = Boolean.getBoolean("foamfront.terminal");
-        String noColour = System.getenv("NO_COLOR");
-        boolean colour = terminal && (noColour == null || noColour.isEmpty());
+        boolean colour = wantsColour(terminal, System.getenv("NO_COLOR"));
         Pipe out = new Pipe(new FileOutputStream(FileDescriptor.out));
         return new Console(
                 new PrintStream(out, true, StandardCharsets.UTF_8),
@@ -28,6 +28,11 @@ record Console(PrintStream out, PrintStream err, boolean terminal, boolean colou
                 terminal,
                 colour,
                 out::closedByReader);
+    }
+
+    /** On a terminal, unless {@code NO_COLOR} holds anything. */
+    static boolean wantsColour(boolean terminal, @Nullable String noColour) {
+        return terminal && (noColour == null || noColour.isEmpty());
     }
 
     /** Whether something written to {@code out} was lost that somebody wanted. */

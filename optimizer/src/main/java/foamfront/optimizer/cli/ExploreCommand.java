@@ -155,7 +155,7 @@ final class ExploreCommand implements Callable<Integer> {
         if (!plot.isEmpty()) {
             console.out().println(plot);
         }
-        console.out().print(FrontPage.table(front, front.spread(ROWS), 1, show).text());
+        console.out().print(FrontPage.narrow(front, front.spread(ROWS), 1, show).text());
         console.out().println();
         console.out()
                 .println(

@@ -45,7 +45,7 @@ public final class FrontPage {
                     .append(front.size())
                     .append("; all are in front.csv.\n\n");
         }
-        out.append(table(front, chosen, 1, show).markdown()).append('\n');
+        out.append(table(front, chosen, 1, show, BESIDES).markdown()).append('\n');
         layouts(out, front, byLayout, show);
         cautions(out, front);
         return out.toString();
@@ -62,7 +62,8 @@ public final class FrontPage {
         for (Map.Entry<String, Front> layout : byLayout.entrySet()) {
             Front best = layout.getValue();
             out.append("### ").append(MarkdownTable.escape(layout.getKey())).append("\n\n");
-            out.append(table(best, best.spread(ROWS_PER_LAYOUT), first, show).markdown())
+            out.append(table(best, best.spread(ROWS_PER_LAYOUT), first, show, BESIDES)
+                            .markdown())
                     .append('\n');
             first += best.size();
         }
@@ -91,27 +92,39 @@ public final class FrontPage {
         Sentences.CAUTIONS.forEach(caution -> out.append("- ").append(caution).append('\n'));
     }
 
-    /** Some rows for people, in their units. */
-    public static Table table(Front front, List<Integer> chosen, int firstNumber, Show show) {
+    /** Some rows for people, in their units, narrow enough for a terminal. */
+    public static Table narrow(Front front, List<Integer> chosen, int firstNumber, Show show) {
+        return table(front, chosen, firstNumber, show, List.of(Measure.MASS));
+    }
+
+    private static Table table(Front front, List<Integer> chosen, int firstNumber, Show show, List<Measure> besides) {
         Set<Measure> measures = new LinkedHashSet<>();
         front.aims().forEach(aim -> measures.add(aim.measure()));
-        measures.addAll(BESIDES);
+        measures.addAll(besides);
+        List<String> layouts =
+                Layout.telling(chosen.stream().map(front.rows()::get).toList());
+        boolean oneLayout = layouts.stream().allMatch(String::isEmpty);
         List<Table.Column> columns = new ArrayList<>();
         columns.add(Table.Column.number("row"));
         measures.forEach(measure -> columns.add(Table.Column.number(show.head(measure))));
         columns.add(Table.Column.number(Show.head("span", show.unit(Unit.MILLIMETRE))));
-        columns.add(Table.Column.text("layout"));
+        if (!oneLayout) {
+            columns.add(Table.Column.text("layout"));
+        }
         columns.add(Table.Column.text("least room to spare"));
         columns.add(Table.Column.text("stands out for"));
         List<List<String>> rows = new ArrayList<>();
-        for (int index : chosen) {
+        for (int i = 0; i < chosen.size(); i++) {
+            int index = chosen.get(i);
             Row row = front.rows().get(index);
             List<String> cells = new ArrayList<>();
             cells.add(Integer.toString(firstNumber + index));
             measures.forEach(
                     measure -> cells.add(show.number(measure, row.measures().of(measure))));
             cells.add(show.number(row.design().wing().planform().span(), show.unit(Unit.MILLIMETRE)));
-            cells.add(row.layout());
+            if (!oneLayout) {
+                cells.add(layouts.get(i));
+            }
             cells.add(room(row.tightest()));
             cells.add(front.mark(index));
             rows.add(cells);

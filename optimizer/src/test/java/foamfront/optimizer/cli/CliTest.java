@@ -158,6 +158,10 @@ class CliTest {
                 .contains("--seed", "--threads", "--out")
                 .doesNotContain("\u001b[");
         assertThat(Run.of(true, "--help").out()).contains("\u001b[");
+        assertThat(Console.wantsColour(true, null)).isTrue();
+        assertThat(Console.wantsColour(true, "")).isTrue();
+        assertThat(Console.wantsColour(true, "1")).isFalse();
+        assertThat(Console.wantsColour(false, null)).isFalse();
     }
 
     @Test

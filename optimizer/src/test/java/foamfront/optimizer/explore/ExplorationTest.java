@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foamfront.model.design.Design;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
+import foamfront.optimizer.front.Costs;
 import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontTable;
 import foamfront.optimizer.front.Row;
 import foamfront.optimizer.runs.RunFolder;
+import foamfront.optimizer.search.Evaluation;
 import foamfront.optimizer.search.Evaluator;
 import foamfront.optimizer.search.Listener;
 import foamfront.optimizer.study.DesignReader;
@@ -18,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,6 +51,31 @@ class ExplorationTest {
                 .isEqualTo(found.front().size());
         assertThat(found.blockers()).isEmpty();
         assertThat(found.faultCount()).isZero();
+    }
+
+    @Test
+    void theSearchAndTheFullAppraisalGiveTheSameBits() {
+        Task task = task(Dropper.YAML);
+        Evaluator evaluator = task.evaluators().get();
+        for (Row row : explore(task, EVALUATIONS, 2).front().rows()) {
+            Evaluation evaluation = evaluator.evaluate(task.genome().encode(row.design()));
+            assertThat(evaluation.isFeasible()).isTrue();
+            for (int i = 0; i < evaluation.objectives().length; i++) {
+                assertThat(evaluation.objective(i))
+                        .isEqualTo(Costs.of(task.study().aims().get(i), row.measures()));
+            }
+        }
+        SplittableRandom random = new SplittableRandom(4);
+        for (int i = 0; i < 200; i++) {
+            double[] values = new double[task.genome().variables().size()];
+            for (int k = 0; k < values.length; k++) {
+                int levels = task.genome().variables().get(k).levels();
+                values[k] = levels == 0 ? random.nextDouble() : random.nextInt(levels);
+            }
+            Row row = task.row().apply(task.genome().decode(values));
+            assertThat(evaluator.evaluate(values).isFeasible())
+                    .isEqualTo(row.limits().stream().allMatch(check -> check.holds()));
+        }
     }
 
     @Test
