@@ -1,9 +1,9 @@
 package foamfront.model.aero;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import foamfront.model.airframe.Surface;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -15,6 +15,9 @@ class DownwashExternalTest {
     /** A real wing of aspect ratio 20 carries nearly that load, nearly on that line; half-way between two wake vortices. */
     private static final double SLENDER = 0.01;
 
+    private static final Validation SHEET = Validation.of(
+            Subject.LIFT, "2.6 Downwash behind an elliptic load", "Biot-Savart's law on one straight line (derived).");
+
     @ParameterizedTest(name = "x/b = {0}")
     @CsvSource({"0.3, 0.79892", "0.5, 0.70538", "0.75, 0.66948", "1, 0.65567", "2, 0.64154"})
     void fallsBehindTheWingAsTheClosedFormSays(double x, double factor) {
@@ -22,6 +25,11 @@ class DownwashExternalTest {
         LiftingSystem system = TestWings.solved(new Resolution(1, 64, 4), wing);
         double loading = system.liftCoefficient(0.1, 0, 0) / 20;
         double first = system.upwash(0.1, 0, 0, x, system.stripY(0), 0);
-        assertThat(-first / loading).isCloseTo(factor, within(SLENDER * factor));
+        SHEET.relative(
+                String.format(Locale.ROOT, "downwash over C_L / A, %.2f spans behind", x),
+                factor,
+                -first / loading,
+                SLENDER,
+                "");
     }
 }
