@@ -31,9 +31,10 @@ final class WorkshopStage {
         w.set(Measure.BAY_LENGTH, room.spareLength());
         w.set(Measure.PROPELLER_CLEARANCE, propellerClearance(airframe));
         chordFit(w, airframe);
-        w.set(Measure.HORIZONTAL_TAIL_VOLUME, Handling.horizontalTailVolume(airframe));
         if (airframe.tail() == null) {
             w.rule(Measure.HORIZONTAL_TAIL_VOLUME);
+        } else {
+            w.set(Measure.HORIZONTAL_TAIL_VOLUME, Handling.horizontalTailVolume(airframe));
         }
         w.set(Measure.VERTICAL_TAIL_VOLUME, Handling.verticalTailVolume(airframe));
         w.parts = FlatPatterns.of(airframe);
