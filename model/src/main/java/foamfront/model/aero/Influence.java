@@ -13,23 +13,25 @@ final class Influence {
     /** Floor of a squared distance from a leg, m²: keeps a point on a leg finite without touching any other. */
     private static final double CORE = 1e-14;
 
-    private static final double QUARTER_CIRCLE = 1 / (4 * Math.PI);
+    private static final double PART = 1 / (4 * Math.PI);
 
     private final int rows;
     private final Lattice lattice;
 
-    /** Per vortex row and node: offset from the node, its length and reciprocal, the leg's part of the velocity. */
-    private final double[] dx;
+    /** Length of the arrays below in use: one place for each vortex row, side and node, in this order. */
+    private int places;
 
+    /** x of the bound vortex, offset from the point, its length, and the parts of the velocity that a node shares. */
+    private final double[] x;
+
+    private final double[] dx;
     private final double[] dy;
     private final double[] dz;
+    private final double[] ny;
     private final double[] far;
     private final double[] radius;
     private final double[] leg;
-    private final double[] row;
-
-    /** x of the bound vortices at the nodes, one vortex row after the other, m. */
-    final double[] vortexX;
+    private final double[] horseshoe;
 
     /** Normal velocity at strip i's place in the far wake by a unit trailing pair of strip j, row-major by strips. */
     final double[] wake;
@@ -37,15 +39,16 @@ final class Influence {
     Influence(Resolution resolution, Lattice lattice, int mostStrips) {
         rows = resolution.rows();
         this.lattice = lattice;
-        int ends = lattice.nodeX.length;
+        int ends = 2 * rows * lattice.nodeX.length;
+        x = new double[ends];
         dx = new double[ends];
         dy = new double[ends];
         dz = new double[ends];
+        ny = new double[ends];
         far = new double[ends];
         radius = new double[ends];
         leg = new double[ends];
-        row = new double[rows * ends];
-        vortexX = new double[rows * ends];
+        horseshoe = new double[ends];
         wake = new double[mostStrips * mostStrips];
     }
 
@@ -54,26 +57,31 @@ final class Influence {
         placeVortices();
         int strips = lattice.strips;
         for (int i = 0; i < strips; i++) {
-            for (int side = 0; side < 2; side++) {
-                double sign = 1 - 2 * side;
-                double ny = sign * lattice.normalY[i];
-                double nz = lattice.normalZ[i];
-                offsets(sign * lattice.y[i], lattice.z[i], ny, nz);
-                wakeRow(i * strips, side == 0);
-                for (int r = 0; r < rows; r++) {
-                    velocities(controlX(i, r), ny, nz);
-                    collect(matrix, (r * strips + i) * stride, side == 0);
-                }
+            double nz = lattice.normalZ[i];
+            offsets(lattice.y[i], lattice.z[i], lattice.normalY[i], nz);
+            wakeRow(i * strips);
+            for (int r = 0; r < rows; r++) {
+                velocities(controlX(i, r), nz);
+                collect(matrix, (r * strips + i) * stride);
             }
         }
     }
 
+    /** x of a row's bound vortex at a node, m. */
+    double vortexX(int r, int node) {
+        return x[2 * r * lattice.nodes + node];
+    }
+
     private void placeVortices() {
         int nodes = lattice.nodes;
+        places = 2 * rows * nodes;
         for (int r = 0; r < rows; r++) {
             double at = (r + 0.25) / rows;
+            int start = 2 * r * nodes;
             for (int k = 0; k < nodes; k++) {
-                vortexX[r * nodes + k] = lattice.nodeX[k] + lattice.nodeChord[k] * (at - lattice.nodeShift[k]);
+                double vortex = lattice.nodeX[k] + lattice.nodeChord[k] * (at - lattice.nodeShift[k]);
+                x[start + k] = vortex;
+                x[start + nodes + k] = vortex;
             }
         }
     }
@@ -84,81 +92,88 @@ final class Influence {
         return lattice.x[strip] + lattice.chord[strip] * (at - shift);
     }
 
-    private void offsets(double y, double z, double ny, double nz) {
+    /** Offsets across the stream from a point's two sides to all nodes, alike for every row. */
+    private void offsets(double y, double z, double normalY, double normalZ) {
         int nodes = lattice.nodes;
-        for (int k = 0; k < nodes; k++) {
-            double across = y - lattice.nodeY[k];
-            double up = z - lattice.nodeZ[k];
-            dy[k] = across;
-            dz[k] = up;
-            far[k] = (nz * across - ny * up) / Math.max(across * across + up * up, CORE);
-        }
-    }
-
-    private void wakeRow(int start, boolean first) {
-        int place = 0;
-        for (int s = 0; s < lattice.surfaces; s++) {
-            for (int j = lattice.firstStrip[s]; j < lattice.firstStrip[s + 1]; j++) {
-                double pair = (far[j + s + 1] - far[j + s]) * (2 * QUARTER_CIRCLE);
-                wake[start + place] = first ? pair : wake[start + place] + pair;
-                place++;
-            }
-        }
-    }
-
-    /** Normal velocities times 4π at (px, y, z) by every vortex of every row, into {@code row}. */
-    private void velocities(double px, double ny, double nz) {
-        int nodes = lattice.nodes;
-        for (int r = 0; r < rows; r++) {
-            int start = r * nodes;
+        for (int side = 0; side < 2; side++) {
+            double sign = 1 - 2 * side;
+            int start = side * nodes;
             for (int k = 0; k < nodes; k++) {
-                double along = px - vortexX[start + k];
-                double length = Math.sqrt(along * along + dy[k] * dy[k] + dz[k] * dz[k]);
-                dx[k] = along;
-                radius[k] = length;
-                leg[k] = far[k] * (1 + along / length);
+                double across = sign * y - lattice.nodeY[k];
+                double up = z - lattice.nodeZ[k];
+                dy[start + k] = across;
+                dz[start + k] = up;
+                ny[start + k] = sign * normalY;
+                far[start + k] = (normalZ * across - sign * normalY * up) / Math.max(across * across + up * up, CORE);
             }
-            for (int k = 0; k < nodes - 1; k++) {
-                double cross =
-                        nz * (dx[k] * dy[k + 1] - dy[k] * dx[k + 1]) + ny * (dz[k] * dx[k + 1] - dx[k] * dz[k + 1]);
-                double product = radius[k] * radius[k + 1];
-                double dot = dx[k] * dx[k + 1] + dy[k] * dy[k + 1] + dz[k] * dz[k + 1];
-                double bound = cross * (radius[k] + radius[k + 1]) / (product * (product + dot));
-                row[start + k] = leg[k + 1] - leg[k] + bound;
+        }
+        for (int r = 1; r < rows; r++) {
+            System.arraycopy(dy, 0, dy, 2 * r * nodes, 2 * nodes);
+            System.arraycopy(dz, 0, dz, 2 * r * nodes, 2 * nodes);
+            System.arraycopy(ny, 0, ny, 2 * r * nodes, 2 * nodes);
+            System.arraycopy(far, 0, far, 2 * r * nodes, 2 * nodes);
+        }
+    }
+
+    private void wakeRow(int start) {
+        int nodes = lattice.nodes;
+        int place = start;
+        for (int s = 0; s < lattice.surfaces; s++) {
+            for (int j = lattice.firstStrip[s] + s; j < lattice.firstStrip[s + 1] + s; j++) {
+                double pair = far[j + 1] - far[j] + far[nodes + j + 1] - far[nodes + j];
+                wake[place++] = pair * (2 * PART);
             }
         }
     }
 
-    private void collect(double[] matrix, int start, boolean first) {
+    /** Normal velocities times 4π at px abreast of the offsets by every horseshoe and image, by places. */
+    private void velocities(double px, double nz) {
+        for (int k = 0; k < places; k++) {
+            double along = px - x[k];
+            double length = Math.sqrt(along * along + dy[k] * dy[k] + dz[k] * dz[k]);
+            dx[k] = along;
+            radius[k] = length;
+            leg[k] = far[k] * (1 + along / length);
+        }
+        for (int k = 0; k < places - 1; k++) {
+            double cross =
+                    nz * (dx[k] * dy[k + 1] - dy[k] * dx[k + 1]) + ny[k] * (dz[k] * dx[k + 1] - dx[k] * dz[k + 1]);
+            double product = radius[k] * radius[k + 1];
+            double dot = dx[k] * dx[k + 1] + dy[k] * dy[k + 1] + dz[k] * dz[k + 1];
+            double bound = cross * (radius[k] + radius[k + 1]) / (product * (product + dot));
+            horseshoe[k] = leg[k + 1] - leg[k] + bound;
+        }
+    }
+
+    private void collect(double[] matrix, int start) {
         int nodes = lattice.nodes;
         int place = start;
         for (int r = 0; r < rows; r++) {
             for (int s = 0; s < lattice.surfaces; s++) {
-                int from = r * nodes + s;
+                int from = 2 * r * nodes + s;
                 for (int j = lattice.firstStrip[s]; j < lattice.firstStrip[s + 1]; j++) {
-                    double value = row[from + j] * QUARTER_CIRCLE;
-                    matrix[place] = first ? value : matrix[place] + value;
-                    place++;
+                    matrix[place++] = (horseshoe[from + j] + horseshoe[from + nodes + j]) * PART;
                 }
             }
         }
     }
 
-    /** Upward velocity at a point in the plane y ≥ 0 by circulations ordered row by row, m/s for m²/s. */
+    /** Upward velocity at a point by circulations that stand row by row, {@code step} apart, per unit speed. */
     double upwash(double[] circulation, int start, int step, double px, double py, double pz) {
+        int nodes = lattice.nodes;
+        offsets(py, pz, 0, 1);
+        velocities(px, 1);
         double sum = 0;
-        int strips = lattice.strips;
-        for (int side = 0; side < 2; side++) {
-            offsets((1 - 2 * side) * py, pz, 0, 1);
-            velocities(px, 0, 1);
-            for (int r = 0; r < rows; r++) {
-                for (int s = 0; s < lattice.surfaces; s++) {
-                    for (int j = lattice.firstStrip[s]; j < lattice.firstStrip[s + 1]; j++) {
-                        sum += row[r * lattice.nodes + s + j] * circulation[start + (r * strips + j) * step];
-                    }
+        int place = start;
+        for (int r = 0; r < rows; r++) {
+            for (int s = 0; s < lattice.surfaces; s++) {
+                int from = 2 * r * nodes + s;
+                for (int j = lattice.firstStrip[s]; j < lattice.firstStrip[s + 1]; j++) {
+                    sum += (horseshoe[from + j] + horseshoe[from + nodes + j]) * circulation[place];
+                    place += step;
                 }
             }
         }
-        return sum * QUARTER_CIRCLE;
+        return sum * PART;
     }
 }

@@ -16,6 +16,9 @@ import java.util.List;
  * every condition is α × incidence + fixed + δₑ × elevator + δ_f × flap. Induced drag is the far-wake quadratic form
  * D / q = -2 Σ Γᵢ wᵢ Δsᵢ over the half wake (M. M. Munk, NACA R-121, 1921), kept as a 4 × 4 matrix.
  *
+ * <p>A surface's share ({@link #surfaceLift}) is its lift with the others beside it; for a wing alone solve the wing
+ * alone. Lift limits of strips are linear in α too: {@link #stripLiftSlope} and {@link #stripLiftCoefficient} at α = 0.
+ *
  * <p>Owned by one worker; results stand until the next {@link #solve}. Areas and lengths in m, angles in rad; forces are
  * divided by dynamic pressure. Nothing is allocated after construction.
  */
@@ -56,7 +59,7 @@ public final class LiftingSystem {
         strength = new double[COLUMNS * strips];
     }
 
-    /** Solves with the default resolution's controls at full theoretical effectiveness. */
+    /** Solves for a new aeroplane whose controls keep their whole theoretical effectiveness. */
     public void solve(List<Surface> surfaces, List<SectionLift> sections) {
         solve(surfaces, sections, 1, 1);
     }
@@ -141,9 +144,8 @@ public final class LiftingSystem {
         double moment = 0;
         for (int r = 0; r < rows; r++) {
             double circulation = matrix[(r * strips + i) * stride + n + b];
-            int at = r * lattice.nodes + node;
             sum += circulation;
-            moment += circulation * 0.5 * (influence.vortexX[at] + influence.vortexX[at + 1]);
+            moment += circulation * 0.5 * (influence.vortexX(r, node) + influence.vortexX(r, node + 1));
         }
         int place = COLUMNS * (1 + s) + b;
         lift[place] += 4 * width * sum;

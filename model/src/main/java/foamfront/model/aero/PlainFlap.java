@@ -35,11 +35,17 @@ public final class PlainFlap {
         return -0.5 * StrictMath.sin(theta) * (1 - StrictMath.cos(theta));
     }
 
-    /** Share of τ that a deflection in rad keeps: constant to 15 degrees, then falling by a straight line, judgement. */
+    /**
+     * Share of τ that a deflection in rad keeps: constant to 15 degrees, falling by a straight line to 25, and beyond that
+     * lift no longer grows (judgement).
+     */
     public static double efficiency(double deflection) {
-        double beyond = Math.max(0, Math.abs(deflection) - ATTACHED) / (SEPARATED - ATTACHED);
-        double fall = SMALL_ANGLE_EFFICIENCY - LARGE_ANGLE_EFFICIENCY;
-        return Math.max(0.5 * LARGE_ANGLE_EFFICIENCY, SMALL_ANGLE_EFFICIENCY - fall * beyond);
+        double size = Math.abs(deflection);
+        if (size > SEPARATED) {
+            return LARGE_ANGLE_EFFICIENCY * SEPARATED / size;
+        }
+        double beyond = Math.max(0, size - ATTACHED) / (SEPARATED - ATTACHED);
+        return SMALL_ANGLE_EFFICIENCY - (SMALL_ANGLE_EFFICIENCY - LARGE_ANGLE_EFFICIENCY) * beyond;
     }
 
     /** θ of the hinge, rad. */

@@ -5,6 +5,8 @@ import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Stations;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Design;
+import foamfront.model.design.Load;
+import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.WingSection;
@@ -30,6 +32,7 @@ final class WorkshopStage {
         w.set(Measure.CLEARANCE, room.clearance());
         w.set(Measure.BAY_LENGTH, room.spareLength());
         w.set(Measure.PROPELLER_CLEARANCE, propellerClearance(airframe));
+        w.set(Measure.VIEW, missingView(airframe));
         chordFit(w, airframe);
         if (airframe.tail() == null) {
             w.rule(Measure.HORIZONTAL_TAIL_VOLUME);
@@ -86,6 +89,19 @@ final class WorkshopStage {
             return Math.min(side, design.wing().x() - s.propellerX());
         }
         return 1;
+    }
+
+    /** What a nose camera asks for and a propeller ahead of it takes, rad; a pusher's or a twin's nose sees freely. */
+    private static double missingView(Airframe airframe) {
+        double missing = 0;
+        for (Load load : airframe.design().loads()) {
+            if (load.view() > 0
+                    && load.place() == Place.NOSE
+                    && airframe.stations().propellerX() < 0) {
+                missing = Math.max(missing, load.view());
+            }
+        }
+        return missing;
     }
 
     /** Inside height at the tip less what the spar needs; a plate's spar must fit its thickness. */

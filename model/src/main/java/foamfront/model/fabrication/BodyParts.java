@@ -81,13 +81,15 @@ final class BodyParts {
 
     private void shell(double length) {
         int pieces = out.pieces(length);
-        double piece = length / pieces;
         boolean angles = 2 * (w() + h()) + Tube.TAB > out.across;
         double wanted = design.power().battery().length() + LID_ROOM;
+        double from = 0;
         for (int i = 0; i < pieces; i++) {
+            double piece = out.pieceLength(length, pieces, i);
             double hatch = i == 0 ? Math.min(wanted, 0.8 * piece) : 0;
             double joint = i == 0 ? 0 : 0.5 * insideAround();
-            double x = (i + 0.5) * piece;
+            double x = from + 0.5 * piece;
+            from += piece;
             double edges = piece * (angles ? 1 : 2);
             if (hatch > 0 && angles) {
                 out.skin("body", 1, tube(piece, true, hatch), 2 * piece, joint, edges, x, 0, 0);
@@ -113,7 +115,7 @@ final class BodyParts {
                     false,
                     new Rectangle(SLEEVE, 0.25 * insideAround()),
                     0.5 * insideAround(),
-                    0.5 * length,
+                    Math.min(out.along, length),
                     0.5 * w(),
                     0);
         }
@@ -132,11 +134,13 @@ final class BodyParts {
 
     private void floor(double length) {
         int pieces = out.pieces(length);
-        double piece = length / pieces;
         double z = 0.5 * h() - shape.wall() - design.power().battery().height();
+        double from = 0;
         for (int i = 0; i < pieces; i++) {
+            double piece = out.pieceLength(length, pieces, i);
             Rectangle board = new Rectangle(piece, shape.insideWidth());
-            out.part("floor", 1, false, true, board, 2 * piece, (i + 0.5) * piece, 0, z);
+            out.part("floor", 1, false, true, board, 2 * piece, from + 0.5 * piece, 0, z);
+            from += piece;
         }
     }
 
@@ -151,7 +155,7 @@ final class BodyParts {
                 true,
                 true,
                 new Rectangle(length, Math.max(0.5 * shape.insideHeight(), shape.wall())),
-                3 * length + joint,
+                2 * length + joint,
                 wing.x() + 0.5 * chord,
                 0.5 * w(),
                 wing.z());

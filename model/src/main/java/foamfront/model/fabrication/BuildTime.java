@@ -5,8 +5,8 @@ import foamfront.model.factors.Factors;
 import foamfront.model.parts.Workshop;
 
 /**
- * Time at the bench by the workshop's rates: metres cut, folded, glued and taped, parts marked out, bought parts fitted. A
- * bevel counts as a cut, a score as a cut and a fold.
+ * Time at the bench by the workshop's rates: metres cut, folded, glued and taped, parts marked out, bought parts fitted. The
+ * two walls of a fold's groove belong to the fold, a bevelled edge counts as a cut, a score as a cut and a fold.
  *
  * @param cutting s
  * @param folding s
@@ -29,7 +29,7 @@ public record BuildTime(
             Pattern pattern = part.pattern();
             int n = part.count();
             double scored = pattern.scored();
-            cut += n * (pattern.cut() + scored + pattern.bevelled());
+            cut += n * (pattern.cut() + scored + pattern.bevelled() - 2 * pattern.folded());
             fold += n * (scored + pattern.folded());
             glue += part.glueLength();
             tape += part.tapeLength() + part.coveringLength();

@@ -33,18 +33,29 @@ final class OrderSearch {
         bestScore = Double.POSITIVE_INFINITY;
         for (int which = 0; which < PackingOrders.COUNT; which++) {
             PackingOrders.fill(order, packer, which);
-            if (attempt(RectanglePacker.Rule.FLUSH) <= enough || attempt(RectanglePacker.Rule.WIDEST) <= enough) {
+            boolean all = enough == Double.NEGATIVE_INFINITY;
+            if (attempt(RectanglePacker.Rule.FLUSH, all) <= enough
+                    || attempt(RectanglePacker.Rule.WIDEST, all) <= enough) {
                 return bestScore;
             }
         }
         return bestScore;
     }
 
-    private double attempt(RectanglePacker.Rule rule) {
-        packer.pack(order, rule);
-        keep(rule);
+    /** Passes that cannot save a whole bin are given up unless the best of {@code all} is wanted. */
+    private double attempt(RectanglePacker.Rule rule, boolean all) {
+        int most = all || bestScore > MANY ? Integer.MAX_VALUE : (int) Math.ceil(bestScore - Skyline.FLUSH) - 1;
+        if (packer.strip()) {
+            most = Integer.MAX_VALUE;
+        }
+        if (packer.pack(order, rule, most)) {
+            keep(rule);
+        }
         return bestScore;
     }
+
+    /** More bins than any parts list needs. */
+    private static final double MANY = 1e6;
 
     private void keep(RectanglePacker.Rule rule) {
         double score = packer.score();

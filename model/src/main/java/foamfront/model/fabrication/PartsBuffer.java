@@ -48,7 +48,12 @@ final class PartsBuffer {
             double y,
             double z) {
         cut.add(new CutPart(
-                name, assembly, count, count == 2, true, pattern, glue, tape, covering(pattern, edges), x, y, z));
+                name, assembly, count, paired(count), true, pattern, glue, tape, covering(pattern, edges), x, y, z));
+    }
+
+    /** Wings and tails have handed halves; shells and floats are alike. */
+    private boolean paired(int count) {
+        return count == 2 && (assembly == Assembly.WING || assembly == Assembly.TAIL);
     }
 
     private double covering(Pattern pattern, double edges) {
@@ -81,6 +86,12 @@ final class PartsBuffer {
     /** How many pieces a length must be cut into to come out of the sheet. */
     int pieces(double length) {
         return Math.max(1, (int) Math.ceil(length / along - 1e-9));
+    }
+
+    /** Length of piece {@code i} of {@code pieces}: whole sheets first, which nests best, and a rest no shorter than a tenth of one. */
+    double pieceLength(double length, int pieces, int i) {
+        double rest = Math.max(length - (pieces - 1) * along, Math.min(0.1 * along, length / pieces));
+        return i == pieces - 1 ? rest : (length - rest) / (pieces - 1);
     }
 
     PartsList list() {

@@ -76,6 +76,52 @@ final class RectanglePacker {
         return turnable[i];
     }
 
+    /** Whether the problem is a strip of open height. */
+    boolean strip() {
+        return limit == Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Bins these rectangles cannot do without: by their area, and by the first found set of which no two fit one bin, taking
+     * the rectangles as loaded.
+     */
+    int bound() {
+        double area = 0;
+        int apart = 0;
+        for (int i = 0; i < n; i++) {
+            area += width[i] * height[i];
+            boolean joins = true;
+            for (int k = 0; k < apart && joins; k++) {
+                joins = !share(i, waiting[k]);
+            }
+            if (joins) {
+                waiting[apart++] = i;
+            }
+        }
+        return Math.max(apart, (int) Math.ceil(area / (stripWidth * limit) - Skyline.FLUSH));
+    }
+
+    /** Whether two rectangles fit one bin, side by side or one above the other in any allowed attitude. */
+    private boolean share(int i, int j) {
+        for (int turn = 0; turn < 4; turn++) {
+            boolean ti = (turn & 1) == 1;
+            boolean tj = (turn & 2) == 2;
+            if ((ti && !turnable[i]) || (tj && !turnable[j])) {
+                continue;
+            }
+            double wi = ti ? height[i] : width[i];
+            double hi = ti ? width[i] : height[i];
+            double wj = tj ? height[j] : width[j];
+            double hj = tj ? width[j] : height[j];
+            boolean beside = wi + wj <= stripWidth + Skyline.FLUSH && Math.max(hi, hj) <= limit + Skyline.FLUSH;
+            boolean above = hi + hj <= limit + Skyline.FLUSH && Math.max(wi, wj) <= stripWidth + Skyline.FLUSH;
+            if (beside || above) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Bins used by the last pass. */
     int bins() {
         return bins;
@@ -88,11 +134,16 @@ final class RectanglePacker {
 
     /** What a pass is judged by: the height of a strip; full bins and the filled share of the last one. Less is better. */
     double score() {
-        return limit == Double.POSITIVE_INFINITY ? top : bins - 1 + lastBinArea / (stripWidth * limit);
+        return strip() ? top : bins - 1 + lastBinArea / (stripWidth * limit);
     }
 
     /** Places all rectangles, ties going to the earlier in {@code order}. */
     void pack(int[] order, Rule rule) {
+        pack(order, rule, Integer.MAX_VALUE);
+    }
+
+    /** The same, but gives up, and says false, once more than {@code most} bins are needed. */
+    boolean pack(int[] order, Rule rule, int most) {
         System.arraycopy(order, 0, waiting, 0, n);
         int left = n;
         bins = 1;
@@ -115,6 +166,9 @@ final class RectanglePacker {
                     System.arraycopy(waiting, 1, waiting, 0, left);
                 }
                 if (left > 0) {
+                    if (bins == most) {
+                        return false;
+                    }
                     bins++;
                     lastBinArea = 0;
                 }
@@ -123,6 +177,7 @@ final class RectanglePacker {
             }
         }
         top = skyline.top();
+        return true;
     }
 
     /** A rectangle larger than the bin lies in one by itself. */
@@ -136,23 +191,33 @@ final class RectanglePacker {
 
     /** Slot in the waiting list times 2, plus 1 when turned; −1 when nothing fits. */
     private int choose(int segment, int left, Rule rule) {
-        double room = skyline.width(segment);
-        double headroom = limit - skyline.y(segment);
+        boolean widest = rule == Rule.WIDEST;
+        double room = skyline.width(segment) + Skyline.FLUSH;
+        double headroom = limit - skyline.y(segment) + Skyline.FLUSH;
         double leftRise = skyline.leftRise(segment);
         double rightRise = skyline.rightRise(segment);
         int best = -1;
-        double bestFit = -1;
+        double bestFit = 0;
+        double lastWidth = -1;
+        double lastHeight = -1;
         for (int slot = 0; slot < left; slot++) {
             int i = waiting[slot];
             double w = width[i];
             double h = height[i];
-            double fit = rule.fitness(w, h, room, headroom, leftRise, rightRise);
-            if (fit > bestFit) {
-                bestFit = fit;
-                best = 2 * slot;
+            if (w == lastWidth && h == lastHeight) {
+                continue; // alike, and the earlier one goes first
             }
-            if (turnable[i] && w != h) {
-                fit = rule.fitness(h, w, room, headroom, leftRise, rightRise);
+            lastWidth = turnable[i] ? w : -1;
+            lastHeight = h;
+            if (w <= room && h <= headroom) {
+                double fit = widest ? w : flush(w, h, room, leftRise, rightRise);
+                if (fit > bestFit) {
+                    bestFit = fit;
+                    best = 2 * slot;
+                }
+            }
+            if (turnable[i] && h <= room && w <= headroom) {
+                double fit = widest ? h : flush(h, w, room, leftRise, rightRise);
                 if (fit > bestFit) {
                     bestFit = fit;
                     best = 2 * slot + 1;
@@ -160,6 +225,13 @@ final class RectanglePacker {
             }
         }
         return best;
+    }
+
+    /** How many sides of a rectangle lie flush, 5 for all three down to 1 for none; a filled gap outweighs a level top. */
+    private static int flush(double w, double h, double room, double leftRise, double rightRise) {
+        int level = Math.abs(h - leftRise) <= Skyline.FLUSH ? 1 : 0;
+        level += Math.abs(h - rightRise) <= Skyline.FLUSH ? 1 : 0;
+        return room - w <= 2 * Skyline.FLUSH ? 3 + level : 1 + Math.min(1, level);
     }
 
     private void set(int segment, int i, boolean turn) {
@@ -177,35 +249,11 @@ final class RectanglePacker {
         atX[i] = skyline.place(segment, w, h, atLeft);
     }
 
-    /** How well a rectangle fits a gap; negative where it does not. */
+    /** Which of the rectangles that fit a gap is taken. */
     enum Rule {
-        /** The widest that fits. */
-        WIDEST {
-            @Override
-            double fitness(double w, double h, double room, double headroom, double leftRise, double rightRise) {
-                if (w > room + Skyline.FLUSH || h > headroom + Skyline.FLUSH) {
-                    return -1;
-                }
-                return w / room;
-            }
-        },
-        /** Most flush sides, then the order. */
-        FLUSH {
-            @Override
-            double fitness(double w, double h, double room, double headroom, double leftRise, double rightRise) {
-                if (w > room + Skyline.FLUSH || h > headroom + Skyline.FLUSH) {
-                    return -1;
-                }
-                boolean full = room - w <= Skyline.FLUSH;
-                boolean left = Math.abs(h - leftRise) <= Skyline.FLUSH;
-                boolean right = Math.abs(h - rightRise) <= Skyline.FLUSH;
-                if (full) {
-                    return left && right ? 5 : left || right ? 4 : 3;
-                }
-                return left || right ? 2 : 1;
-            }
-        };
-
-        abstract double fitness(double w, double h, double room, double headroom, double leftRise, double rightRise);
+        /** The widest. */
+        WIDEST,
+        /** The one with most flush sides, then the first in order. */
+        FLUSH
     }
 }

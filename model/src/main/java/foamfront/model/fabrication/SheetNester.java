@@ -14,7 +14,6 @@ public final class SheetNester {
     /** Whole sheets, at least {@link SheetPlan#bound}. */
     public int sheets(PartsList parts, Board board) {
         items.load(packer, parts.cut(), board);
-        int bound = SheetBound.of(parts.cut(), board);
-        return Math.max(bound, (int) Math.ceil(search.quick(bound) - Skyline.FLUSH));
+        return (int) Math.ceil(search.quick(packer.bound()) - Skyline.FLUSH);
     }
 }

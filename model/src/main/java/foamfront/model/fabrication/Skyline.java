@@ -73,9 +73,10 @@ final class Skyline {
     double place(int i, double width, double height, boolean left) {
         double at = left ? x[i] : x[i] + w[i] - width;
         if (w[i] - width <= FLUSH) {
+            at = x[i];
             y[i] += height;
             merge(i);
-            return x[i] <= at ? at : x[i];
+            return at;
         }
         insert(left ? i : i + 1);
         int part = left ? i : i + 1;

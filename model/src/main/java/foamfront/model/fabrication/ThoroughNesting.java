@@ -31,7 +31,7 @@ public final class ThoroughNesting {
                 places.add(new Placement(items.part(i), packer.bin[i], along, across, packer.turned[i], false));
             }
         }
-        int sheets = Math.max(bound, packer.bins());
+        int sheets = packer.bins();
         double used = parts.area() / (sheets * board.length() * board.width());
         return new SheetPlan(sheets, bound, used, places);
     }

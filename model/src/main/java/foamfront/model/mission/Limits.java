@@ -38,6 +38,7 @@ public final class Limits {
             atLeast(Measure.PROPELLER_CLEARANCE, 0.010, "10 mm to any foam (common practice, T-12)"),
             atLeast(Measure.CLEARANCE, 0.005, "5 mm round everything inside (common practice, F-18)"),
             atLeast(Measure.BAY_LENGTH, 0, "everything inside must fit in a row"),
+            atMost(Measure.VIEW, 0, "nothing but the nose itself may stand in a camera's view"),
             atLeast(Measure.CHORD_FIT, 0, "the fold must leave room for its spar (F-11)"),
             atMost(Measure.SHEET_FIT, 1, "every part comes out of a stock sheet"),
             atLeast(Measure.CAR_ROOM, 0, "it must go into the car"),

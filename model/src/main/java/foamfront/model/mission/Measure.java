@@ -91,6 +91,7 @@ public enum Measure {
     CLEARANCE("room inside the body", Unit.MILLIMETRE, HIGHER, "least clearance round battery, loads, motor and radio"),
     BAY_LENGTH(
             "spare bay length", Unit.MILLIMETRE, HIGHER, "body bay length left over behind all that must fit in a row"),
+    VIEW("missing clear view", Unit.DEGREE, LOWER, "angle asked for by a camera that the propeller stands in"),
     CHORD_FIT("fold fit", Unit.MILLIMETRE, HIGHER, "inside height left for the spar at the tip of a folded wing"),
     SHEET_FIT("sheet fit", Unit.RATIO, LOWER, "largest part's side over the sheet side it must come from"),
     WING_BENDING("wing strength", Unit.RATIO, HIGHER, "failure load over the limit load, worst section"),

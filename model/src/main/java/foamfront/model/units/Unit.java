@@ -73,6 +73,7 @@ public enum Unit {
     private final String symbol;
     private final double factor;
     private final double offset;
+    private final double divisor;
 
     Unit(Dimension dimension, String symbol, double factor) {
         this(dimension, symbol, factor, 0);
@@ -83,6 +84,10 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = factor;
         this.offset = offset;
+        // Dividing by 1000 rounds once where multiplying by 0.001 rounds twice: 1.2 m and 1200 mm must be the same
+        // number.
+        double inverse = Math.rint(1 / factor);
+        this.divisor = factor < 1 && Math.abs(1 / factor - inverse) < 1e-9 ? inverse : 0;
     }
 
     public Dimension dimension() {
@@ -96,11 +101,11 @@ public enum Unit {
 
     /** A number in this unit as SI. */
     public double toSi(double value) {
-        return value * factor + offset;
+        return divisor > 0 ? value / divisor + offset : value * factor + offset;
     }
 
     /** An SI number in this unit. */
     public double fromSi(double value) {
-        return (value - offset) / factor;
+        return divisor > 0 ? (value - offset) * divisor : (value - offset) / factor;
     }
 }

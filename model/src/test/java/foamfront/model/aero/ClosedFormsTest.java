@@ -18,6 +18,12 @@ class ClosedFormsTest {
 
     private static final double ROUNDING = 1e-12;
 
+    /** The design's target for lift slopes. */
+    private static final double SLOPE = 0.01;
+
+    /** The halves of a V spare each other some downwash, so its own a_N is above the level tail's: measured 6 %. */
+    private static final double V_TAIL_LIFT = 1.1;
+
     @ParameterizedTest(name = "aspect ratio {0}")
     @CsvSource({"1, 1.4833", "2, 2.6026", "4, 3.8832", "6, 4.5287", "8, 4.9058", "10, 5.1510"})
     void helmboldsSlopes(double aspectRatio, double slope) {
@@ -92,5 +98,45 @@ class ClosedFormsTest {
         assertThat(x).isBetween(0.65, 0.6875).isLessThan(0.5 * (0.65 + 0.6875));
         assertThat(FinYaw.stiffness(fin, 1, FinYaw.ON_BODY, 0.2, 0.3, 1.2))
                 .isCloseTo(slope * 0.035 / 0.3 * (x - 0.2) / 1.2, within(ROUNDING));
+    }
+
+    /** P. E. Purser and J. P. Campbell, NACA R-823, 1945 (from memory): K a_N sin² ν. */
+    @Test
+    void aVTailYawsByTheSquareOfItsSine() {
+        Surface level = TestWings.surface(Surface.Role.TAIL, 4, 0.8, 0, 0.05, 0.6, 0, 0);
+        assertThat(FinYaw.vTailStiffness(level, 1, 0, 0.3, 1.2)).isZero();
+        double angle = Math.toRadians(35);
+        Surface vee = vee(level, 35);
+        double sine = Math.sin(angle);
+        assertThat(FinYaw.vTailStiffness(vee, 1, 0, 0.3, 1.2))
+                .isCloseTo(0.7 * Helmbold.liftSlope(4, 1) * sine * sine * 0.05 / 0.3 * 0.6 / 1.2, within(ROUNDING));
+    }
+
+    /** The same report: C_Lα = a_N cos² ν. */
+    @Test
+    void aVTailLiftsByTheSquareOfItsCosine() {
+        Surface level = TestWings.surface(Surface.Role.TAIL, 4, 0.8, 0, 0.05, 0.6, 0, 0);
+        double ratio = slopeOf(vee(level, 35)) / slopeOf(level);
+        double cosine = Math.cos(Math.toRadians(35));
+        assertThat(ratio).isBetween(cosine * cosine, V_TAIL_LIFT * cosine * cosine);
+        double fine = TestWings.solved(new Resolution(4, 32, 4), wingOf(vee(level, 35)))
+                .surfaceLiftSlope(0);
+        assertThat(slopeOf(vee(level, 35)) / fine).isCloseTo(1, within(SLOPE));
+    }
+
+    private static double slopeOf(Surface tail) {
+        return TestWings.solved(wingOf(tail)).surfaceLiftSlope(0);
+    }
+
+    private static Surface vee(Surface level, double degrees) {
+        Panel p = level.panels().get(0);
+        double y = p.breadth() * Math.cos(Math.toRadians(degrees));
+        double z = p.breadth() * Math.sin(Math.toRadians(degrees));
+        Panel panel = new Panel(p.rootX(), 0, 0, p.rootChord(), 0, p.tipX(), y, z, p.tipChord(), 0);
+        return TestWings.of(Surface.Role.TAIL, List.of(panel));
+    }
+
+    private static Surface wingOf(Surface tail) {
+        return TestWings.of(Surface.Role.WING, tail.panels());
     }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Default strips and fine strips against converged vortex lattices of flat plates. */
 class LiftingSurfaceExternalTest {
@@ -106,6 +107,34 @@ class LiftingSurfaceExternalTest {
     void finestGridFindsTheSquarePlate() {
         LiftingSystem system = TestWings.solved(new Resolution(10, 24, 4), TestWings.wing(1, 1, 0));
         FINEST.relative("lift slope of a square plate", 1.4602, system.liftSlope(), 0.001, "1/rad");
+    }
+
+    /** Straight lifting line over vortex lattice, rectangular: a regression of the two theories against each other. */
+    @ParameterizedTest(name = "aspect ratio {0}")
+    @CsvSource({"4, 1.115", "6, 1.075", "8, 1.055"})
+    void theStraightLineIsHighByTheKnownRatio(double aspectRatio, double ratio) {
+        double line = FourierLiftingLine.tapered(aspectRatio, 1, eta -> 1).lift();
+        double surface = TestWings.solved(TestWings.wing(aspectRatio, 1, 0)).liftSlope();
+        assertThat(line / surface).isCloseTo(ratio, within(SLOPE));
+    }
+
+    /** The same for Helmbold's closed form. */
+    @ParameterizedTest(name = "aspect ratio {0}")
+    @CsvSource({"1, 1.016", "2, 1.052", "4, 1.075", "6, 1.075", "8, 1.070"})
+    void helmboldIsHighByTheKnownRatio(double aspectRatio, double ratio) {
+        double surface = TestWings.solved(TestWings.wing(aspectRatio, 1, 0)).liftSlope();
+        assertThat(Helmbold.liftSlope(aspectRatio, 1) / surface).isCloseTo(ratio, within(SLOPE));
+    }
+
+    /** The straight line puts it at 0.5 to 0.6 of the semispan; a real surface unloads its tip a little more. */
+    @Test
+    void aTaperedWingStallsFirstNearHalfItsSemispan() {
+        LiftingSystem system = TestWings.solved(TestWings.wing(6, 0.5, 0));
+        int first = 0;
+        for (int i = 1; i < system.endStrip(0); i++) {
+            first = system.stripLiftSlope(i) > system.stripLiftSlope(first) ? i : first;
+        }
+        assertThat(system.stripY(first) / (0.5 * system.referenceSpan())).isBetween(0.4, 0.65);
     }
 
     private static double centreOfLift(LiftingSystem system) {

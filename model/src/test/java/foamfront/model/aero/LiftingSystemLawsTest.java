@@ -138,6 +138,35 @@ class LiftingSystemLawsTest {
         assertThat(hinged.elevatorMomentSlope(0.1)).isCloseTo(rigged.fixedMoment(0.1) + section, within(ROUNDING));
     }
 
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void twoFlapsEndToEndAreOneLongFlap(long seed) {
+        Random random = new Random(seed);
+        Surface wing = wing(random, 1);
+        double end = 0.2 + 0.6 * random.nextDouble();
+        double inner = flapped(wing, 0, end);
+        double outer = flapped(wing, end, 1);
+        assertThat(inner + outer).isCloseTo(flapped(wing, 0, 1), within(ROUNDING));
+        assertThat(inner).isPositive();
+        assertThat(outer).isPositive();
+    }
+
+    private static double flapped(Surface wing, double from, double to) {
+        return TestWings.solved(TestWings.with(wing, new Control(Control.Kind.FLAP, 0.25, from, to)))
+                .flapLiftSlope();
+    }
+
+    @Test
+    void lostEffectivenessScalesTheColumn() {
+        Surface wing = TestWings.with(TestWings.wing(6, 0.6, 0), new Control(Control.Kind.ELEVON, 0.2, 0.3, 1));
+        LiftingSystem half = new LiftingSystem(Resolution.DEFAULT);
+        half.solve(List.of(wing), TestWings.PLATE, 0.5, 1);
+        LiftingSystem full = TestWings.solved(wing);
+        assertThat(half.elevatorLiftSlope()).isCloseTo(0.5 * full.elevatorLiftSlope(), within(ROUNDING));
+        assertThat(half.elevatorMomentSlope(0)).isCloseTo(0.5 * full.elevatorMomentSlope(0), within(ROUNDING));
+        assertThat(half.flapLiftSlope()).isZero();
+    }
+
     private static double stripMoments(LiftingSystem system, int surface) {
         double sum = 0;
         for (int i = system.firstStrip(surface); i < system.endStrip(surface); i++) {

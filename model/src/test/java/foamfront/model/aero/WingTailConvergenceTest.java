@@ -3,6 +3,7 @@ package foamfront.model.aero;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Default strips against forty strips and eight rows of the same kernel, wing and tail together. */
 class WingTailConvergenceTest {
@@ -85,6 +87,20 @@ class WingTailConvergenceTest {
         }
         double squares = errors.stream().mapToDouble(e -> e * e).sum();
         assertThat(Math.sqrt(squares / errors.size())).isLessThan(RMS_NEUTRAL_POINT);
+    }
+
+    /** A flat constant-chord middle and a tapered, swept, raised outer panel: no node stands on the break. */
+    @ParameterizedTest(name = "break at {0}")
+    @ValueSource(doubles = {0.3, 0.45, 0.6, 0.75})
+    void breaksOfChordAndDihedralNeedNoNode(double at) {
+        double half = 0.6;
+        double rise = 0.2 * (1 - at) * half;
+        Panel inner = new Panel(0, 0, 0, 0.22, 0, 0, at * half, 0, 0.22, 0);
+        Panel outer = new Panel(0, at * half, 0, 0.22, 0, 0.05, half, rise, 0.11, 0);
+        Surface wing = TestWings.of(Surface.Role.WING, List.of(inner, outer));
+        Surface tail = TestWings.surface(Surface.Role.TAIL, 4, 0.8, 5, 0.045, 0.65, 0.05, 0);
+        Pair pair = new Pair(wing, tail);
+        compare(pair.solved(Resolution.DEFAULT), pair.solved(FINE), tail.span() / wing.span());
     }
 
     @Test

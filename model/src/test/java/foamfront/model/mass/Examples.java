@@ -32,6 +32,7 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
@@ -53,11 +54,15 @@ public final class Examples {
     public static final Spar TUBE =
             new Spar("tube 8/6", Spar.Shape.ROUND, 0.008, 0.008, 0.006, 127e9, 600e6, 1500, 1, 9, P);
 
+    public static final Wheel WHEEL = new Wheel("60 mm", 0.06, 0.02, 0.018, 2, P);
+
+    public static final Fan FAN = new Fan("64 mm", 0.064, 0.02, 0.6, 0.05, 15, P);
+
     public static final Workshop WORKSHOP = new Workshop(0.002, 0.08, 0.0076, 10, 600, 400, 900, 300, 60, 300, 0.05);
 
-    private static final Battery BATTERY = new Battery("3S 2200", 3, 7920, 30, 0.18, 0.105, 0.034, 0.024, 0.006, 18, P);
+    public static final Battery BATTERY = new Battery("3S 2200", 3, 7920, 30, 0.18, 0.105, 0.034, 0.024, 0.006, 18, P);
 
-    private static final PowerPlant PLANT = new PowerPlant(
+    public static final PowerPlant PLANT = new PowerPlant(
             new Motor("2212-920", 0.053, 0.028, 0.030, 96.3, 0.10, 0.5, 10, 0, 14, P),
             new Propeller(
                     "10x4.7",
@@ -108,12 +113,92 @@ public final class Examples {
                         new Fin(1, 0.16, 0.14, 0.6, FinJoint.FIXED)),
                 new Body.SquareTube(0.96, 0.075, 0.08, Nose.FIXED),
                 new Power.NoseTractor(PLANT),
-                new Undercarriage.TailWheel(new Wheel("60 mm", 0.06, 0.02, 0.018, 2, P)),
+                new Undercarriage.TailWheel(WHEEL),
                 new Controls(true, true, FlapKind.NONE, 0.5, 0.22, 0.35, 0.4),
                 BOARD,
                 Covering.TAPED_EDGES,
                 RADIO,
                 List.of(loads));
+    }
+
+    /** The design with another body. */
+    public static Design with(Design d, Body body) {
+        return new Design(
+                d.name(),
+                d.wing(),
+                d.tail(),
+                body,
+                d.power(),
+                d.undercarriage(),
+                d.controls(),
+                d.board(),
+                d.covering(),
+                d.radio(),
+                d.loads());
+    }
+
+    /** The design with another power plant. */
+    public static Design with(Design d, Power power) {
+        return new Design(
+                d.name(),
+                d.wing(),
+                d.tail(),
+                d.body(),
+                power,
+                d.undercarriage(),
+                d.controls(),
+                d.board(),
+                d.covering(),
+                d.radio(),
+                d.loads());
+    }
+
+    /** The design with another undercarriage. */
+    public static Design with(Design d, Undercarriage gear) {
+        return new Design(
+                d.name(),
+                d.wing(),
+                d.tail(),
+                d.body(),
+                d.power(),
+                gear,
+                d.controls(),
+                d.board(),
+                d.covering(),
+                d.radio(),
+                d.loads());
+    }
+
+    /** The design with another wing and tail. */
+    public static Design with(Design d, Wing wing, Tail tail) {
+        return new Design(
+                d.name(),
+                wing,
+                tail,
+                d.body(),
+                d.power(),
+                d.undercarriage(),
+                d.controls(),
+                d.board(),
+                d.covering(),
+                d.radio(),
+                d.loads());
+    }
+
+    /** The design with other controls. */
+    public static Design with(Design d, Controls controls) {
+        return new Design(
+                d.name(),
+                d.wing(),
+                d.tail(),
+                d.body(),
+                d.power(),
+                d.undercarriage(),
+                controls,
+                d.board(),
+                d.covering(),
+                d.radio(),
+                d.loads());
     }
 
     public static MassBreakdown masses(Airframe airframe) {

@@ -9,6 +9,7 @@ import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.factors.Factors;
 import foamfront.model.mass.Examples;
+import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -85,6 +86,45 @@ class StructureLawsTest {
                 .isCloseTo(nominal.divergenceSpeed() * Math.sqrt(k), withinPercentage(ROUNDING));
         // Crushing at 12.5 MPa, wrinkling at 20.8 MPa: the factor acts until wrinkling takes over.
         assertThat(strong.wingBending()).isCloseTo(nominal.wingBending() * k, withinPercentage(ROUNDING));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3})
+    void everyFigureIsFiniteAndNoneBelowZero(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        WingSection[] sections = sections();
+        for (int k = 0; k < 200; k++) {
+            WingSpar spar = random.nextBoolean() ? new WingSpar.BoardStrip() : new WingSpar.Stock(Examples.TUBE);
+            WingJoint joint = random.nextBoolean() ? WingJoint.ONE_PIECE : WingJoint.PLUG_IN;
+            Airframe airframe = Airframe.of(
+                    Examples.design(random.nextDouble(0.3, 3), sections[random.nextInt(sections.length)], spar, joint));
+            double stall = random.nextDouble(2, 15);
+            FlightLoads loads = new FlightLoads(
+                    random.nextDouble(0.05, 4),
+                    random.nextDouble(0, 2),
+                    random.nextDouble(0, 0.2),
+                    1.225,
+                    stall,
+                    stall * random.nextDouble(0.8, 3),
+                    stall * random.nextDouble(0.8, 4),
+                    random.nextDouble(0, 6),
+                    random.nextDouble(2, 6));
+            StructureMargins m = margins(airframe, loads, Factors.NOMINAL);
+            double[] figures = {
+                m.limitLoad(),
+                m.wingBending(),
+                m.sparShear(),
+                m.joint(),
+                m.tipDeflection(),
+                m.divergenceSpeed(),
+                m.boomDeflection(),
+                m.boomBending(),
+                m.servoTorque()
+            };
+            for (double figure : figures) {
+                assertThat(figure).isFinite().isNotNegative();
+            }
+        }
     }
 
     private static Factors factors(double strength, double stiffness) {

@@ -1,8 +1,10 @@
 package foamfront.optimizer.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is remembered beside a population: the joint front, the front of every niche, the designs nearest to feasible while
@@ -17,6 +19,7 @@ final class Archive {
     private final EpsilonArchive front;
     private final List<EpsilonArchive> nicheFronts = new ArrayList<>();
     private final List<Fitness> nearest = new ArrayList<>();
+    private final @Nullable Fitness[] nicheNearest;
     private final List<Fitness> arrivals = new ArrayList<>();
     private final double[] least;
     private final double[] most;
@@ -27,10 +30,11 @@ final class Archive {
         for (int k = 0; k < niches && niches > 1; k++) {
             nicheFronts.add(new EpsilonArchive(problem.resolution(), Math.min(cap, NICHE_CAP)));
         }
+        nicheNearest = new @Nullable Fitness[niches];
         least = new double[problem.objectives()];
         most = new double[problem.objectives()];
-        java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
-        java.util.Arrays.fill(most, Double.NEGATIVE_INFINITY);
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        Arrays.fill(most, Double.NEGATIVE_INFINITY);
     }
 
     /** True where the design entered the joint front. */
@@ -55,6 +59,11 @@ final class Archive {
     }
 
     private void offerNearest(Fitness fitness) {
+        int niche = fitness.design().niche();
+        if (niche >= 0) {
+            Fitness holder = nicheNearest[niche];
+            nicheNearest[niche] = holder == null || fitness.violation() < holder.violation() ? fitness : holder;
+        }
         int last = nearest.size() - 1;
         if ((last + 1 == NEAREST_KEPT && nearest.get(last).violation() <= fitness.violation())
                 || nearest.stream().anyMatch(other -> other.design().equals(fitness.design()))) {
@@ -90,6 +99,13 @@ final class Archive {
     /** Of one niche, sorted; the joint front where there is one niche only. */
     List<Fitness> front(int niche) {
         return nicheFronts.isEmpty() ? front() : nicheFronts.get(niche).members();
+    }
+
+    /** What can bring a niche back: its front, or the design nearest to feasible while it has none. */
+    List<Fitness> revivable(int niche) {
+        List<Fitness> own = front(niche);
+        Fitness almost = nicheNearest[niche];
+        return own.isEmpty() && almost != null ? List.of(almost) : own;
     }
 
     /** Designs nearest to feasible, best first; of interest while the front is empty. */

@@ -1,5 +1,7 @@
 package foamfront.optimizer.search;
 
+import java.util.Arrays;
+
 /**
  * A design with its evaluation: what the engine calls fitness.
  *
@@ -21,8 +23,6 @@ record Fitness(UnitChromosome design, Evaluation evaluation) implements Comparab
     @Override
     public int compareTo(Fitness other) {
         int byViolation = Double.compare(violation(), other.violation());
-        return byViolation != 0 || !isFeasible()
-                ? byViolation
-                : java.util.Arrays.compare(objectives(), other.objectives());
+        return byViolation != 0 || !isFeasible() ? byViolation : Arrays.compare(objectives(), other.objectives());
     }
 }

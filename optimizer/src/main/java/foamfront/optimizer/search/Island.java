@@ -101,7 +101,7 @@ final class Island {
         for (int niche : places.turn()) {
             if (population.forAll(
                     member -> !member.isEvaluated() || member.fitness().design().niche() != niche)) {
-                recalled.addAll(spread(archive.front(niche), RECALLED * places.perNiche()));
+                recalled.addAll(spread(archive.revivable(niche), RECALLED * places.perNiche()));
             }
         }
         append(recalled);

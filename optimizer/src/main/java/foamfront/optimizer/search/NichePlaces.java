@@ -13,6 +13,7 @@ final class NichePlaces {
     private final int niches;
     private final int turns;
     private final int perNiche;
+    private final LexicographicOrder order = new LexicographicOrder();
     private final Thinning thinning = new Thinning();
 
     private boolean open;
@@ -59,6 +60,8 @@ final class NichePlaces {
      * @param ranks of the feasible among all
      */
     int[] choose(int[] niche, int[] ranks, double[][] objectives, double[] violation) {
+        double[][] keys =
+                Arrays.stream(violation).mapToObj(v -> new double[] {v}).toArray(double[][]::new);
         int[] result = new int[turns * perNiche];
         int count = 0;
         for (int wanted : turn()) {
@@ -67,9 +70,11 @@ final class NichePlaces {
                     .toArray();
             int end = count + Math.min(perNiche, members.length);
             count = chooseFeasible(members, ranks, objectives, violation, result, count, end);
-            int nearest = leastViolating(members, violation);
-            if (count < end && nearest >= 0) {
-                result[count++] = nearest;
+            int[] infeasible =
+                    Arrays.stream(members).filter(i -> violation[i] > 0).toArray();
+            order.sort(infeasible, infeasible.length, keys);
+            for (int k = 0; k < infeasible.length && count < end; k++) {
+                result[count++] = infeasible[k];
             }
         }
         return Arrays.copyOf(result, count);
@@ -99,16 +104,5 @@ final class NichePlaces {
             count += taken;
         }
         return count;
-    }
-
-    /** An infeasible member, or -1. */
-    private static int leastViolating(int[] members, double[] violation) {
-        int least = -1;
-        for (int i : members) {
-            if (violation[i] > 0 && (least < 0 || violation[i] < violation[least])) {
-                least = i;
-            }
-        }
-        return least;
     }
 }

@@ -5,10 +5,11 @@ import java.util.List;
 /**
  * What a search found.
  *
- * @param front feasible designs that no evaluated one beats, to within the archive's boxes; sorted by objectives
- * @param nicheFronts the same for each niche alone
+ * @param front feasible designs of which none beats another, at most one in each box of the problem's resolution: the archive
+ *     and what the last populations add where its boxes have grown; sorted by objectives
+ * @param nicheFronts the archived front of each niche alone, up to a hundred designs and the best in each objective
  * @param leastInfeasible where nothing feasible was found, the designs nearest to it, best first; otherwise empty
- * @param evaluations done
+ * @param evaluations calls of the evaluator
  * @param feasible how many of them were
  * @param stoppedEarly by the caller
  * @param faults the first {@value Appraiser#FAULTS_KEPT} of each island

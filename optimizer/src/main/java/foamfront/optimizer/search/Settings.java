@@ -15,6 +15,9 @@ public record Settings(long evaluations, long seed, int threads, int population,
     /** Budgets up to this are searched by two islands, larger ones by four (design decision). */
     private static final long SMALL_BUDGET = 100_000;
 
+    /** Above this a population of 1000 still sees thousands of generations (judgement). */
+    private static final long LARGE_BUDGET = 5_000_000;
+
     /** An island needs a few parents to choose among. */
     private static final int SMALLEST_ISLAND = 8;
 
@@ -25,9 +28,17 @@ public record Settings(long evaluations, long seed, int threads, int population,
         Require.positive("archive cap", archiveCap, "");
     }
 
-    /** A population of 200 and an archive of 1000. */
+    /** A population that suits the budget, and an archive of 1000. */
     public Settings(long evaluations, long seed, int threads) {
-        this(evaluations, seed, threads, 200, 1000);
+        this(evaluations, seed, threads, suitablePopulation(evaluations), 1000);
+    }
+
+    /** 100 to an island, 250 where there is time for many generations of them: fewer lose kinds too early (measured). */
+    private static int suitablePopulation(long evaluations) {
+        if (evaluations <= SMALL_BUDGET) {
+            return 200;
+        }
+        return evaluations <= LARGE_BUDGET ? 400 : 1000;
     }
 
     /** From the budget, never from the threads, so that the result does not depend on the machine. */

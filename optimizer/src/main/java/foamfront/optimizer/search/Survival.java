@@ -20,9 +20,6 @@ import org.jspecify.annotations.Nullable;
  * a feasible objective vector come last. Some places may be reserved for niches.
  */
 final class Survival {
-    /** Draws spent on a mate of the same niche (judgement). */
-    private static final int MATE_SEARCH = 8;
-
     private final int survivors;
     private final LexicographicOrder order = new LexicographicOrder();
     private final FastSort sort = new FastSort();
@@ -32,10 +29,12 @@ final class Survival {
     private @Nullable Seq<Phenotype<DoubleGene, Fitness>> ranked;
     private double[][] objectives = new double[0][];
     private double[] violation = new double[0];
+    private double[] burden = new double[0];
     private int[] ranks = new int[0];
     private int[] niche = new int[0];
     private double[] room = new double[0];
     private int[] chosen = new int[0];
+    private int[] kin = new int[0];
     private int chosenCount;
 
     Survival(int survivors, NichePlaces places) {
@@ -70,35 +69,38 @@ final class Survival {
         MSeq<Phenotype<DoubleGene, Fitness>> result = MSeq.ofLength(count);
         int first = 0;
         for (int k = 0; k < count; k++) {
-            int parent = k % 2 == 0 ? winner(random) : mate(first, random);
+            int parent = k % 2 == 0 ? winner(chosen, chosenCount, random) : mate(first, random);
             result.set(k, population.get(parent));
             first = parent;
         }
         return result.toISeq();
     }
 
-    private int winner(RandomGenerator random) {
-        int a = chosen[random.nextInt(chosenCount)];
-        int b = chosen[random.nextInt(chosenCount)];
+    private int winner(int[] candidates, int count, RandomGenerator random) {
+        int a = candidates[random.nextInt(count)];
+        int b = candidates[random.nextInt(count)];
         return isBetter(b, a) ? b : a;
     }
 
-    /** Half of the mates are sought in the parent's own niche, where its good values mean the same. */
+    /** Half of the mates come from the parent's own niche, where its good values mean the same. */
     private int mate(int parent, RandomGenerator random) {
-        int mate = winner(random);
-        if (places.areMany() && random.nextBoolean()) {
-            for (int k = 0; k < MATE_SEARCH && niche[mate] != niche[parent]; k++) {
-                mate = winner(random);
+        if (!places.areMany() || random.nextBoolean()) {
+            return winner(chosen, chosenCount, random);
+        }
+        int count = 0;
+        for (int k = 0; k < chosenCount; k++) {
+            if (niche[chosen[k]] == niche[parent]) {
+                kin[count++] = chosen[k];
             }
         }
-        return mate;
+        return winner(kin, count, random);
     }
 
     private boolean isBetter(int a, int b) {
         if (ranks[a] != ranks[b]) {
             return ranks[a] < ranks[b];
         }
-        return violation[a] != violation[b] ? violation[a] < violation[b] : room[a] > room[b];
+        return burden[a] != burden[b] ? burden[a] < burden[b] : room[a] > room[b];
     }
 
     /** Ranks a population and chooses its survivors, unless it is the one ranked last. */
@@ -121,8 +123,10 @@ final class Survival {
             }
         }
         chosen = new int[Math.min(survivors, n)];
+        kin = new int[chosen.length];
         chosenCount = 0;
         int fronts = sort.rank(feasible, feasibleCount, objectives, ranks);
+        burden = violation.clone();
         boolean[] reserved = reserve(n);
         admitFronts(feasible, feasibleCount, fronts, reserved);
         admitInfeasible(infeasible, infeasibleCount, fronts, reserved);
@@ -154,7 +158,9 @@ final class Survival {
             }
             for (int member : places.choose(entitled, ranks, objectives, violation)) {
                 reserved[member] = true;
-                ranks[member] = 0; // in tournaments a niche's best stand beside the best of all
+                // In tournaments a niche's best stand beside the best of all, or they would never be parents.
+                ranks[member] = 0;
+                burden[member] = 0;
                 room[member] = Double.POSITIVE_INFINITY;
                 chosen[chosenCount++] = member;
             }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -38,7 +39,7 @@ class SearchTest {
         for (double gene : member.genes()) {
             text.append(Double.toHexString(gene)).append(' ');
         }
-        text.append(java.util.Arrays.toString(member.values()))
+        text.append(Arrays.toString(member.values()))
                 .append(member.evaluation())
                 .append('\n');
     }
@@ -100,6 +101,32 @@ class SearchTest {
             assertThat(outcome.front()).anyMatch(member -> member.niche() == category);
             assertThat(outcome.nicheFronts().get(niche)).isNotEmpty().allMatch(member -> member.niche() == category);
         }
+    }
+
+    /** A niche that becomes feasible only after long improvement, beside one that is feasible at once. */
+    @Test
+    void aNicheThatIsSlowToBecomeFeasibleIsKeptAlive() {
+        Evaluator evaluator = x -> {
+            double off = 0;
+            for (int i = 2; i < x.length; i++) {
+                off += Math.abs(x[i] - 0.7);
+            }
+            boolean slow = x[0] == 1;
+            return Evaluation.of(slow ? Math.max(0, off - 0.1) : 0, x[1], 1 - x[1] + (slow ? 0 : 0.5));
+        };
+        List<Variable> variables =
+                new ArrayList<>(Benchmark.reals(10, 2, evaluator).variables());
+        variables.set(0, new Variable.Category("kind", 2));
+        Problem problem = new Problem(
+                variables,
+                List.of(1e-3, 1e-3),
+                () -> evaluator,
+                new Problem.Niches(2, values -> (int) values[0]),
+                UnaryOperator.identity(),
+                List.of());
+        Outcome outcome = run(problem, 20_000, 2, 1);
+        assertThat(outcome.nicheFronts().get(1)).isNotEmpty();
+        assertThat(outcome.front()).anyMatch(member -> member.niche() == 1);
     }
 
     @Test

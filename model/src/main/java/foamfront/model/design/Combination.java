@@ -1,0 +1,62 @@
+package foamfront.model.design;
+
+import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The one table of layouts that cannot be built, each with its reason.
+ *
+ * @param reason a sentence for the builder
+ * @param impossible whether a layout falls under it
+ */
+public record Combination(String reason, Predicate<Arrangement> impossible) {
+    private static final List<Combination> TABLE = List.of(
+            new Combination("a flying wing or delta has no tail", a -> a.tailless() && a.tail() != TailKind.NONE),
+            new Combination("a monoplane or biplane needs a tail", a -> !a.tailless() && a.tail() == TailKind.NONE),
+            new Combination(
+                    "a flying wing or delta is flown with elevons",
+                    a -> a.tailless() && a.controls() != ControlLayout.ELEVONS),
+            new Combination(
+                    "elevons belong to a flying wing or delta",
+                    a -> !a.tailless() && a.controls() == ControlLayout.ELEVONS),
+            new Combination(
+                    "plug-in wing halves slide on a stock spar",
+                    a -> a.joint() == WingJoint.PLUG_IN && a.spar() != SparKind.STOCK),
+            new Combination(
+                    "a wing held by rubber bands is one piece across the body",
+                    a -> a.joint() == WingJoint.PLUG_IN && a.holdDown() == HoldDown.RUBBER_BANDS),
+            new Combination(
+                    "a shoulder wing passes through the body and cannot be held by rubber bands",
+                    a -> a.height() == WingHeight.SHOULDER && a.holdDown() == HoldDown.RUBBER_BANDS),
+            new Combination(
+                    "a pusher's pylon stands on the wing, over the body; a low wing is out of its reach",
+                    a -> a.power() == PowerKind.PUSHER && a.height() == WingHeight.LOW),
+            new Combination(
+                    "a hull with wheels needs a boat hull, and a boat hull its wheels or floats",
+                    a -> (a.undercarriage() == UndercarriageKind.AMPHIBIAN) != (a.body() == BodyKind.BOAT_HULL)
+                            && (a.undercarriage() == UndercarriageKind.AMPHIBIAN
+                                    || a.undercarriage() == UndercarriageKind.TAIL_WHEEL
+                                    || a.undercarriage() == UndercarriageKind.TRICYCLE)),
+            new Combination(
+                    "a profile board has no inside for a fan",
+                    a -> a.power() == PowerKind.DUCTED_FAN && a.body() == BodyKind.PROFILE_BOARD),
+            new Combination(
+                    "a delta folded from one sheet is a flat plate",
+                    a -> a.wing() == WingKind.DELTA && a.section() != SectionKind.FLAT_PLATE));
+
+    /** Every rule, in the order they are asked. */
+    public static List<Combination> table() {
+        return TABLE;
+    }
+
+    /** Why a layout cannot be built, or null if it can. */
+    public static @Nullable String refusal(Arrangement arrangement) {
+        for (Combination rule : TABLE) {
+            if (rule.impossible.test(arrangement)) {
+                return rule.reason;
+            }
+        }
+        return null;
+    }
+}

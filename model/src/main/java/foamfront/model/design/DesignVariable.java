@@ -1,0 +1,78 @@
+package foamfront.model.design;
+
+import static foamfront.model.units.Unit.DEGREE;
+import static foamfront.model.units.Unit.MILLIMETRE;
+import static foamfront.model.units.Unit.PERCENT;
+import static foamfront.model.units.Unit.RATIO;
+
+import foamfront.model.units.Range;
+import foamfront.model.units.Unit;
+
+/**
+ * Every dimension a study may vary or fix, with what foam board and a club workshop allow at most, and the rule that stands
+ * where a study says nothing (common practice; {@link WorkshopRules} computes it). Each rule needs only dimensions that come
+ * before its own.
+ */
+public enum DesignVariable {
+    SPAN("span", MILLIMETRE, 300, 3000, "1.2 m, what two sheets end to end give with room for tips"),
+    ROOT_CHORD("root chord", MILLIMETRE, 60, 600, "a sixth of the span"),
+    TAPER("taper", RATIO, 0.3, 1.2, "1: a straight wing needs no tapered cuts"),
+    SWEEP("sweep", DEGREE, -15, 45, "0 deg, of the quarter-chord line"),
+    DIHEDRAL("dihedral", DEGREE, 0, 15, "5 deg without ailerons, 2 deg with them; a low wing has 2 deg more"),
+    WASHOUT("washout", DEGREE, -2, 6, "0 deg: a folded wing comes out flat"),
+    INCIDENCE("incidence", DEGREE, -3, 8, "2 deg"),
+    SECTION_THICKNESS("section thickness", PERCENT, 5, 20, "12 % of the chord"),
+    WING_POSITION("wing position", RATIO, 0.02, 0.7, "0.25 of the body's length, to the root's leading edge"),
+    TAIL_SPAN("tail span", MILLIMETRE, 80, 1200, "0.38 of the span"),
+    TAIL_CHORD("tail chord", MILLIMETRE, 30, 400, "0.6 of the root chord"),
+    TAIL_INCIDENCE("tail incidence", DEGREE, -6, 4, "0 deg"),
+    FIN_HEIGHT("fin height", MILLIMETRE, 40, 600, "0.14 of the span"),
+    FIN_CHORD("fin chord", MILLIMETRE, 30, 400, "the tail's chord"),
+    BODY_LENGTH("body length", MILLIMETRE, 250, 2500, "0.75 of the span"),
+    BODY_WIDTH("body width", MILLIMETRE, 30, 300, "70 mm: a hand fits in"),
+    BODY_HEIGHT("body height", MILLIMETRE, 30, 300, "the body's width"),
+    AILERON_SPAN("aileron span", RATIO, 0.1, 0.95, "0.4 of the semispan"),
+    AILERON_CHORD("aileron chord", RATIO, 0.08, 0.45, "0.22 of the wing's chord"),
+    ELEVATOR_CHORD("elevator chord", RATIO, 0.1, 1, "0.35 of the tail's chord"),
+    RUDDER_CHORD("rudder chord", RATIO, 0.1, 1, "0.4 of the fin's chord");
+
+    private final String words;
+    private final Unit unit;
+    private final double low;
+    private final double high;
+    private final String rule;
+
+    DesignVariable(String words, Unit unit, double low, double high, String rule) {
+        this.words = words;
+        this.unit = unit;
+        this.low = unit.toSi(low);
+        this.high = unit.toSi(high);
+        this.rule = rule;
+    }
+
+    /** Name in study files. */
+    public String words() {
+        return words;
+    }
+
+    /** Its place in arrays of one value a dimension. */
+    @SuppressWarnings("EnumOrdinal") // arrays of this process only; files use the words
+    public int index() {
+        return ordinal();
+    }
+
+    /** Unit of tables and messages; values inside are SI. */
+    public Unit unit() {
+        return unit;
+    }
+
+    /** Furthest that a workshop can make or a trainer's rule book knows (judgement), SI. */
+    public Range workshop() {
+        return new Range(low, high);
+    }
+
+    /** What stands where a study or design says nothing. */
+    public String rule() {
+        return rule;
+    }
+}

@@ -1,0 +1,51 @@
+package foamfront.model.design;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which choices the model computes. The others are part of the language of design files and refused with their reason: an
+ * aeroplane computed without its second wing's interference, its water drag or its duct would look better than it is.
+ */
+public final class Support {
+    private static final Map<Choice, String> NOT_YET = Map.ofEntries(
+            Map.entry(WingKind.BIPLANE, "the interference of two wings is not computed yet"),
+            Map.entry(WingKind.FLYING_WING, "trim by elevons and reflex is not computed yet"),
+            Map.entry(WingKind.DELTA, "vortex lift of a delta is not computed yet"),
+            Map.entry(TailKind.V_TAIL, "canted tail surfaces are not computed yet"),
+            Map.entry(TailKind.NONE, "tailless trim is not computed yet"),
+            Map.entry(BodyKind.POD_AND_BOOM, "stock tail booms are not computed yet"),
+            Map.entry(BodyKind.PROFILE_BOARD, "things carried outside a profile body are not computed yet"),
+            Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
+            Map.entry(Nose.REPLACEABLE, "the replaceable nose's joint is not computed yet"),
+            Map.entry(PowerKind.TWIN_TRACTOR, "two motors on one battery are not computed yet"),
+            Map.entry(PowerKind.DUCTED_FAN, "ducted fans are not computed yet"),
+            Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
+            Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
+            Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),
+            Map.entry(WingTips.WINGLETS, "winglets are not computed yet"),
+            Map.entry(FinJoint.FOLDING, "folding fins are not computed yet"),
+            Map.entry(Covering.ONE_FACE, "laminated faces are not computed yet"),
+            Map.entry(Covering.BOTH_FACES, "laminated faces are not computed yet"),
+            Map.entry(SectionKind.STEPPED_PLATE, "the stepped plate's drag is not computed yet"),
+            Map.entry(SectionKind.CURVED_PLATE, "the curved plate's drag is not computed yet"),
+            Map.entry(SectionKind.FOLDED_SYMMETRICAL, "the symmetrical fold's drag is not computed yet"),
+            Map.entry(WingJoint.FOLDING, "folding wings are not computed yet"),
+            Map.entry(ControlLayout.ELEVONS, "trim by elevons is not computed yet"),
+            Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),
+            Map.entry(ControlLayout.FLAPERONS, "flaps are not computed yet"));
+
+    private Support() {}
+
+    /** Why the model does not compute this choice, or null if it does. */
+    public static @Nullable String refusal(Choice choice) {
+        return NOT_YET.get(choice);
+    }
+
+    /** The choices of one kind that the model computes, in their own order. */
+    public static <C extends Choice> List<C> computed(C[] values) {
+        return Arrays.stream(values).filter(choice -> refusal(choice) == null).toList();
+    }
+}

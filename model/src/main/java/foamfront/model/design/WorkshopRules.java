@@ -1,0 +1,81 @@
+package foamfront.model.design;
+
+import java.util.Arrays;
+
+/**
+ * The dimensions that nobody stated: what a club builder would take (common practice, not optimal). Values are SI in an array
+ * by {@link DesignVariable#index}, NaN where still open.
+ */
+public final class WorkshopRules {
+    private static final DesignVariable[] VARIABLES = DesignVariable.values();
+    private static final double DEGREE = Math.PI / 180;
+
+    /** Tip over root of fins: an upright trailing edge, a swept leading edge. */
+    public static final double FIN_TAPER = 0.7;
+
+    private WorkshopRules() {}
+
+    /** All open, to be filled. */
+    public static double[] open() {
+        double[] values = new double[VARIABLES.length];
+        Arrays.fill(values, Double.NaN);
+        return values;
+    }
+
+    /** Fills every open value by its rule. */
+    public static void complete(double[] values, WingHeight height, boolean ailerons) {
+        for (int i = 0; i < values.length; i++) {
+            if (Double.isNaN(values[i])) {
+                values[i] = rule(VARIABLES[i], values, height, ailerons);
+            }
+        }
+    }
+
+    /** One rule; the values before it are filled. */
+    public static double rule(DesignVariable variable, double[] values, WingHeight height, boolean ailerons) {
+        return switch (variable) {
+            case SPAN -> 1.2;
+            case ROOT_CHORD -> of(values, DesignVariable.SPAN) / 6;
+            case TAPER -> 1;
+            case SWEEP, WASHOUT, TAIL_INCIDENCE -> 0;
+            case DIHEDRAL -> ((ailerons ? 2 : 5) + (height == WingHeight.LOW ? 2 : 0)) * DEGREE;
+            case INCIDENCE -> 2 * DEGREE;
+            case SECTION_THICKNESS -> 0.12;
+            case WING_POSITION -> 0.25;
+            case TAIL_SPAN -> 0.38 * of(values, DesignVariable.SPAN);
+            case TAIL_CHORD -> 0.6 * of(values, DesignVariable.ROOT_CHORD);
+            case FIN_HEIGHT -> 0.14 * of(values, DesignVariable.SPAN);
+            case FIN_CHORD -> of(values, DesignVariable.TAIL_CHORD);
+            case BODY_LENGTH -> 0.75 * of(values, DesignVariable.SPAN);
+            case BODY_WIDTH -> 0.07;
+            case BODY_HEIGHT -> of(values, DesignVariable.BODY_WIDTH);
+            case AILERON_SPAN -> 0.4;
+            case AILERON_CHORD -> 0.22;
+            case ELEVATOR_CHORD -> 0.35;
+            case RUDDER_CHORD -> 0.4;
+        };
+    }
+
+    /** Height of the wing root's leading edge over the body axis, m: on top, a fifth below the top, or underneath. */
+    public static double wingZ(WingHeight height, double bodyHeight) {
+        return switch (height) {
+            case HIGH -> 0.5 * bodyHeight;
+            case SHOULDER -> 0.3 * bodyHeight;
+            case LOW -> -0.5 * bodyHeight;
+        };
+    }
+
+    /** Leading edge of the tail's root, m from the nose: its trailing edge ends the body. */
+    public static double tailX(double bodyLength, double tailChord) {
+        return bodyLength - tailChord;
+    }
+
+    /** Height of the tail over the body axis, m: through the axis, or on top of the fin. */
+    public static double tailZ(TailKind kind, double bodyHeight, double finHeight) {
+        return kind == TailKind.T_TAIL ? 0.5 * bodyHeight + finHeight : 0;
+    }
+
+    private static double of(double[] values, DesignVariable variable) {
+        return values[variable.index()];
+    }
+}

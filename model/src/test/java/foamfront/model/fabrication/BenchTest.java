@@ -1,0 +1,162 @@
+package foamfront.model.fabrication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.design.Covering;
+import foamfront.model.design.Design;
+import foamfront.model.factors.Factors;
+import foamfront.model.mission.CarSpace;
+import foamfront.model.mission.Mission;
+import foamfront.model.mission.Owned;
+import foamfront.model.parts.Board;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Money, minutes, consumables and the car. */
+class BenchTest {
+    private static final double ROUNDING = 1e-9;
+
+    static Stream<Design> all() {
+        return TestAeroplanes.all();
+    }
+
+    private static Factors factors(double price, double time) {
+        return new Factors(1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, price, time);
+    }
+
+    private static double cost(Design design, Mission mission, Factors factors) {
+        Airframe airframe = Airframe.of(design);
+        return BillOfMaterials.cost(airframe, FlatPatterns.of(airframe), 3, mission, factors);
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
+    void pricesAndMinutesScaleWithTheirFactors(Design design) {
+        Mission mission = TestAeroplanes.mission();
+        double once = cost(design, mission, Factors.NOMINAL);
+        assertThat(cost(design, mission, factors(1.3, 1))).isCloseTo(1.3 * once, within(ROUNDING));
+        Airframe airframe = Airframe.of(design);
+        PartsList parts = FlatPatterns.of(airframe);
+        BuildTime time = BuildTime.of(airframe, parts, mission.workshop(), Factors.NOMINAL);
+        BuildTime slow = BuildTime.of(airframe, parts, mission.workshop(), factors(1, 1.7));
+        assertThat(slow.total()).isCloseTo(1.7 * time.total(), within(1e-6));
+        assertThat(slow.difficulty()).isEqualTo(time.difficulty());
+        assertThat(time.difficulty()).isEqualTo(parts.pieces() + parts.folds() + FittedParts.count(airframe));
+    }
+
+    @Test
+    void aFirstTrainerTakesSixToTenHours() {
+        // common practice; rates of 1 min per 0.1 m of cut and 1.5 min per 0.1 m of joint belong to that figure
+        Airframe airframe = Airframe.of(TestAeroplanes.trainer(1.2));
+        BuildTime time = BuildTime.of(airframe, FlatPatterns.of(airframe), TestAeroplanes.WORKSHOP, Factors.NOMINAL);
+        assertThat(time.total() / 3600).isBetween(6.0, 10.0);
+    }
+
+    @Test
+    void whatLiesInTheDrawerCostsNothing() {
+        Design design = TestAeroplanes.trainer(1.2);
+        double bare = cost(design, TestAeroplanes.mission(), Factors.NOMINAL);
+        Mission servos = TestAeroplanes.mission(new Owned("9 g", 2), new Owned("3S 2200", 1));
+        // elevator, rudder and two ailerons: two of four servos and the battery are there
+        assertThat(cost(design, servos, Factors.NOMINAL)).isCloseTo(bare - 2 * 4 - 18, within(ROUNDING));
+        Mission plenty = TestAeroplanes.mission(new Owned("light 5 mm", 9));
+        assertThat(cost(design, plenty, Factors.NOMINAL)).isCloseTo(bare - 3 * 1.5, within(ROUNDING));
+    }
+
+    @Test
+    void billHoldsOneLineForEveryKindOfPart() {
+        Airframe airframe = Airframe.of(TestAeroplanes.all().toList().get(10));
+        BillOfMaterials bill =
+                BillOfMaterials.of(airframe, FlatPatterns.of(airframe), 5, TestAeroplanes.mission(), Factors.NOMINAL);
+        assertThat(bill.lines().stream().map(BillOfMaterials.Line::item))
+                .containsExactly(
+                        "light 5 mm",
+                        "tube 8/6",
+                        "tape",
+                        "glue",
+                        "2212-920",
+                        "8x4",
+                        "20 A",
+                        "3S 2200",
+                        "six channels",
+                        "9 g");
+        // two halves of 1.1 m are each spliced from a 1 m tube and a rest; rests and joiner share a third
+        assertThat(bill.lines().get(1).quantity()).isEqualTo(3);
+        assertThat(bill.lines().get(9).quantity()).isEqualTo(4);
+    }
+
+    @Test
+    void sheetOfTheScalesWeighsWhatItWeighs() {
+        // 20 x 30 in, 297.1 g/m²: 115.0 g on a kitchen scale (hobby article on foam boards, 15 June 2013)
+        Board board = TestAeroplanes.BOARD;
+        CutPart whole =
+                new CutPart("sheet", Assembly.BODY, 1, false, true, new Rectangle(0.762, 0.508), 0, 0, 0, 0, 0, 0);
+        assertThat(whole.area()).isCloseTo(0.387096, within(1e-9));
+        assertThat(PartsList.mass(whole, board, TestAeroplanes.WORKSHOP)).isCloseTo(0.1150, within(0.00005));
+    }
+
+    @ParameterizedTest(name = "{0} mm bead")
+    @CsvSource({"2,3.0", "3,6.7", "4,11.9", "5,18.7"})
+    void roundBeadOfHotMelt(double diameter, double gramsPerMetre) {
+        double density = 950; // kg/m³, from memory
+        double linear = density * Math.PI / 4 * diameter * diameter * 1e-6;
+        CutPart part = new CutPart("joint", Assembly.BODY, 2, false, true, new Rectangle(0.1, 0.1), 0.5, 0, 0, 0, 0, 0);
+        assertThat(1000 * linear * part.glueLength()).isCloseTo(gramsPerMetre, within(0.05));
+    }
+
+    @Test
+    void coveringTapeWeighsItsArealMass() {
+        // 48 mm tape of 2.0 g/m is 41.4 g/m² within the rounding of 2.0
+        Design design = TestAeroplanes.all().toList().get(7);
+        assertThat(design.covering()).isEqualTo(Covering.BOTH_FACES);
+        for (CutPart part : FlatPatterns.of(Airframe.of(design)).cut()) {
+            double grams = 1000 * part.coveringLength() * TestAeroplanes.WORKSHOP.tapeLinearMass();
+            if (part.covering() > 0) {
+                assertThat(grams / (2 * part.area())).isCloseTo(41.4, within(0.05 / 2.0 * 41.4));
+            }
+        }
+    }
+
+    @Test
+    void glueAndTapeAreTheUsualShareOfABareAeroplane() {
+        Design design = TestAeroplanes.trainer(1.2);
+        PartsList parts = FlatPatterns.of(Airframe.of(design));
+        double board = parts.area() * design.board().arealDensity();
+        double glue = parts.glue() * TestAeroplanes.WORKSHOP.glueLinearMass();
+        double tape = 0;
+        for (CutPart part : parts.cut()) {
+            tape += part.tapeLength() * TestAeroplanes.WORKSHOP.tapeLinearMass();
+        }
+        // 8 to 15 % of bare board (common practice), a tenth more for a two-bay body with its floor glued on both edges
+        assertThat((glue + tape) / board).isBetween(0.08, 0.165);
+    }
+
+    @Test
+    void wingInHalvesPacksShorter() {
+        CarSpace car = TestAeroplanes.CAR;
+        List<Design> designs = TestAeroplanes.all().toList();
+        TransportBox trainer = TransportBox.of(Airframe.of(designs.get(0)), car);
+        assertThat(trainer.longest()).isCloseTo(1.2, within(ROUNDING));
+        TransportBox glider = TransportBox.of(Airframe.of(designs.get(3)), car);
+        assertThat(glider.longest()).isBetween(1.0, 1.2);
+        TransportBox whole = TransportBox.of(Airframe.of(designs.get(3)), new CarSpace(1.1, 0.8, 0.5, true));
+        assertThat(whole.longest()).isCloseTo(2.0, within(0.01));
+        assertThat(whole.margin()).isNegative();
+    }
+
+    @Test
+    void roomLeftGrowsWithTheCar() {
+        Airframe airframe = Airframe.of(TestAeroplanes.trainer(1.0));
+        double small =
+                TransportBox.of(airframe, new CarSpace(1.1, 0.6, 0.4, false)).margin();
+        double large =
+                TransportBox.of(airframe, new CarSpace(1.2, 0.7, 0.5, false)).margin();
+        assertThat(large).isCloseTo(small + 0.1, within(ROUNDING));
+    }
+}

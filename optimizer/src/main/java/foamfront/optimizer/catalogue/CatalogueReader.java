@@ -1,0 +1,229 @@
+package foamfront.optimizer.catalogue;
+
+import static foamfront.model.units.Dimension.LINEAR_MASS;
+import static foamfront.model.units.Dimension.MONEY;
+import static foamfront.model.units.Dimension.NUMBER;
+import static foamfront.model.units.Dimension.PACE;
+import static foamfront.model.units.Dimension.TIME;
+
+import foamfront.model.parts.Part;
+import foamfront.model.parts.Workshop;
+import foamfront.optimizer.faults.Fault;
+import foamfront.optimizer.faults.Faults;
+import foamfront.optimizer.faults.Nearest;
+import foamfront.optimizer.faults.StudyException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a catalogue: a folder of CSV tables, or the one that travels with the program. Faults carry the table's file, line and
+ * column; all tables are read before stopping.
+ */
+public final class CatalogueReader {
+    private static final String DEFAULT = "/foamfront/catalogue/";
+    private static final String WORKSHOP = "workshop.csv";
+    private static final List<Column> WORKSHOP_COLUMNS = List.of(
+            Column.of("tape linear mass", LINEAR_MASS),
+            Column.of("tape price per m", MONEY),
+            Column.of("glue linear mass", LINEAR_MASS),
+            Column.of("glue price per kg", MONEY),
+            Column.of("cut rate", PACE),
+            Column.of("fold rate", PACE),
+            Column.of("glue rate", PACE),
+            Column.of("tape rate", PACE),
+            Column.of("part time", TIME),
+            Column.of("fitting time", TIME),
+            Column.of("allowance", NUMBER),
+            Column.text("provenance"));
+
+    /** Where a table's bytes come from; null where there is no such table. */
+    private interface Source {
+        byte @Nullable [] bytes(String file) throws IOException;
+    }
+
+    private final Source source;
+    private final List<Fault> faults = new ArrayList<>();
+    private final Map<String, String> names = new HashMap<>();
+    private final MessageDigest digest = sha256();
+
+    private CatalogueReader(Source source) {
+        this.source = source;
+    }
+
+    /** The catalogue that travels with the program. */
+    public static Catalogue standard() {
+        return new CatalogueReader(file -> {
+                    try (InputStream in = CatalogueReader.class.getResourceAsStream(DEFAULT + file)) {
+                        return in == null ? null : in.readAllBytes();
+                    }
+                })
+                .read();
+    }
+
+    /** A folder's tables; those it lacks come from the standard catalogue. */
+    public static Catalogue folder(Path folder) {
+        return new CatalogueReader(file -> {
+                    Path table = folder.resolve(file);
+                    if (Files.isRegularFile(table)) {
+                        try (InputStream in = Files.newInputStream(table)) {
+                            return in.readNBytes((1 << 20) + 1);
+                        }
+                    }
+                    try (InputStream in = CatalogueReader.class.getResourceAsStream(DEFAULT + file)) {
+                        return in == null ? null : in.readAllBytes();
+                    }
+                })
+                .read();
+    }
+
+    /** The folder {@code catalogue} beside a study file if there is one, otherwise the standard catalogue. */
+    public static Catalogue beside(Path study) {
+        Path folder = study.resolveSibling("catalogue");
+        return Files.isDirectory(folder) ? folder(folder) : standard();
+    }
+
+    private Catalogue read() {
+        var boards = table(PartTable.BOARDS);
+        var spars = table(PartTable.SPARS);
+        var motors = table(PartTable.MOTORS);
+        var propellers = table(PartTable.PROPELLERS);
+        var batteries = table(PartTable.BATTERIES);
+        var controllers = table(PartTable.CONTROLLERS);
+        var servos = table(PartTable.SERVOS);
+        var receivers = table(PartTable.RECEIVERS);
+        var wheels = table(PartTable.WHEELS);
+        Workshop workshop = workshop();
+        if (workshop == null || !faults.isEmpty()) {
+            throw new StudyException(faults);
+        }
+        return new Catalogue(
+                boards,
+                spars,
+                motors,
+                propellers,
+                batteries,
+                controllers,
+                servos,
+                receivers,
+                wheels,
+                workshop,
+                HexFormat.of().formatHex(digest.digest()));
+    }
+
+    private <P extends Part> List<P> table(PartTable<P> table) {
+        Faults found = new Faults(table.file());
+        List<P> parts = new ArrayList<>();
+        List<Csv.Line> lines = lines(table.file(), found);
+        if (!lines.isEmpty()) {
+            Header header = new Header(lines.get(0), table.columns(), found);
+            for (Csv.Line line : lines.subList(1, found.any() ? 1 : lines.size())) {
+                P part = part(table, new Row(header, line, found), found);
+                if (part != null) {
+                    parts.add(part);
+                }
+            }
+            if (parts.isEmpty() && !found.any()) {
+                found.add(0, 0, "", "the table has no rows", "Add at least one part below the header.");
+            }
+        }
+        faults.addAll(found.all());
+        return parts;
+    }
+
+    private <P extends Part> @Nullable P part(PartTable<P> table, Row row, Faults found) {
+        int before = found.count();
+        try {
+            P part = table.part().apply(row);
+            String other = names.putIfAbsent(Nearest.plain(part.name()), table.file() + ":" + row.number());
+            if (other != null) {
+                row.fault("name", "'" + part.name() + "' stands already in " + other, "Give each part its own name.");
+            }
+            return part;
+        } catch (IllegalArgumentException e) {
+            // A record's constructor refused the figures; cells that could not be read have their own fault already.
+            if (found.count() == before) {
+                row.fault("", String.valueOf(e.getMessage()), "Correct the figure.");
+            }
+            return null;
+        }
+    }
+
+    private @Nullable Workshop workshop() {
+        Faults found = new Faults(WORKSHOP);
+        List<Csv.Line> lines = lines(WORKSHOP, found);
+        Workshop workshop = null;
+        if (!lines.isEmpty()) {
+            Header header = new Header(lines.get(0), WORKSHOP_COLUMNS, found);
+            if (lines.size() != 2) {
+                found.add(0, 0, "", "the table needs exactly one row below its header", "Keep one row of rates.");
+            } else if (!found.any()) {
+                workshop = workshop(new Row(header, lines.get(1), found), found);
+            }
+        }
+        faults.addAll(found.all());
+        return workshop;
+    }
+
+    private static @Nullable Workshop workshop(Row row, Faults found) {
+        try {
+            return new Workshop(
+                    row.si("tape linear mass"),
+                    row.si("tape price per m"),
+                    row.si("glue linear mass"),
+                    row.si("glue price per kg"),
+                    row.si("cut rate"),
+                    row.si("fold rate"),
+                    row.si("glue rate"),
+                    row.si("tape rate"),
+                    row.si("part time"),
+                    row.si("fitting time"),
+                    row.si("allowance"));
+        } catch (IllegalArgumentException e) {
+            if (!found.any()) {
+                row.fault("", String.valueOf(e.getMessage()), "Correct the figure.");
+            }
+            return null;
+        }
+    }
+
+    private List<Csv.Line> lines(String file, Faults found) {
+        byte[] bytes = null;
+        try {
+            bytes = source.bytes(file);
+        } catch (IOException e) {
+            found.add(0, 0, "", "the table cannot be read: " + e.getMessage(), "Check its permissions.");
+        }
+        if (bytes == null) {
+            if (!found.any()) {
+                found.add(0, 0, "", "the catalogue lacks this table", "Add it, with its header.");
+            }
+            return List.of();
+        }
+        digest.update(file.getBytes(StandardCharsets.UTF_8));
+        digest.update(bytes);
+        List<Csv.Line> lines = Csv.read(bytes, found);
+        if (lines.isEmpty() && !found.any()) {
+            found.add(0, 0, "", "the table is empty", "Write its header and rows.");
+        }
+        return lines;
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package foamfront.optimizer.catalogue;
+
+import foamfront.model.units.Dimension;
+import foamfront.model.units.Quantities;
+import foamfront.model.units.QuantityException;
+import foamfront.model.units.Unit;
+import foamfront.optimizer.faults.Faults;
+import foamfront.optimizer.faults.Nearest;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** A table's first row: where each column stands, and its unit. */
+final class Header {
+    private static final Pattern CELL = Pattern.compile("([^\\[\\]]+?)\\s*(?:\\[([^\\[\\]]*)])?");
+
+    /** Free remark behind each row. */
+    private static final String SOURCE = "source";
+
+    private record Place(int at, Unit unit) {}
+
+    private final Map<String, Place> places = new HashMap<>();
+    private final Map<String, Dimension> dimensions = new HashMap<>();
+
+    Header(Csv.Line line, List<Column> columns, Faults faults) {
+        List<String> known = columns.stream().map(Column::name).toList();
+        for (int i = 0; i < line.cells().size(); i++) {
+            String cell = line.cells().get(i).strip();
+            Matcher matcher = CELL.matcher(cell);
+            String name = matcher.matches() ? plain(matcher.group(1)) : plain(cell);
+            Column column = find(columns, name);
+            if (column == null) {
+                if (!name.equals(SOURCE)) {
+                    faults.add(
+                            line.number(),
+                            i + 1,
+                            cell,
+                            "there is no such column",
+                            Nearest.advice(name, known, "column"));
+                }
+                continue;
+            }
+            if (places.containsKey(name)) {
+                faults.add(line.number(), i + 1, name, "the column stands here a second time", "Keep one of them.");
+                continue;
+            }
+            String symbol = matcher.matches() && matcher.group(2) != null ? matcher.group(2) : "";
+            places.put(name, new Place(i, unit(column, symbol, line.number(), i, faults)));
+        }
+        for (Column column : columns) {
+            if (!places.containsKey(column.name())) {
+                faults.add(line.number(), 0, column.name(), "the column is missing", "Add it to the header.");
+            }
+        }
+    }
+
+    private Unit unit(Column column, String symbol, int line, int at, Faults faults) {
+        Dimension dimension = column.dimension();
+        if (dimension == null) {
+            return Unit.COUNT;
+        }
+        dimensions.put(column.name(), dimension);
+        try {
+            return Quantities.unitNamed(symbol, dimension);
+        } catch (QuantityException e) {
+            faults.add(line, at + 1, column.name(), e.problem(), e.advice());
+            return Unit.COUNT;
+        }
+    }
+
+    private static @Nullable Column find(List<Column> columns, String name) {
+        for (Column column : columns) {
+            if (column.name().equals(name)) {
+                return column;
+            }
+        }
+        return null;
+    }
+
+    private static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** Index of a column, or −1. */
+    int at(String column) {
+        Place place = places.get(column);
+        return place == null ? -1 : place.at();
+    }
+
+    @Nullable
+    Dimension dimension(String column) {
+        return dimensions.get(column);
+    }
+
+    Unit unit(String column) {
+        Place place = places.get(column);
+        return place == null ? Unit.COUNT : place.unit();
+    }
+}

@@ -1,0 +1,56 @@
+package foamfront.optimizer.cli;
+
+import foamfront.model.appraisal.Appraisal;
+import foamfront.model.appraisal.Appraiser;
+import foamfront.model.factors.Factors;
+import foamfront.optimizer.front.Show;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code appraise DESIGN}: one design in full. */
+@Command(
+        name = "appraise",
+        description = "Computes one design in full: measures, limits, masses, drag polar, power and shopping list.",
+        mixinStandardHelpOptions = true,
+        version = "foamfront " + Main.VERSION)
+final class AppraiseCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "DESIGN", description = "a design file, or RUN#ROW for a row of a run")
+    private String design = "";
+
+    @Option(names = "--study", paramLabel = "STUDY", description = "judge by this study (default: the run's, or none)")
+    private @Nullable Path study;
+
+    @Option(names = "--out", paramLabel = "FOLDER", description = "where runs are kept (default: results)")
+    private Path results = Path.of("results");
+
+    @Option(names = "--json", description = "for programs: stable keys, SI units")
+    private boolean json;
+
+    AppraiseCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Arguments.Judged judged = Arguments.design(design, study, results);
+        Appraisal appraisal = new Appraiser(List.of())
+                .appraise(
+                        judged.design(),
+                        judged.study().mission(judged.catalogue().workshop()),
+                        Factors.NOMINAL);
+        if (json) {
+            console.out().print(AppraisalJson.of(appraisal));
+        } else {
+            console.out()
+                    .print(AppraisalText.of(appraisal, Show.of(judged.study().showIn())));
+        }
+        return Exit.FINE;
+    }
+}

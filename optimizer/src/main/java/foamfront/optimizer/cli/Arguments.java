@@ -1,0 +1,139 @@
+package foamfront.optimizer.cli;
+
+import foamfront.model.design.Design;
+import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.catalogue.CatalogueReader;
+import foamfront.optimizer.study.DesignFile;
+import foamfront.optimizer.study.DesignReader;
+import foamfront.optimizer.study.Study;
+import foamfront.optimizer.study.StudyReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what commands are given: numbers in range, files, rows of runs. */
+final class Arguments {
+    /** A study that asks for nothing: a design by itself is judged by the limits that always hold, on the usual field. */
+    private static final String NOTHING_ASKED = "study: limits that always hold\naim: {most: [endurance]}\n";
+
+    private Arguments() {}
+
+    /**
+     * A design and what it is judged by.
+     *
+     * @param study its run's, or one that asks for nothing
+     */
+    record Judged(Design design, Study study, Catalogue catalogue) {}
+
+    static void within(String option, long value, long low, long high) {
+        if (value < low || value > high) {
+            throw new InputException(
+                    "foamfront: " + option + " is " + value + ".",
+                    "Use a whole number from " + low + " to " + high + ".");
+        }
+    }
+
+    private static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new InputException("foamfront: this is no file name: " + e.getReason() + ".", "Check the argument.");
+        }
+    }
+
+    /** A file's text. Faults of encoding were the reader's to tell. */
+    static String text(Path file) {
+        try {
+            return Files.readString(file, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new InputException("foamfront: " + file + " cannot be read.", "Check its name and your permissions.");
+        }
+    }
+
+    /** The beginning of a file, one character a byte: enough to tell kinds of file apart. */
+    static String firstBytes(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(1 << 16), StandardCharsets.ISO_8859_1);
+        } catch (IOException e) {
+            return "";
+        }
+    }
+
+    /** A design file or {@code RUN#ROW}, judged by its run's study or by {@code study}. */
+    static Judged design(String argument, @Nullable Path study, Path results) {
+        int hash = argument.lastIndexOf('#');
+        Path file = hash > 0 ? row(argument.substring(0, hash), argument.substring(hash + 1), results) : path(argument);
+        Path run = run(file);
+        Path tables = run == null ? null : run.resolve("catalogue");
+        Catalogue catalogue = tables != null && Files.isDirectory(tables)
+                ? CatalogueReader.folder(tables)
+                : CatalogueReader.beside(file);
+        DesignFile read = DesignReader.read(file, catalogue);
+        if (study != null) {
+            return new Judged(read.design(), StudyReader.read(study), catalogue);
+        }
+        if (run != null) {
+            return new Judged(read.design(), StudyReader.read(run.resolve("study.yaml"), catalogue), catalogue);
+        }
+        byte[] nothing = NOTHING_ASKED.getBytes(StandardCharsets.UTF_8);
+        return new Judged(read.design(), StudyReader.read("no study", nothing, catalogue), catalogue);
+    }
+
+    /** The run that a design lies in; null for a design elsewhere. */
+    private static @Nullable Path run(Path file) {
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        Path run = folder == null || !folder.endsWith("designs") ? null : folder.getParent();
+        return run != null && Files.isRegularFile(run.resolve("study.yaml")) ? run : null;
+    }
+
+    private static Path row(String run, String row, Path results) {
+        Path folder = folder(run, results);
+        if (!row.matches("\\d{1,6}")) {
+            throw new InputException(
+                    "foamfront: '" + row + "' is no row of " + run + ".", "Write RUN#ROW, for example " + run + "#7.");
+        }
+        Path file = folder.resolve("designs").resolve(String.format(Locale.ROOT, "%03d.yaml", Integer.parseInt(row)));
+        if (!Files.isRegularFile(file)) {
+            throw new InputException(
+                    "foamfront: " + folder + " has no row " + row + ".", "Its rows are numbered in front.csv.");
+        }
+        return file;
+    }
+
+    /** A run folder as given or under {@code results}; of a study's folder the latest run. */
+    private static Path folder(String run, Path results) {
+        for (Path folder : List.of(path(run), results.resolve(run))) {
+            if (Files.isDirectory(folder.resolve("designs"))) {
+                return folder;
+            }
+            Path latest = latest(folder);
+            if (latest != null) {
+                return latest;
+            }
+        }
+        throw new InputException(
+                "foamfront: there is no run " + run + ".",
+                "Name its folder, for example " + results.resolve("my-study").resolve("001") + "#7.");
+    }
+
+    private static @Nullable Path latest(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return null;
+        }
+        try (Stream<Path> runs = Files.list(folder)) {
+            return runs.filter(run -> Files.isDirectory(run.resolve("designs")))
+                    .max(Comparator.comparing(Path::toString))
+                    .orElse(null);
+        } catch (IOException e) {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package foamfront.optimizer.explore;
+
+import foamfront.model.mission.Bound;
+import foamfront.optimizer.front.Show;
+import foamfront.optimizer.front.Table;
+import foamfront.optimizer.study.Study;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Why nothing could be built and flown. */
+public final class Explanation {
+    private Explanation() {}
+
+    /** One sentence. */
+    public static String sentence(Found found) {
+        String tried = found.evaluations() + " designs were tried and none met every limit";
+        if (found.blockers().isEmpty()) {
+            return tried + ".";
+        }
+        Blocker first = found.blockers().get(0);
+        return tried + "; of the " + first.of() + " that came nearest, " + first.missed() + " miss the limit on "
+                + first.bound().measure().words() + ".";
+    }
+
+    /** The limits that rule everything out, the most missed first. */
+    public static Table table(Found found, Show show) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Blocker blocker : found.blockers()) {
+            rows.add(List.of(
+                    blocker.bound().measure().words(),
+                    asked(blocker.bound(), show),
+                    show.quantity(blocker.bound().measure(), blocker.nearest()),
+                    blocker.missed() + " of " + blocker.of(),
+                    blocker.bound().reason()));
+        }
+        return new Table(
+                List.of(
+                        Table.Column.text("limit"),
+                        Table.Column.text("asked"),
+                        Table.Column.text("nearest miss"),
+                        Table.Column.text("missed by"),
+                        Table.Column.text("because")),
+                rows);
+    }
+
+    /** A bound as a study would say it. */
+    public static String asked(Bound bound, Show show) {
+        if (bound.low() == Double.NEGATIVE_INFINITY) {
+            return "at most " + show.quantity(bound.measure(), bound.high());
+        }
+        if (bound.high() == Double.POSITIVE_INFINITY) {
+            return "at least " + show.quantity(bound.measure(), bound.low());
+        }
+        return show.number(bound.measure(), bound.low()) + " to " + show.quantity(bound.measure(), bound.high());
+    }
+
+    static String markdown(Study study, Found found, Show show) {
+        return "# " + Table.plain(study.name()) + "\n\n" + sentence(found)
+                + "\n\n## Limits that rule everything out\n\n"
+                + table(found, show).markdown()
+                + "\nThe designs that came nearest are in designs/. Relax a limit, widen a range under vary, or allow more"
+                + " parts, then explore again.\n";
+    }
+}

@@ -1,0 +1,37 @@
+package foamfront.optimizer.explore;
+
+import foamfront.model.design.Design;
+import foamfront.optimizer.search.Listener;
+import foamfront.optimizer.search.Search;
+import foamfront.optimizer.search.Settings;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/** Where an exploration begins. */
+public final class Exploration {
+    /** Most designs in the front before the archive's boxes double. */
+    private static final int ARCHIVE = 1000;
+
+    private Exploration() {}
+
+    /**
+     * Searches and computes the front in full. The same task, budget and seed give the same result on any number of threads.
+     *
+     * @param starts designs to begin with
+     * @param evaluations budget
+     * @param listener told how it goes
+     * @param stop asked at the end of each generation; after true the front so far is returned
+     */
+    public static Found run(
+            Task task,
+            List<Design> starts,
+            long evaluations,
+            long seed,
+            int threads,
+            Listener listener,
+            BooleanSupplier stop) {
+        Settings settings =
+                new Settings(evaluations, seed, threads, task.study().search().population(), ARCHIVE);
+        return Found.of(task, Search.run(task.problem(starts), settings, listener, stop));
+    }
+}

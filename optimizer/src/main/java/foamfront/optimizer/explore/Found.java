@@ -1,0 +1,128 @@
+package foamfront.optimizer.explore;
+
+import foamfront.model.design.Design;
+import foamfront.optimizer.front.Front;
+import foamfront.optimizer.front.Row;
+import foamfront.optimizer.search.Fault;
+import foamfront.optimizer.search.Member;
+import foamfront.optimizer.search.Outcome;
+import foamfront.optimizer.search.Progress;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * What an exploration found, computed in full.
+ *
+ * @param front the best trade-offs; empty where nothing is feasible
+ * @param byLayout the best of each layout, where there is more than one; rows are numbered on from the front's
+ * @param nearest where nothing is feasible, the designs nearest to it
+ * @param blockers where nothing is feasible, the limits that rule everything out
+ * @param evaluations designs tried
+ * @param feasible of them could be built and flown
+ * @param stopped whether somebody stopped it early
+ * @param faults designs at which the computation broke down
+ * @param faultCount how many there were
+ * @param share of the trade-off found, as the search measures it
+ */
+public record Found(
+        Front front,
+        Map<String, Front> byLayout,
+        List<Row> nearest,
+        List<Blocker> blockers,
+        long evaluations,
+        long feasible,
+        boolean stopped,
+        List<Fault> faults,
+        long faultCount,
+        double share) {
+    /** Of each layout's best at most so many are kept, spread over its front. */
+    private static final int PER_LAYOUT = 20;
+
+    /** So many designs tell what rules everything out. */
+    private static final int NEAREST = 20;
+
+    static Found of(Task task, Outcome outcome) {
+        List<Row> rows = rows(task, outcome.front());
+        Front front = named(task, Front.of(task.study().aims(), rows), 1);
+        List<Row> nearest = rows(
+                task,
+                outcome.leastInfeasible()
+                        .subList(0, Math.min(NEAREST, outcome.leastInfeasible().size())));
+        List<Progress> history = outcome.history();
+        return new Found(
+                front,
+                layouts(task, front, outcome),
+                nearest,
+                Blocker.of(nearest),
+                outcome.evaluations(),
+                outcome.feasible(),
+                outcome.stoppedEarly(),
+                outcome.faults(),
+                outcome.faultCount(),
+                history.isEmpty() ? 0 : history.get(history.size() - 1).hypervolume());
+    }
+
+    private static List<Row> rows(Task task, List<Member> members) {
+        return members.stream()
+                .map(member -> task.row().apply(task.genome().decode(member.values())))
+                .toList();
+    }
+
+    private static Map<String, Front> layouts(Task task, Front front, Outcome outcome) {
+        List<Row> all = new ArrayList<>(front.rows());
+        for (List<Member> niche : outcome.nicheFronts()) {
+            all.addAll(rows(task, niche));
+        }
+        Map<String, Front> best = Front.byLayout(task.study().aims(), all);
+        if (best.size() < 2) {
+            return Map.of();
+        }
+        Map<String, Front> fronts = new LinkedHashMap<>();
+        int first = front.size() + 1;
+        for (Map.Entry<String, Front> layout : new TreeMap<>(best).entrySet()) {
+            List<Row> spread = layout.getValue().spread(PER_LAYOUT).stream()
+                    .map(layout.getValue().rows()::get)
+                    .toList();
+            Front kept = named(task, Front.of(task.study().aims(), spread), first);
+            fronts.put(layout.getKey(), kept);
+            first += kept.size();
+        }
+        return fronts;
+    }
+
+    /** Every design gets the study's name and its row number. */
+    private static Front named(Task task, Front front, int first) {
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < front.size(); i++) {
+            Row row = front.rows().get(i);
+            Design named = named(row.design(), task.study().name() + " " + (first + i));
+            rows.add(new Row(named, row.measures(), row.limits(), row.caveats()));
+        }
+        return Front.of(front.aims(), rows);
+    }
+
+    private static Design named(Design design, String name) {
+        return new Design(
+                name,
+                design.wing(),
+                design.tail(),
+                design.body(),
+                design.power(),
+                design.undercarriage(),
+                design.controls(),
+                design.board(),
+                design.covering(),
+                design.radio(),
+                design.loads());
+    }
+
+    /** Every row with a number: the front's from 1, then each layout's. */
+    public List<Row> numbered() {
+        List<Row> all = new ArrayList<>(front.rows());
+        byLayout.values().forEach(layout -> all.addAll(layout.rows()));
+        return all;
+    }
+}

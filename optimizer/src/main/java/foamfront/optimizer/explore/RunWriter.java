@@ -1,0 +1,136 @@
+package foamfront.optimizer.explore;
+
+import foamfront.model.parts.Part;
+import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.front.Front;
+import foamfront.optimizer.front.FrontJson;
+import foamfront.optimizer.front.FrontPage;
+import foamfront.optimizer.front.FrontTable;
+import foamfront.optimizer.front.Row;
+import foamfront.optimizer.front.Show;
+import foamfront.optimizer.front.Table;
+import foamfront.optimizer.runs.Digest;
+import foamfront.optimizer.runs.PartSheets;
+import foamfront.optimizer.runs.RunFolder;
+import foamfront.optimizer.search.Fault;
+import foamfront.optimizer.study.DesignWriter;
+import foamfront.optimizer.study.Stock;
+import foamfront.optimizer.study.Study;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Writes what a run leaves behind, but for {@code run.json}, which only its caller can fill. */
+public final class RunWriter {
+    private final RunFolder folder;
+    private final Task task;
+
+    public RunWriter(RunFolder folder, Task task) {
+        this.folder = folder;
+        this.task = task;
+    }
+
+    /** The study as read and the catalogue rows it may use; gives the digest of those rows. */
+    public String writeInputs(String studyText, Catalogue catalogue) {
+        folder.write("study.yaml", studyText);
+        StringBuilder all = new StringBuilder();
+        for (Map.Entry<String, String> table : tables(catalogue).entrySet()) {
+            folder.write("catalogue", table.getKey(), table.getValue());
+            all.append(table.getKey()).append('\n').append(table.getValue());
+        }
+        String digest = Digest.of(all.toString());
+        folder.write("catalogue", "sha256.txt", digest + "\n");
+        return digest;
+    }
+
+    private Map<String, String> tables(Catalogue catalogue) {
+        List<Part> parts = used(task.study(), catalogue);
+        Map<String, String> tables = new TreeMap<>();
+        for (String kind : PartSheets.kinds()) {
+            Table table = PartSheets.table(kind, parts);
+            if (!table.rows().isEmpty()) {
+                tables.put(kind + ".csv", table.csv());
+            }
+        }
+        tables.put("workshop.csv", PartSheets.workshop(catalogue.workshop()).csv());
+        return tables;
+    }
+
+    /** What the search may choose and what lies in the drawer, in the catalogue's order. */
+    private static List<Part> used(Study study, Catalogue catalogue) {
+        Set<String> names = new HashSet<>();
+        Stock stock = study.stock();
+        for (List<? extends Part> list : List.of(
+                stock.boards(),
+                stock.spars(),
+                stock.motors(),
+                stock.propellers(),
+                stock.batteries(),
+                stock.controllers(),
+                stock.servos(),
+                stock.receivers(),
+                stock.wheels())) {
+            list.forEach(part -> names.add(part.name()));
+        }
+        study.drawer().forEach(owned -> names.add(owned.part()));
+        return catalogue.parts().stream()
+                .filter(part -> names.contains(part.name()))
+                .toList();
+    }
+
+    /** Front, layouts, designs and faults. */
+    public void writeResults(Found found) {
+        Study study = task.study();
+        Show show = Show.of(study.showIn());
+        Front front = found.front();
+        folder.write("front.csv", FrontTable.of(front, 1).csv());
+        folder.write("front.json", FrontJson.of(study.name(), front, 1));
+        folder.write(
+                "front.md",
+                front.isEmpty()
+                        ? Explanation.markdown(study, found, show)
+                        : FrontPage.markdown(study.name(), front, found.byLayout(), show));
+        if (!found.byLayout().isEmpty()) {
+            folder.write("layouts.csv", layouts(found));
+        }
+        List<Row> rows = front.isEmpty() ? found.nearest() : found.numbered();
+        for (int i = 0; i < rows.size(); i++) {
+            String name = String.format(Locale.ROOT, "%03d.yaml", i + 1);
+            folder.write("designs", name, DesignWriter.write(rows.get(i).design()));
+        }
+        if (!found.faults().isEmpty()) {
+            folder.write("faults", "faults.txt", faults(found));
+        }
+    }
+
+    private static String layouts(Found found) {
+        Map<String, Table> tables = new LinkedHashMap<>();
+        int first = found.front().size() + 1;
+        for (Map.Entry<String, Front> layout : found.byLayout().entrySet()) {
+            tables.put(layout.getKey(), FrontTable.of(layout.getValue(), first));
+            first += layout.getValue().size();
+        }
+        List<List<String>> rows = new ArrayList<>();
+        tables.values().forEach(table -> rows.addAll(table.rows()));
+        return new Table(tables.values().iterator().next().columns(), rows).csv();
+    }
+
+    private String faults(Found found) {
+        StringBuilder text = new StringBuilder();
+        text.append(found.faultCount()).append(" designs broke the computation; the first of them:\n");
+        for (Fault fault : found.faults()) {
+            double[] values =
+                    fault.values().stream().mapToDouble(Double::doubleValue).toArray();
+            text.append('\n')
+                    .append(fault.message())
+                    .append('\n')
+                    .append(DesignWriter.write(task.genome().decode(values)));
+        }
+        return text.toString();
+    }
+}

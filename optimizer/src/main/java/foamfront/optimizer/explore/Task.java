@@ -1,0 +1,54 @@
+package foamfront.optimizer.explore;
+
+import foamfront.model.appraisal.Appraisal;
+import foamfront.model.appraisal.Appraiser;
+import foamfront.model.design.Design;
+import foamfront.model.factors.Factors;
+import foamfront.model.mission.Mission;
+import foamfront.model.parts.Workshop;
+import foamfront.optimizer.front.Row;
+import foamfront.optimizer.genome.Genome;
+import foamfront.optimizer.search.Evaluator;
+import foamfront.optimizer.search.Problem;
+import foamfront.optimizer.study.Study;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * A study made ready to search.
+ *
+ * @param study what is asked
+ * @param genome its variables
+ * @param evaluators scores designs, one for each worker
+ * @param row computes one design in full
+ */
+public record Task(Study study, Genome genome, Supplier<? extends Evaluator> evaluators, Function<Design, Row> row) {
+    /** The study with the model's own appraisal. */
+    public static Task of(Study study, Workshop workshop) {
+        Genome genome = new Genome(study);
+        Mission mission = study.mission(workshop);
+        Appraiser appraiser = new Appraiser(List.of());
+        return new Task(study, genome, () -> new DesignEvaluator(genome, mission, study.aims()), design -> {
+            Appraisal appraisal = appraiser.appraise(design, mission, Factors.NOMINAL);
+            return new Row(design, appraisal.measures(), appraisal.limits(), appraisal.caveats());
+        });
+    }
+
+    /**
+     * The search problem.
+     *
+     * @param starts designs to begin with
+     */
+    Problem problem(List<Design> starts) {
+        return new Problem(
+                genome.variables(),
+                study.aims().stream().map(aim -> Resolution.of(aim.measure())).toList(),
+                evaluators,
+                new Problem.Niches(genome.niches(), genome::niche),
+                genome::canonical,
+                starts.stream()
+                        .map(design -> genome.genes(genome.encode(design)))
+                        .toList());
+    }
+}

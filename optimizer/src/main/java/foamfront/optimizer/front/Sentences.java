@@ -1,0 +1,45 @@
+package foamfront.optimizer.front;
+
+import foamfront.optimizer.study.Aim;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What people read first. */
+public final class Sentences {
+    /** Under every front; the same words in files and on the terminal. */
+    public static final List<String> CAUTIONS = List.of(
+            "Keep clear of a connected propeller; charge and store lithium batteries in a fireproof place, never unattended.",
+            "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
+                    + " local rules.");
+
+    private Sentences() {}
+
+    /** One sentence on the whole front. */
+    public static String verdict(Front front, Show show, int firstNumber) {
+        if (front.isEmpty()) {
+            return "No design met every limit.";
+        }
+        List<String> ranges = new ArrayList<>();
+        for (Aim aim : front.aims()) {
+            ranges.add(range(front, aim, show));
+        }
+        int best = front.compromise();
+        String size = front.size() == 1
+                ? "One design can be built and flown and is best on every aim"
+                : front.size() + " designs can be built and flown and none beats another on every aim";
+        return size + " (" + String.join(", ", ranges) + "); the best compromise is row " + (firstNumber + best)
+                + ", a " + front.rows().get(best).layout() + ".";
+    }
+
+    private static String range(Front front, Aim aim, Show show) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Row row : front.rows()) {
+            low = Math.min(low, row.measures().of(aim.measure()));
+            high = Math.max(high, row.measures().of(aim.measure()));
+        }
+        String least = show.number(aim.measure(), low);
+        String most = show.quantity(aim.measure(), high);
+        return aim.measure().words() + (low == high ? " " + most : " " + least + " to " + most);
+    }
+}

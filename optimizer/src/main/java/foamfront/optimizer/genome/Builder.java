@@ -1,0 +1,212 @@
+package foamfront.optimizer.genome;
+
+import foamfront.model.design.Arrangement;
+import foamfront.model.design.Body;
+import foamfront.model.design.ControlLayout;
+import foamfront.model.design.Controls;
+import foamfront.model.design.Design;
+import foamfront.model.design.DesignVariable;
+import foamfront.model.design.Fin;
+import foamfront.model.design.FlapKind;
+import foamfront.model.design.Load;
+import foamfront.model.design.Planform;
+import foamfront.model.design.Power;
+import foamfront.model.design.PowerKind;
+import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Radio;
+import foamfront.model.design.SparKind;
+import foamfront.model.design.Tail;
+import foamfront.model.design.TailKind;
+import foamfront.model.design.TailPlane;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
+import foamfront.model.design.WingBuild;
+import foamfront.model.design.WingHeight;
+import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSpar;
+import foamfront.model.design.WorkshopRules;
+import foamfront.model.parts.Wheel;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts a design together from what a genome says; one method per component. */
+final class Builder {
+    private final Genome genome;
+    private final Expression said;
+    private final Arrangement layout;
+    private final WingHeight height;
+    private final double[] dimension = WorkshopRules.open();
+
+    private Builder(Genome genome, Expression said) {
+        this.genome = genome;
+        this.said = said;
+        this.layout = genome.layouts.arrangement(said.digits());
+        this.height = layout.height() == null ? WingHeight.HIGH : layout.height();
+        for (DesignVariable variable : DesignVariable.values()) {
+            Grid grid = genome.dimensions.grid(variable);
+            if (grid != null) {
+                dimension[variable.ordinal()] = grid.value(said.steps()[variable.ordinal()]);
+            }
+        }
+        genome.dimensions.complete(dimension, height, Genome.hasAilerons(layout.controls()));
+    }
+
+    static Design design(Genome genome, Expression said) {
+        Builder builder = new Builder(genome, said);
+        return new Design(
+                genome.study.name(),
+                builder.wing(),
+                builder.tail(),
+                builder.body(),
+                builder.power(),
+                builder.undercarriage(),
+                builder.controls(),
+                genome.parts.boards.get(builder.part(PartGenes.Kind.BOARD)),
+                builder.layout.covering(),
+                new Radio(
+                        genome.parts.receivers.get(builder.part(PartGenes.Kind.RECEIVER)),
+                        genome.parts.servos.get(builder.part(PartGenes.Kind.SERVO))),
+                builder.loads());
+    }
+
+    private double of(DesignVariable variable) {
+        return dimension[variable.ordinal()];
+    }
+
+    private int part(PartGenes.Kind kind) {
+        return said.parts()[kind.ordinal()];
+    }
+
+    private Wing wing() {
+        double incidence = of(DesignVariable.INCIDENCE);
+        Planform planform = new Planform(
+                of(DesignVariable.SPAN),
+                of(DesignVariable.ROOT_CHORD),
+                of(DesignVariable.TAPER),
+                of(DesignVariable.SWEEP),
+                of(DesignVariable.DIHEDRAL),
+                incidence,
+                incidence - of(DesignVariable.WASHOUT),
+                List.of());
+        WingBuild build = new WingBuild(section(), layout.joint(), spar(), layout.holdDown(), layout.tips());
+        double x =
+                wingX(of(DesignVariable.WING_POSITION), of(DesignVariable.BODY_LENGTH), genome.dimensions.increment());
+        double z = WorkshopRules.wingZ(height, of(DesignVariable.BODY_HEIGHT));
+        return switch (layout.wing()) {
+            case MONOPLANE -> new Wing.Monoplane(height, planform, build, x, z);
+            default -> throw unsupported(layout.wing().words());
+        };
+    }
+
+    /** Of the root's leading edge, m from the nose, snapped. */
+    static double wingX(double position, double bodyLength, double increment) {
+        return Grid.snap(position * bodyLength, increment);
+    }
+
+    private WingSection section() {
+        return switch (layout.section()) {
+            case FLAT_PLATE -> new WingSection.FlatPlate();
+            case FOLDED_FLAT_BOTTOM -> new WingSection.FoldedFlatBottom(of(DesignVariable.SECTION_THICKNESS));
+            case FOLDED_SYMMETRICAL -> new WingSection.FoldedSymmetrical(of(DesignVariable.SECTION_THICKNESS));
+            default -> throw unsupported(layout.section().words());
+        };
+    }
+
+    private WingSpar spar() {
+        return layout.spar() == SparKind.STOCK
+                ? new WingSpar.Stock(genome.parts.spars.get(part(PartGenes.Kind.SPAR)))
+                : new WingSpar.BoardStrip();
+    }
+
+    private Tail tail() {
+        double chord = of(DesignVariable.TAIL_CHORD);
+        Fin fin = new Fin(
+                1,
+                of(DesignVariable.FIN_HEIGHT),
+                of(DesignVariable.FIN_CHORD),
+                WorkshopRules.FIN_TAPER,
+                layout.finJoint());
+        TailPlane plane = new TailPlane(
+                of(DesignVariable.TAIL_SPAN),
+                chord,
+                1,
+                0,
+                0,
+                of(DesignVariable.TAIL_INCIDENCE),
+                WorkshopRules.tailX(of(DesignVariable.BODY_LENGTH), chord),
+                WorkshopRules.tailZ(layout.tail(), of(DesignVariable.BODY_HEIGHT), of(DesignVariable.FIN_HEIGHT)));
+        if (layout.tail() == TailKind.CONVENTIONAL) {
+            return new Tail.Conventional(plane, fin);
+        }
+        if (layout.tail() == TailKind.T_TAIL) {
+            return new Tail.TTail(plane, fin);
+        }
+        throw unsupported(layout.tail().words());
+    }
+
+    private Body body() {
+        double length = of(DesignVariable.BODY_LENGTH);
+        double width = of(DesignVariable.BODY_WIDTH);
+        double tall = of(DesignVariable.BODY_HEIGHT);
+        return switch (layout.body()) {
+            case SQUARE_TUBE -> new Body.SquareTube(length, width, tall, layout.nose());
+            case TWO_BAY_TUBE -> new Body.TwoBayTube(length, width, tall, layout.nose());
+            default -> throw unsupported(layout.body().words());
+        };
+    }
+
+    private Power power() {
+        PowerPlant plant = new PowerPlant(
+                genome.parts.motors.get(part(PartGenes.Kind.MOTOR)),
+                genome.parts.propellers.get(part(PartGenes.Kind.PROPELLER)),
+                genome.parts.batteries.get(part(PartGenes.Kind.BATTERY)),
+                genome.parts.controllers.get(part(PartGenes.Kind.CONTROLLER)));
+        if (layout.power() == PowerKind.NOSE_TRACTOR) {
+            return new Power.NoseTractor(plant);
+        }
+        if (layout.power() == PowerKind.PUSHER) {
+            return new Power.Pusher(plant);
+        }
+        throw unsupported(layout.power().words());
+    }
+
+    private Undercarriage undercarriage() {
+        return switch (layout.undercarriage()) {
+            case NONE -> new Undercarriage.None();
+            case TAIL_WHEEL -> new Undercarriage.TailWheel(wheel());
+            case TRICYCLE -> new Undercarriage.Tricycle(wheel());
+            default -> throw unsupported(layout.undercarriage().words());
+        };
+    }
+
+    private Wheel wheel() {
+        return genome.parts.wheels.get(part(PartGenes.Kind.WHEEL));
+    }
+
+    private Controls controls() {
+        return new Controls(
+                layout.controls() != ControlLayout.RUDDER_ELEVATOR,
+                true,
+                FlapKind.NONE,
+                of(DesignVariable.AILERON_SPAN),
+                of(DesignVariable.AILERON_CHORD),
+                of(DesignVariable.ELEVATOR_CHORD),
+                of(DesignVariable.RUDDER_CHORD));
+    }
+
+    private List<Load> loads() {
+        List<Load> loads = new ArrayList<>(said.loads().length);
+        for (int i = 0; i < said.loads().length; i++) {
+            Load load = genome.study.payload().get(i).at(genome.masses.get(i).value(said.loads()[i]));
+            if (load != null) {
+                loads.add(load);
+            }
+        }
+        return loads;
+    }
+
+    /** The layout table lets none of these through. */
+    private static IllegalArgumentException unsupported(String kind) {
+        return new IllegalArgumentException(kind + " is not computed yet");
+    }
+}

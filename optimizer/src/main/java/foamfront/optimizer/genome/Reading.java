@@ -1,0 +1,168 @@
+package foamfront.optimizer.genome;
+
+import foamfront.model.design.Arrangement;
+import foamfront.model.design.Design;
+import foamfront.model.design.DesignVariable;
+import foamfront.model.design.Fin;
+import foamfront.model.design.Load;
+import foamfront.model.design.Planform;
+import foamfront.model.design.Power;
+import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Tail;
+import foamfront.model.design.TailPlane;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.design.WingHeight;
+import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSpar;
+import foamfront.model.parts.Part;
+import foamfront.optimizer.genome.LayoutGenes.Digit;
+import foamfront.optimizer.study.WingChoice;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a design back into whole numbers: the nearest grid step of each dimension, the place of each part in its list. */
+final class Reading {
+    private Reading() {}
+
+    static Expression of(Genome genome, Design design) {
+        Arrangement layout = Arrangement.of(design);
+        int[] digits = new int[Digit.values().length];
+        for (Digit digit : Digit.values()) {
+            digits[digit.ordinal()] = Math.max(0, genome.layouts.options(digit).indexOf(choice(layout, digit)));
+        }
+        int[] parts = new int[PartGenes.Kind.values().length];
+        for (PartGenes.Kind kind : PartGenes.Kind.values()) {
+            parts[kind.ordinal()] = place(genome.parts.list(kind), part(design, kind));
+        }
+        int[] steps = new int[DesignVariable.values().length];
+        for (DesignVariable dimension : DesignVariable.values()) {
+            Grid grid = genome.dimensions.grid(dimension);
+            steps[dimension.ordinal()] = grid == null ? 0 : grid.indexOf(dimension(design, dimension));
+        }
+        int[] loads = new int[genome.masses.size()];
+        for (int i = 0; i < loads.length; i++) {
+            loads[i] = genome.masses
+                    .get(i)
+                    .indexOf(mass(design, genome.study.payload().get(i).name()));
+        }
+        return new Expression(digits, parts, steps, loads);
+    }
+
+    private static Object choice(Arrangement layout, Digit digit) {
+        return switch (digit) {
+            case WING -> wing(layout);
+            case TAIL -> layout.tail();
+            case POWER -> layout.power();
+            case BODY -> layout.body();
+            case UNDERCARRIAGE -> layout.undercarriage();
+            case CONTROLS -> layout.controls();
+            case SECTION -> layout.section();
+            case JOINT -> layout.joint();
+            case SPAR -> layout.spar();
+            case HOLD_DOWN -> layout.holdDown();
+            case COVERING -> layout.covering();
+        };
+    }
+
+    private static WingChoice wing(Arrangement layout) {
+        WingHeight height = layout.height();
+        return new WingChoice(layout.wing(), height == null ? WingHeight.HIGH : height);
+    }
+
+    private static double mass(Design design, String name) {
+        for (Load load : design.loads()) {
+            if (load.name().equals(name)) {
+                return load.mass();
+            }
+        }
+        return 0;
+    }
+
+    private static int place(List<? extends Part> list, @Nullable Part part) {
+        for (int i = 0; part != null && i < list.size(); i++) {
+            if (list.get(i).name().equals(part.name())) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    private static @Nullable Part part(Design design, PartGenes.Kind kind) {
+        PowerPlant plant = plant(design);
+        return switch (kind) {
+            case BOARD -> design.board();
+            case MOTOR -> plant == null ? null : plant.motor();
+            case PROPELLER -> plant == null ? null : plant.propeller();
+            case BATTERY -> design.power().battery();
+            case CONTROLLER -> plant == null ? null : plant.controller();
+            case SPAR -> design.wing().build().spar() instanceof WingSpar.Stock stock ? stock.spar() : null;
+            case WHEEL -> wheel(design);
+            case SERVO -> design.radio().servo();
+            case RECEIVER -> design.radio().receiver();
+        };
+    }
+
+    private static @Nullable PowerPlant plant(Design design) {
+        if (design.power() instanceof Power.NoseTractor tractor) {
+            return tractor.plant();
+        }
+        return design.power() instanceof Power.Pusher pusher ? pusher.plant() : null;
+    }
+
+    private static @Nullable Part wheel(Design design) {
+        if (design.undercarriage() instanceof Undercarriage.TailWheel gear) {
+            return gear.wheel();
+        }
+        return design.undercarriage() instanceof Undercarriage.Tricycle gear ? gear.wheel() : null;
+    }
+
+    private static double dimension(Design design, DesignVariable dimension) {
+        Planform wing = design.wing().planform();
+        TailPlane plane = plane(design);
+        Fin fin = fin(design);
+        return switch (dimension) {
+            case SPAN -> wing.span();
+            case ROOT_CHORD -> wing.rootChord();
+            case TAPER -> wing.taper();
+            case SWEEP -> wing.sweep();
+            case DIHEDRAL -> wing.dihedral();
+            case WASHOUT -> wing.incidence() - wing.tipIncidence();
+            case INCIDENCE -> wing.incidence();
+            case SECTION_THICKNESS -> thickness(design.wing().build().section());
+            case WING_POSITION -> design.wing().x() / design.body().length();
+            case TAIL_SPAN -> plane == null ? 0 : plane.span();
+            case TAIL_CHORD -> plane == null ? 0 : plane.chord();
+            case TAIL_INCIDENCE -> plane == null ? 0 : plane.incidence();
+            case FIN_HEIGHT -> fin == null ? 0 : fin.height();
+            case FIN_CHORD -> fin == null ? 0 : fin.chord();
+            case BODY_LENGTH -> design.body().length();
+            case BODY_WIDTH -> design.body().width();
+            case BODY_HEIGHT -> design.body().height();
+            case AILERON_SPAN -> design.controls().aileronSpan();
+            case AILERON_CHORD -> design.controls().aileronChord();
+            case ELEVATOR_CHORD -> design.controls().elevatorChord();
+            case RUDDER_CHORD -> design.controls().rudderChord();
+        };
+    }
+
+    private static double thickness(WingSection section) {
+        if (section instanceof WingSection.FoldedFlatBottom fold) {
+            return fold.thickness();
+        }
+        return section instanceof WingSection.FoldedSymmetrical fold ? fold.thickness() : 0;
+    }
+
+    private static @Nullable TailPlane plane(Design design) {
+        if (design.tail() instanceof Tail.Conventional tail) {
+            return tail.plane();
+        }
+        return design.tail() instanceof Tail.TTail tail ? tail.plane() : null;
+    }
+
+    private static @Nullable Fin fin(Design design) {
+        if (design.tail() instanceof Tail.Conventional tail) {
+            return tail.fin();
+        }
+        return design.tail() instanceof Tail.TTail tail ? tail.fin() : null;
+    }
+}

@@ -1,0 +1,157 @@
+package foamfront.optimizer.study;
+
+import foamfront.model.design.Body;
+import foamfront.model.design.DesignVariable;
+import foamfront.model.design.Fin;
+import foamfront.model.design.FinJoint;
+import foamfront.model.design.HoldDown;
+import foamfront.model.design.Planform;
+import foamfront.model.design.SectionKind;
+import foamfront.model.design.SparKind;
+import foamfront.model.design.Tail;
+import foamfront.model.design.TailKind;
+import foamfront.model.design.TailPlane;
+import foamfront.model.design.Wing;
+import foamfront.model.design.WingBuild;
+import foamfront.model.design.WingHeight;
+import foamfront.model.design.WingJoint;
+import foamfront.model.design.WingKind;
+import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSpar;
+import foamfront.model.design.WingTips;
+import foamfront.model.design.WorkshopRules;
+import foamfront.model.parts.Spar;
+import foamfront.model.units.Unit;
+import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.yaml.Fields;
+import foamfront.optimizer.yaml.Key;
+import foamfront.optimizer.yaml.Value;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Wing and tail of a design file. The dimensions the rules build on are looked up first, so that a rule sees what the file
+ * states, in whatever order it states it.
+ */
+final class AirframeReader {
+    private final Catalogue catalogue;
+    private final double[] values;
+    private final WingHeight height;
+
+    AirframeReader(Rules file, Catalogue catalogue, double[] values, WingHeight height, boolean ailerons) {
+        this.catalogue = catalogue;
+        this.values = values;
+        this.height = height;
+        Rules wing = file.under(DesignKeys.WING_KEY);
+        Rules tail = file.under(DesignKeys.TAIL_KEY);
+        Rules body = file.under(DesignKeys.BODY_KEY);
+        known(wing, DesignKeys.SPAN, DesignVariable.SPAN);
+        known(wing, DesignKeys.ROOT_CHORD, DesignVariable.ROOT_CHORD);
+        known(tail, DesignKeys.TAIL_CHORD, DesignVariable.TAIL_CHORD);
+        known(body, DesignKeys.BODY_LENGTH, DesignVariable.BODY_LENGTH);
+        known(body, DesignKeys.BODY_WIDTH, DesignVariable.BODY_WIDTH);
+        WorkshopRules.complete(values, height, ailerons);
+    }
+
+    private void known(Rules table, Key key, DesignVariable variable) {
+        if (table.has(key)) {
+            values[variable.index()] = table.quantity(key, Double.NaN, variable.unit());
+        }
+    }
+
+    /** A dimension of the file, or by its rule. */
+    double dimension(Rules table, Key key, DesignVariable variable) {
+        return table.quantity(key, values[variable.index()], variable.unit());
+    }
+
+    Wing wing(Rules table, Body body) {
+        table.choice(DesignKeys.WING_KIND, WingKind.values(), WingKind.MONOPLANE);
+        double incidence = dimension(table, DesignKeys.INCIDENCE, DesignVariable.INCIDENCE);
+        Planform planform = new Planform(
+                dimension(table, DesignKeys.SPAN, DesignVariable.SPAN),
+                dimension(table, DesignKeys.ROOT_CHORD, DesignVariable.ROOT_CHORD),
+                dimension(table, DesignKeys.TAPER, DesignVariable.TAPER),
+                dimension(table, DesignKeys.SWEEP, DesignVariable.SWEEP),
+                dimension(table, DesignKeys.DIHEDRAL, DesignVariable.DIHEDRAL),
+                incidence,
+                table.quantity(DesignKeys.TIP_INCIDENCE, incidence, Unit.DEGREE),
+                breaks(table));
+        Rules edge = table.under(DesignKeys.LEADING_EDGE);
+        double x = edge.quantity(
+                DesignKeys.EDGE_X, values[DesignVariable.WING_POSITION.index()] * body.length(), Unit.MILLIMETRE);
+        double z = edge.quantity(DesignKeys.EDGE_Z, WorkshopRules.wingZ(height, body.height()), Unit.MILLIMETRE);
+        return new Wing.Monoplane(height, planform, build(table), x, z);
+    }
+
+    private List<Planform.Break> breaks(Rules table) {
+        List<Planform.Break> breaks = new ArrayList<>();
+        for (Value item : table.items(DesignKeys.BREAKS)) {
+            Fields fields = item.fields(DesignKeys.BREAK);
+            if (fields != null) {
+                breaks.add(new Planform.Break(
+                        fields.quantity(DesignKeys.AT, 0.5),
+                        fields.quantity(DesignKeys.BREAK_CHORD, 0.1),
+                        fields.quantity(DesignKeys.BREAK_SWEEP, 0),
+                        fields.quantity(DesignKeys.BREAK_DIHEDRAL, 0)));
+            }
+        }
+        return breaks;
+    }
+
+    private WingBuild build(Rules table) {
+        SectionKind kind = table.choice(DesignKeys.SECTION, SectionKind.values(), SectionKind.FOLDED_FLAT_BOTTOM);
+        WingSection section;
+        if (kind == SectionKind.FLAT_PLATE) {
+            section = new WingSection.FlatPlate();
+            if (table.has(DesignKeys.THICKNESS)) {
+                table.fault(DesignKeys.THICKNESS, "a flat plate is as thick as its board", "Delete the key.");
+            }
+        } else {
+            section = new WingSection.FoldedFlatBottom(
+                    dimension(table, DesignKeys.THICKNESS, DesignVariable.SECTION_THICKNESS));
+        }
+        return new WingBuild(
+                section,
+                table.choice(DesignKeys.JOINT, WingJoint.values(), WingJoint.ONE_PIECE),
+                spar(table),
+                table.choice(DesignKeys.HOLD_DOWN, HoldDown.values(), HoldDown.GLUED),
+                table.choice(DesignKeys.TIPS, WingTips.values(), WingTips.PLAIN));
+    }
+
+    private WingSpar spar(Rules table) {
+        Value value = table.value(DesignKeys.SPAR);
+        if (value == null) {
+            table.take(DesignKeys.SPAR, SparKind.BOARD_STRIP.words());
+            return new WingSpar.BoardStrip();
+        }
+        String text = value.text();
+        if (text == null || Key.plain(text).equals(SparKind.BOARD_STRIP.words())) {
+            return new WingSpar.BoardStrip();
+        }
+        Spar spar = StockReader.part(value, catalogue.spars(), "spar");
+        return spar == null ? new WingSpar.BoardStrip() : new WingSpar.Stock(spar);
+    }
+
+    Tail tail(Rules table, Body body) {
+        TailKind kind = table.choice(DesignKeys.TAIL_KIND, TailKind.values(), TailKind.CONVENTIONAL);
+        Rules finTable = table.under(DesignKeys.FIN_KEY);
+        Fin fin = new Fin(
+                finTable.whole(DesignKeys.FIN_COUNT, 1),
+                dimension(finTable, DesignKeys.FIN_HEIGHT, DesignVariable.FIN_HEIGHT),
+                dimension(finTable, DesignKeys.FIN_CHORD, DesignVariable.FIN_CHORD),
+                finTable.quantity(DesignKeys.FIN_TAPER, WorkshopRules.FIN_TAPER, Unit.RATIO),
+                finTable.choice(DesignKeys.FIN_JOINT, FinJoint.values(), FinJoint.FIXED));
+        double chord = dimension(table, DesignKeys.TAIL_CHORD, DesignVariable.TAIL_CHORD);
+        TailPlane plane = new TailPlane(
+                dimension(table, DesignKeys.TAIL_SPAN, DesignVariable.TAIL_SPAN),
+                chord,
+                table.quantity(DesignKeys.TAIL_TAPER, 1, Unit.RATIO),
+                table.quantity(DesignKeys.TAIL_SWEEP, 0, Unit.DEGREE),
+                table.quantity(DesignKeys.TAIL_DIHEDRAL, 0, Unit.DEGREE),
+                dimension(table, DesignKeys.TAIL_INCIDENCE, DesignVariable.TAIL_INCIDENCE),
+                table.quantity(DesignKeys.TAIL_X, WorkshopRules.tailX(body.length(), chord), Unit.MILLIMETRE),
+                table.quantity(
+                        DesignKeys.TAIL_Z, WorkshopRules.tailZ(kind, body.height(), fin.height()), Unit.MILLIMETRE));
+        return kind == TailKind.T_TAIL ? new Tail.TTail(plane, fin) : new Tail.Conventional(plane, fin);
+    }
+}

@@ -1,0 +1,139 @@
+package foamfront.optimizer.study;
+
+import foamfront.model.design.DesignVariable;
+import foamfront.model.mission.Bound;
+import foamfront.model.mission.Measure;
+import foamfront.model.parts.Board;
+import foamfront.model.units.Dimension;
+import foamfront.model.units.Quantities;
+import foamfront.model.units.Range;
+import foamfront.model.units.Unit;
+import foamfront.optimizer.yaml.Fields;
+import foamfront.optimizer.yaml.Key;
+import foamfront.optimizer.yaml.Value;
+import org.jspecify.annotations.Nullable;
+
+/** What can be seen to be impossible before any design is tried. */
+final class Contradictions {
+    /** Two measures of which {@code ratio} times the lower never exceeds the higher. */
+    private record Pair(Measure lower, Measure higher, double ratio) {}
+
+    private static final Pair[] ORDERED = {
+        new Pair(Measure.STALL_SPEED, Measure.CRUISE_SPEED, 1),
+        new Pair(Measure.STALL_SPEED, Measure.TOP_SPEED, 1),
+        new Pair(Measure.CRUISE_SPEED, Measure.TOP_SPEED, 1),
+        new Pair(Measure.EVERYDAY_FLIGHT, Measure.ENDURANCE, 1 / 0.45),
+        new Pair(Measure.EMPTY_MASS, Measure.MASS, 1),
+        new Pair(Measure.PAYLOAD, Measure.MASS, 1),
+        new Pair(Measure.OUT_AND_BACK, Measure.RANGE, 1),
+        new Pair(Measure.CRUISE_RATIO, Measure.TOP_SPEED_RATIO, 1)
+    };
+
+    private final Study study;
+    private final @Nullable Fields must;
+    private final @Nullable Fields vary;
+
+    private Contradictions(Study study, Fields file) {
+        this.study = study;
+        this.must = file.known(StudyKeys.MUST_KEY);
+        this.vary = file.known(StudyKeys.VARY_KEY);
+    }
+
+    static void check(Study study, Fields file) {
+        Contradictions contradictions = new Contradictions(study, file);
+        contradictions.order();
+        contradictions.payload();
+        contradictions.packing();
+        contradictions.sheet();
+    }
+
+    private void order() {
+        for (Pair pair : ORDERED) {
+            Bound lower = bound(pair.lower);
+            Bound higher = bound(pair.higher);
+            if (lower != null && higher != null && lower.low() * pair.ratio > higher.high()) {
+                fault(
+                        pair.lower,
+                        "at least " + print(pair.lower, lower.low()) + " contradicts " + pair.higher.words()
+                                + ", at most " + print(pair.higher, higher.high()),
+                        "Lower the one or raise the other.");
+            }
+        }
+    }
+
+    private void payload() {
+        Bound bound = bound(Measure.PAYLOAD);
+        if (bound == null) {
+            return;
+        }
+        double least = 0;
+        double most = 0;
+        for (PayloadItem item : study.payload()) {
+            least += item.mass().low();
+            most += item.mass().high();
+        }
+        if (bound.low() > most || bound.high() < least) {
+            fault(
+                    Measure.PAYLOAD,
+                    "the loads listed make " + new Range(least, most).print(Unit.GRAM),
+                    "Change the limit, or the masses under payload.");
+        }
+    }
+
+    private void packing() {
+        Bound bound = bound(Measure.PACKED_LENGTH);
+        Range length = study.vary().get(DesignVariable.BODY_LENGTH);
+        Double fixed = study.fixed().get(DesignVariable.BODY_LENGTH);
+        double least = length != null ? length.low() : fixed != null ? fixed : 0;
+        if (bound != null && bound.high() < least) {
+            fault(
+                    Measure.PACKED_LENGTH,
+                    "at most " + print(Measure.PACKED_LENGTH, bound.high()) + ", but the body is at least "
+                            + print(Measure.PACKED_LENGTH, least) + " long",
+                    "Allow a shorter body under vary, or a longer piece.");
+        }
+    }
+
+    /** A chord is cut from one sheet. */
+    private void sheet() {
+        Range chord = study.vary().get(DesignVariable.ROOT_CHORD);
+        if (chord == null || vary == null) {
+            return;
+        }
+        double widest = 0;
+        for (Board board : study.stock().boards()) {
+            widest = Math.max(widest, board.width());
+        }
+        Key key = StudyKeys.VARY.find(DesignVariable.ROOT_CHORD.words());
+        Value value = key == null ? null : vary.value(key);
+        String text = value == null ? null : value.text();
+        if (key != null && text != null && chord.high() > widest) {
+            Unit unit = Quantities.unit(text, Dimension.LENGTH);
+            vary.fault(
+                    key,
+                    Quantities.print(chord.high(), unit) + " is wider than the " + Quantities.print(widest, unit)
+                            + " sheet",
+                    "Use at most " + Quantities.print(widest, unit) + ", or name a wider board under boards.");
+        }
+    }
+
+    private @Nullable Bound bound(Measure measure) {
+        for (Bound bound : study.limits()) {
+            if (bound.measure() == measure) {
+                return bound;
+            }
+        }
+        return null;
+    }
+
+    private void fault(Measure measure, String problem, String advice) {
+        Key key = StudyKeys.MUST.find(measure.words());
+        if (must != null && key != null) {
+            must.fault(key, problem, advice);
+        }
+    }
+
+    private static String print(Measure measure, double value) {
+        return Quantities.print(value, measure.unit());
+    }
+}

@@ -1,0 +1,233 @@
+package foamfront.optimizer.study;
+
+import foamfront.model.design.Arrangement;
+import foamfront.model.design.Body;
+import foamfront.model.design.BodyKind;
+import foamfront.model.design.Controls;
+import foamfront.model.design.Covering;
+import foamfront.model.design.Design;
+import foamfront.model.design.DesignVariable;
+import foamfront.model.design.FlapKind;
+import foamfront.model.design.Load;
+import foamfront.model.design.Nose;
+import foamfront.model.design.Place;
+import foamfront.model.design.Power;
+import foamfront.model.design.PowerKind;
+import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Radio;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.design.UndercarriageKind;
+import foamfront.model.design.WingHeight;
+import foamfront.model.design.WorkshopRules;
+import foamfront.model.parts.Receiver;
+import foamfront.model.parts.Servo;
+import foamfront.model.parts.Wheel;
+import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.catalogue.CatalogueReader;
+import foamfront.optimizer.faults.Faults;
+import foamfront.optimizer.faults.StudyException;
+import foamfront.optimizer.yaml.Fields;
+import foamfront.optimizer.yaml.Value;
+import foamfront.optimizer.yaml.Yaml;
+import foamfront.optimizer.yaml.YamlReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a design file; missing keys take their workshop rule, which the result lists. */
+public final class DesignReader {
+    private final Catalogue catalogue;
+    private final List<DesignFile.Taken> taken = new ArrayList<>();
+    private final Rules file;
+
+    /** Dimensions by {@link DesignVariable}, known or by rule; what the file states replaces them as it is read. */
+    private final double[] rules = WorkshopRules.open();
+
+    private DesignReader(Fields fields, Catalogue catalogue) {
+        this.catalogue = catalogue;
+        this.file = new Rules("", fields, taken);
+    }
+
+    /** Reads a file against the catalogue beside it, or the standard one. */
+    public static DesignFile read(Path path) {
+        return read(path, CatalogueReader.beside(path));
+    }
+
+    public static DesignFile read(Path path, Catalogue catalogue) {
+        Faults faults = new Faults(String.valueOf(path.getFileName()));
+        byte[] bytes = YamlReader.bytes(path, faults);
+        if (bytes == null) {
+            throw new StudyException(faults.all());
+        }
+        return read(bytes, catalogue, faults);
+    }
+
+    /** Reads a design from memory; {@code file} names it in messages. */
+    public static DesignFile read(String file, byte[] bytes, Catalogue catalogue) {
+        return read(bytes, catalogue, new Faults(file));
+    }
+
+    private static DesignFile read(byte[] bytes, Catalogue catalogue, Faults faults) {
+        Yaml.Mapping mapping = YamlReader.read(bytes, faults);
+        if (mapping == null) {
+            throw new StudyException(faults.all());
+        }
+        Fields fields = new Fields(mapping, DesignKeys.FILE, "", faults);
+        DesignReader reader = new DesignReader(fields, catalogue);
+        Design design = null;
+        try {
+            design = reader.design(fields.text(DesignKeys.DESIGN, "unnamed"));
+        } catch (IllegalArgumentException e) {
+            // Each figure lay within its own bounds, but a record refused them together.
+            faults.add(mapping.line(), 0, "", String.valueOf(e.getMessage()), "Correct the figure.");
+        }
+        if (design != null && !faults.any()) {
+            String refusal = Arrangement.of(design).refusal();
+            if (refusal != null) {
+                faults.add(
+                        mapping.line(), 0, "", "this layout cannot be built: " + refusal, "Change one of the choices.");
+            }
+        }
+        faults.stopIfAny();
+        if (design == null) {
+            throw new IllegalStateException("a design without faults was not read");
+        }
+        return new DesignFile(design, reader.taken);
+    }
+
+    private Design design(String name) {
+        Rules controlTable = file.under(DesignKeys.CONTROLS_KEY);
+        boolean ailerons = controlTable.yesNo(DesignKeys.AILERONS, false);
+        Rules wingTable = file.under(DesignKeys.WING_KEY);
+        WingHeight height = wingTable.choice(DesignKeys.HEIGHT, WingHeight.values(), WingHeight.HIGH);
+        AirframeReader airframe = new AirframeReader(file, catalogue, rules, height, ailerons);
+        Body body = body(airframe);
+        return new Design(
+                name,
+                airframe.wing(wingTable, body),
+                airframe.tail(file.under(DesignKeys.TAIL_KEY), body),
+                body,
+                power(file.under(DesignKeys.POWER_KEY)),
+                undercarriage(file.under(DesignKeys.GEAR_KEY)),
+                controls(controlTable, airframe, ailerons),
+                file.part(
+                        DesignKeys.BOARD, catalogue.boards(), catalogue.boards().get(0)),
+                file.choice(DesignKeys.COVERING, Covering.values(), Covering.BARE),
+                radio(file.under(DesignKeys.RADIO_KEY)),
+                loads());
+    }
+
+    private Body body(AirframeReader airframe) {
+        Rules table = file.under(DesignKeys.BODY_KEY);
+        BodyKind kind = table.choice(DesignKeys.BODY_KIND, BodyKind.values(), BodyKind.SQUARE_TUBE);
+        double length = airframe.dimension(table, DesignKeys.BODY_LENGTH, DesignVariable.BODY_LENGTH);
+        double width = airframe.dimension(table, DesignKeys.BODY_WIDTH, DesignVariable.BODY_WIDTH);
+        double height = airframe.dimension(table, DesignKeys.BODY_HEIGHT, DesignVariable.BODY_HEIGHT);
+        Nose nose = table.choice(DesignKeys.NOSE, Nose.values(), Nose.FIXED);
+        return kind == BodyKind.TWO_BAY_TUBE
+                ? new Body.TwoBayTube(length, width, height, nose)
+                : new Body.SquareTube(length, width, height, nose);
+    }
+
+    private Power power(Rules table) {
+        PowerKind kind = table.choice(DesignKeys.POWER_KIND, PowerKind.values(), PowerKind.NOSE_TRACTOR);
+        PowerPlant plant = new PowerPlant(
+                table.part(
+                        DesignKeys.MOTOR, catalogue.motors(), catalogue.motors().get(0)),
+                table.part(
+                        DesignKeys.PROPELLER,
+                        catalogue.propellers(),
+                        catalogue.propellers().get(0)),
+                table.part(
+                        DesignKeys.BATTERY,
+                        catalogue.batteries(),
+                        catalogue.batteries().get(0)),
+                table.part(
+                        DesignKeys.CONTROLLER,
+                        catalogue.controllers(),
+                        catalogue.controllers().get(0)));
+        return kind == PowerKind.PUSHER ? new Power.Pusher(plant) : new Power.NoseTractor(plant);
+    }
+
+    private Undercarriage undercarriage(Rules table) {
+        UndercarriageKind kind = table.choice(DesignKeys.GEAR_KIND, UndercarriageKind.values(), UndercarriageKind.NONE);
+        if (kind == UndercarriageKind.NONE) {
+            if (table.has(DesignKeys.WHEEL)) {
+                table.fault(DesignKeys.WHEEL, "an aeroplane without undercarriage has no wheel", "Delete the key.");
+            }
+            return new Undercarriage.None();
+        }
+        Wheel wheel = table.part(DesignKeys.WHEEL, catalogue.wheels(), wheel());
+        return kind == UndercarriageKind.TRICYCLE
+                ? new Undercarriage.Tricycle(wheel)
+                : new Undercarriage.TailWheel(wheel);
+    }
+
+    /** The smallest wheel for mown grass, or the largest there is. */
+    private Wheel wheel() {
+        Wheel best = catalogue.wheels().get(0);
+        for (Wheel wheel : catalogue.wheels()) {
+            boolean fits = wheel.diameter() >= 0.06;
+            boolean had = best.diameter() >= 0.06;
+            if (fits == had ? (wheel.diameter() < best.diameter()) == fits : fits) {
+                best = wheel;
+            }
+        }
+        return best;
+    }
+
+    private Controls controls(Rules table, AirframeReader airframe, boolean ailerons) {
+        boolean rudder = table.yesNo(DesignKeys.RUDDER, true);
+        if (!table.yesNo(DesignKeys.ELEVATOR, true)) {
+            table.fault(DesignKeys.ELEVATOR, "an aeroplane needs its elevator", "Write yes, or delete the key.");
+        }
+        return new Controls(
+                ailerons,
+                rudder,
+                table.choice(DesignKeys.FLAPS, FlapKind.values(), FlapKind.NONE),
+                airframe.dimension(table, DesignKeys.AILERON_SPAN, DesignVariable.AILERON_SPAN),
+                airframe.dimension(table, DesignKeys.AILERON_CHORD, DesignVariable.AILERON_CHORD),
+                airframe.dimension(table, DesignKeys.ELEVATOR_CHORD, DesignVariable.ELEVATOR_CHORD),
+                airframe.dimension(table, DesignKeys.RUDDER_CHORD, DesignVariable.RUDDER_CHORD));
+    }
+
+    private Radio radio(Rules table) {
+        Receiver receiver = catalogue.receivers().stream()
+                .filter(one -> one.channels() >= 4)
+                .findFirst()
+                .orElse(catalogue.receivers().get(0));
+        Servo servo = catalogue.servos().stream()
+                .filter(one -> one.torque() >= 0.1)
+                .findFirst()
+                .orElse(catalogue.servos().get(0));
+        return new Radio(
+                table.part(DesignKeys.RECEIVER, catalogue.receivers(), receiver),
+                table.part(DesignKeys.SERVO, catalogue.servos(), servo));
+    }
+
+    private List<Load> loads() {
+        List<Load> loads = new ArrayList<>();
+        for (Value item : file.items(DesignKeys.PAYLOAD)) {
+            Fields fields = item.fields(DesignKeys.LOAD);
+            Load load = fields == null ? null : load(fields);
+            if (load != null) {
+                loads.add(load);
+            }
+        }
+        return loads;
+    }
+
+    private static @Nullable Load load(Fields fields) {
+        double[] size = fields.size(DesignKeys.SIZE);
+        double mass = fields.quantity(DesignKeys.MASS, 0);
+        Place place = fields.choice(StudyKeys.PLACE, Place.values(), Place.BALANCE_POINT);
+        Release release = fields.choice(StudyKeys.RELEASE, Release.values(), Release.NEVER);
+        double power = fields.quantity(StudyKeys.LOAD_POWER, 0);
+        double view = fields.quantity(StudyKeys.VIEW, 0);
+        String name = fields.text(StudyKeys.LOAD_NAME, "load");
+        return size == null
+                ? null
+                : new Load(name, mass, size[0], size[1], size[2], place, release == Release.IN_FLIGHT, power, view);
+    }
+}

@@ -1,0 +1,275 @@
+package foamfront.optimizer.study;
+
+import foamfront.model.design.DesignVariable;
+import foamfront.model.mission.Bound;
+import foamfront.model.mission.CarSpace;
+import foamfront.model.mission.Ground;
+import foamfront.model.mission.Launch;
+import foamfront.model.mission.Measure;
+import foamfront.model.mission.Owned;
+import foamfront.model.mission.Site;
+import foamfront.model.parts.Part;
+import foamfront.model.units.Dimension;
+import foamfront.model.units.Quantities;
+import foamfront.model.units.Range;
+import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.catalogue.CatalogueReader;
+import foamfront.optimizer.faults.Faults;
+import foamfront.optimizer.faults.StudyException;
+import foamfront.optimizer.yaml.Fields;
+import foamfront.optimizer.yaml.Key;
+import foamfront.optimizer.yaml.Value;
+import foamfront.optimizer.yaml.Yaml;
+import foamfront.optimizer.yaml.YamlReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a study file; everything wrong with it is told at once by one {@link StudyException}. */
+public final class StudyReader {
+    private static final Site FIELD = new Site(0, 288.15, Ground.SHORT_GRASS, 50, 4, 4, Launch.NORMAL);
+
+    /** The boot of a small hatchback, rear seat down (judgement). */
+    private static final CarSpace CAR = new CarSpace(1.4, 0.8, 0.5, false);
+
+    private static final SearchSettings SEARCH = new SearchSettings(50_000, 1, 200);
+    private static final double INCREMENT = 0.005; // m
+
+    /** In the order of their keys. */
+    private static final List<DesignVariable> VARIABLES = List.of(DesignVariable.values());
+
+    private static final List<Measure> MEASURES = List.of(Measure.values());
+
+    private StudyReader() {}
+
+    /** Reads a file against the catalogue beside it, or the standard one. */
+    public static Study read(Path path) {
+        return read(path, CatalogueReader.beside(path));
+    }
+
+    public static Study read(Path path, Catalogue catalogue) {
+        Faults faults = new Faults(String.valueOf(path.getFileName()));
+        byte[] bytes = YamlReader.bytes(path, faults);
+        if (bytes == null) {
+            throw new StudyException(faults.all());
+        }
+        return read(bytes, catalogue, faults);
+    }
+
+    /** Reads a study from memory; {@code file} names it in messages. */
+    public static Study read(String file, byte[] bytes, Catalogue catalogue) {
+        return read(bytes, catalogue, new Faults(file));
+    }
+
+    private static Study read(byte[] bytes, Catalogue catalogue, Faults faults) {
+        Yaml.Mapping mapping = YamlReader.read(bytes, faults);
+        if (mapping == null) {
+            throw new StudyException(faults.all());
+        }
+        Study study = study(new Fields(mapping, StudyKeys.FILE, "", faults), catalogue, Digest.of(bytes));
+        faults.stopIfAny();
+        return study;
+    }
+
+    private static Study study(Fields file, Catalogue catalogue, String digest) {
+        double increment = file.quantity(StudyKeys.INCREMENT, INCREMENT);
+        List<PayloadItem> payload = PayloadReader.read(file);
+        Stock stock = StockReader.read(file, catalogue);
+        Map<DesignVariable, Range> vary = vary(file, increment);
+        Map<DesignVariable, Double> fixed = fixed(file, vary);
+        List<Bound> limits = limits(file);
+        Study study = new Study(
+                file.text(StudyKeys.STUDY, "unnamed"),
+                file.text(StudyKeys.ABOUT, ""),
+                site(file.fields(StudyKeys.SITE_KEY)),
+                payload,
+                car(file.fields(StudyKeys.CAR_SPACE)),
+                ArrangementsReader.read(file),
+                vary,
+                fixed,
+                stock,
+                drawer(file, catalogue),
+                limits,
+                aims(file),
+                file.choice(StudyKeys.SHOW_IN, ShowIn.values(), ShowIn.METRIC),
+                increment,
+                search(file.fields(StudyKeys.SEARCH_KEY)),
+                keep(file.fields(StudyKeys.KEEP_FROM)),
+                file.has(StudyKeys.START_FROM) ? file.text(StudyKeys.START_FROM, "") : null,
+                digest);
+        Contradictions.check(study, file);
+        return study;
+    }
+
+    private static Site site(@Nullable Fields site) {
+        if (site == null) {
+            return FIELD;
+        }
+        double wind = site.quantity(StudyKeys.WIND, FIELD.wind());
+        return new Site(
+                site.quantity(StudyKeys.ELEVATION, FIELD.elevation()),
+                site.quantity(StudyKeys.TEMPERATURE, FIELD.temperature()),
+                site.choice(StudyKeys.SURFACE, Ground.values(), FIELD.ground()),
+                site.quantity(StudyKeys.RUNWAY, FIELD.runway()),
+                wind,
+                site.quantity(StudyKeys.GUST, wind == 0 ? 0 : FIELD.gust()),
+                site.choice(StudyKeys.LAUNCH, Launch.values(), FIELD.launch()));
+    }
+
+    private static CarSpace car(@Nullable Fields car) {
+        double[] size = car == null ? null : car.size(StudyKeys.CAR_SIZE);
+        return car == null || size == null
+                ? CAR
+                : new CarSpace(size[0], size[1], size[2], car.yesNo(StudyKeys.ASSEMBLED, false));
+    }
+
+    private static Map<DesignVariable, Range> vary(Fields file, double increment) {
+        Map<DesignVariable, Range> vary = new EnumMap<>(DesignVariable.class);
+        Fields fields = file.fields(StudyKeys.VARY_KEY);
+        if (fields == null) {
+            return vary;
+        }
+        for (Key key : fields.present(StudyKeys.VARY)) {
+            Range range = fields.range(key);
+            if (range == null) {
+                continue;
+            }
+            DesignVariable variable = variable(StudyKeys.VARY.keys(), key);
+            if (range.single()) {
+                fields.fault(key, "one figure leaves nothing to vary", "Move it to fix, or give a range.");
+            } else if (variable.unit().dimension() == Dimension.LENGTH
+                    && Math.floor(range.high() / increment + 1e-9) * increment < range.low() - 1e-9) {
+                fields.fault(
+                        key,
+                        "the range holds no multiple of the increment " + Quantities.print(increment, variable.unit()),
+                        "Widen the range, or use a finer increment.");
+            } else {
+                vary.put(variable, range);
+            }
+        }
+        return vary;
+    }
+
+    private static Map<DesignVariable, Double> fixed(Fields file, Map<DesignVariable, Range> vary) {
+        Map<DesignVariable, Double> fixed = new EnumMap<>(DesignVariable.class);
+        Fields fields = file.fields(StudyKeys.FIX_KEY);
+        if (fields == null) {
+            return fixed;
+        }
+        for (Key key : fields.present(StudyKeys.FIX)) {
+            DesignVariable variable = variable(StudyKeys.FIX.keys(), key);
+            double value = fields.quantity(key, Double.NaN);
+            if (vary.containsKey(variable)) {
+                fields.fault(key, "this dimension also stands under vary", "Keep it in one place.");
+            } else if (!Double.isNaN(value)) {
+                fixed.put(variable, value);
+            }
+        }
+        return fixed;
+    }
+
+    private static DesignVariable variable(List<Key> keys, Key key) {
+        return VARIABLES.get(keys.indexOf(key));
+    }
+
+    private static List<Owned> drawer(Fields file, Catalogue catalogue) {
+        List<Owned> drawer = new ArrayList<>();
+        List<Part> all = catalogue.parts();
+        for (Value item : file.items(StudyKeys.DRAWER)) {
+            Fields fields = item.isMapping() ? item.fields(StudyKeys.OWNED) : null;
+            Value name = fields == null ? item : fields.value(StudyKeys.PART);
+            Part part = name == null ? null : StockReader.part(name, all, "part");
+            if (part != null) {
+                int count = fields == null ? 1 : (int) fields.whole(StudyKeys.COUNT, 1);
+                if (drawer.stream().anyMatch(owned -> owned.part().equals(part.name()))) {
+                    item.fault("'" + part.name() + "' is listed twice", "List it once, with its count.");
+                } else {
+                    drawer.add(new Owned(part.name(), count));
+                }
+            }
+        }
+        return drawer;
+    }
+
+    private static List<Bound> limits(Fields file) {
+        List<Bound> limits = new ArrayList<>();
+        Fields fields = file.fields(StudyKeys.MUST_KEY);
+        if (fields == null) {
+            return limits;
+        }
+        for (Key key : fields.present(StudyKeys.MUST)) {
+            Measure measure = MEASURES.get(StudyKeys.MUST.keys().indexOf(key));
+            Value value = fields.value(key);
+            Range range = value == null ? null : value.limit(measure.unit().dimension(), measure.unit());
+            if (range != null) {
+                limits.add(new Bound(measure, range.low(), range.high(), "the study's own"));
+            }
+        }
+        return limits;
+    }
+
+    private static List<Aim> aims(Fields file) {
+        List<Aim> aims = new ArrayList<>();
+        Fields fields = file.fields(StudyKeys.AIM_KEY);
+        if (fields == null) {
+            return aims;
+        }
+        aims(fields, StudyKeys.MOST, true, aims);
+        aims(fields, StudyKeys.LEAST, false, aims);
+        if (aims.isEmpty() && !fields.has(StudyKeys.MOST) && !fields.has(StudyKeys.LEAST)) {
+            file.fault(
+                    StudyKeys.AIM_KEY, "there is nothing to aim at", "Write {most: [payload], least: [build cost]}.");
+        }
+        return aims;
+    }
+
+    private static void aims(Fields fields, Key key, boolean most, List<Aim> aims) {
+        List<String> words = new ArrayList<>();
+        for (Measure measure : MEASURES) {
+            words.add(measure.words());
+        }
+        for (Value item : fields.items(key)) {
+            String word = item.word(words, "measure");
+            if (word == null) {
+                continue;
+            }
+            Measure measure = MEASURES.get(words.indexOf(word));
+            Measure.Better other = most ? Measure.Better.LOWER : Measure.Better.HIGHER;
+            if (aims.stream().anyMatch(aim -> aim.measure() == measure)) {
+                item.fault("'" + word + "' is aimed at twice", "Name each measure once.");
+            } else if (measure.better() == other) {
+                item.fault(
+                        "the " + (most ? "most " : "least ") + word + " is the worst there is",
+                        "Put it under " + (most ? "least." : "most."));
+            } else {
+                aims.add(new Aim(measure, most));
+            }
+        }
+    }
+
+    private static SearchSettings search(@Nullable Fields search) {
+        return search == null
+                ? SEARCH
+                : new SearchSettings(
+                        search.whole(StudyKeys.EVALUATIONS, SEARCH.evaluations()),
+                        search.whole(StudyKeys.SEED, SEARCH.seed()),
+                        (int) search.whole(StudyKeys.POPULATION, SEARCH.population()));
+    }
+
+    private static @Nullable KeepFrom keep(@Nullable Fields keep) {
+        if (keep == null) {
+            return null;
+        }
+        List<String> parts = new ArrayList<>();
+        for (Value item : keep.items(StudyKeys.KEEP_PARTS)) {
+            String part = item.word(DesignKeys.FILE.names(), "part of a design file");
+            if (part != null) {
+                parts.add(part);
+            }
+        }
+        return new KeepFrom(keep.text(StudyKeys.KEEP_DESIGN, ""), parts);
+    }
+}

@@ -1,0 +1,169 @@
+package foamfront.optimizer.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import foamfront.model.design.Body;
+import foamfront.model.design.Design;
+import foamfront.model.design.Power;
+import foamfront.model.design.Tail;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
+import foamfront.model.design.WingSpar;
+import foamfront.optimizer.faults.StudyException;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+class DesignReaderTest {
+    private static final String SHORT = """
+            design: dyke runner
+            power: {motor: 2212-920, propeller: 9x4.5 thin electric, battery: 3S 2200, controller: 30 A}
+            """;
+
+    private static final String LONG = """
+            design: "dyke: runner"
+            wing:
+              height: high
+              span: 1.2 m
+              root chord: 200 mm
+              taper: 0.8
+              dihedral: 3 deg
+              incidence: 2 deg
+              tip incidence: 1 deg
+              leading edge: {x: 250 mm, z: 60 mm}
+              breaks: [{at: 0.5, chord: 200 mm, dihedral: 8 deg}]
+              section thickness: 11 %
+              joint: plug in
+              spar: tube 8/6
+            tail: {kind: T, span: 420 mm, chord: 120 mm, incidence: -1 deg, x: 850 mm, fin: {height: 170 mm, chord: 130 mm}}
+            body: {kind: two-bay tube, length: 900 mm, width: 3 1/2 in, height: 70 mm}
+            power: {kind: pusher behind the wing, motor: 2212-920, propeller: 9x4.5 thin electric, battery: 3S 2200, controller: 30 A}
+            landing gear: {kind: tail wheel}
+            controls: {ailerons: yes, rudder: yes}
+            covering: taped edges
+            payload: [{name: camera, mass: 30 g, size: 30 mm x 30 mm x 25 mm, place: nose, clear view: 90 deg}]
+            """;
+
+    static Design trainer() {
+        return read(LONG).design();
+    }
+
+    private static DesignFile read(String text) {
+        return DesignReader.read("design.yaml", text.getBytes(StandardCharsets.UTF_8), Fixtures.catalogue());
+    }
+
+    @Test
+    void whatIsMissingFollowsTheWorkshopRulesAndIsListed() {
+        DesignFile file = read(SHORT);
+
+        assertThat(file.design().wing().planform().span()).isEqualTo(1.2);
+        assertThat(file.design().wing().planform().rootChord()).isEqualTo(0.2);
+        assertThat(file.taken())
+                .extracting(DesignFile.Taken::toString)
+                .contains(
+                        "wing.span: 1200 mm (tip to tip; 1.2 m)",
+                        "wing.root chord: 200 mm (a sixth of the span)",
+                        "wing.spar: board strip (board strip, or a catalogue name; board strip)",
+                        "board: white 5 mm (the catalogue's first)");
+        assertThat(file.taken()).doesNotHaveDuplicates().hasSizeGreaterThan(40);
+    }
+
+    @Test
+    void rulesSeeWhatTheFileStates() {
+        Design design =
+                read(SHORT + "wing: {span: 900 mm}\nbody: {length: 800 mm}\n").design();
+
+        assertThat(design.wing().planform().rootChord()).isEqualTo(0.15);
+        assertThat(design.wing().x()).isEqualTo(0.2);
+        assertThat(design.tail())
+                .isInstanceOfSatisfying(
+                        Tail.Conventional.class,
+                        tail -> assertThat(tail.plane().x()).isEqualTo(0.71));
+    }
+
+    @Test
+    void readsEveryKey() {
+        Design design = trainer();
+
+        assertThat(design.name()).isEqualTo("dyke: runner");
+        assertThat(design.wing()).isInstanceOf(Wing.Monoplane.class);
+        assertThat(design.wing().planform().breaks()).hasSize(1);
+        assertThat(design.wing().build().spar())
+                .isInstanceOfSatisfying(
+                        WingSpar.Stock.class,
+                        stock -> assertThat(stock.spar().name()).isEqualTo("tube 8/6"));
+        assertThat(design.tail()).isInstanceOf(Tail.TTail.class);
+        assertThat(design.body()).isInstanceOf(Body.TwoBayTube.class);
+        assertThat(design.body().width()).isEqualTo(3.5 * 0.0254);
+        assertThat(design.power()).isInstanceOf(Power.Pusher.class);
+        assertThat(design.undercarriage())
+                .isInstanceOfSatisfying(
+                        Undercarriage.TailWheel.class,
+                        gear -> assertThat(gear.wheel().name()).isEqualTo("65 mm"));
+        assertThat(design.loads()).hasSize(1);
+    }
+
+    @Test
+    void whatIsWrittenReadsBackTheSame() {
+        for (Design design : new Design[] {read(SHORT).design(), trainer()}) {
+            String text = DesignWriter.write(design);
+
+            DesignFile back = read(text);
+
+            assertThat(back.design()).isEqualTo(design);
+            assertThat(back.taken()).isEmpty();
+            assertThat(DesignWriter.write(back.design())).isEqualTo(text);
+        }
+    }
+
+    @Test
+    void writesForReaders() {
+        assertThat(DesignWriter.write(trainer()))
+                .startsWith("design: \"dyke: runner\"\nwing:\n  kind: monoplane\n  height: high\n  span: 1200 mm\n")
+                .contains("  dihedral: 3 deg\n")
+                .contains("  leading edge: {x: 250 mm, z: 60 mm}\n")
+                .contains("    size: 30 mm x 30 mm x 25 mm\n");
+    }
+
+    @Test
+    void hostileNamesSurvive() {
+        for (String name : new String[] {
+            "a: b # c", "\"q\" \\ {x}", "yes", "é\u2028\ud83d\ude00", "- x", "1", "=1+1", "'", "x\u0085y"
+        }) {
+            Design good = trainer();
+            Design design = new Design(
+                    name,
+                    good.wing(),
+                    good.tail(),
+                    good.body(),
+                    good.power(),
+                    good.undercarriage(),
+                    good.controls(),
+                    good.board(),
+                    good.covering(),
+                    good.radio(),
+                    good.loads());
+
+            assertThat(read(DesignWriter.write(design)).design().name()).isEqualTo(name);
+        }
+    }
+
+    @Test
+    void refusesWithAdvice() {
+        assertRefused(SHORT.replace("2212-920", "2212-900"), "design.yaml:2  power.motor: the catalogue has no motor");
+        assertRefused(SHORT.replace("motor: 2212-920, ", ""), "design.yaml:2  power.motor: the key is missing");
+        assertRefused(
+                SHORT + "wing: {kind: one-sheet delta}\n",
+                "design.yaml:3  wing.kind: 'one-sheet delta' cannot be used");
+        assertRefused(SHORT + "wing: {joint: plug in}\n", "plug-in wing halves slide on a stock spar");
+        assertRefused(SHORT + "wing: {span: 12 m}\n", "design.yaml:3  wing.span: 12 m lies outside");
+        assertRefused(SHORT + "controls: {rudder: no}\n", "needs ailerons or a rudder");
+        assertRefused(SHORT + "controls: {elevator: no}\n", "design.yaml:3  controls.elevator: an aeroplane needs");
+        assertRefused(SHORT + "undercarriage: {wheel: 65 mm}\n", "has no wheel");
+        assertRefused("", "the file is empty");
+    }
+
+    private static void assertRefused(String text, String message) {
+        assertThatThrownBy(() -> read(text)).isInstanceOf(StudyException.class).hasMessageContaining(message);
+    }
+}
