@@ -19,6 +19,10 @@ public enum Subject {
             "Propellers, motors, batteries",
             "Propellers that were never measured are predicted only within 25 % of thrust and 35 % of power at rest; motor"
                     + " resistance under load rests on four bench sheets."),
+    WORKSHOP(
+            "Nesting on sheets",
+            "Only rectangles: parts with curved or slanted sides are nested by their bounding boxes, so real sheets can hold more"
+                    + " than this says."),
     FLIGHT(
             "Flight",
             "All of these are closed forms or worked examples: they check the arithmetic of flight, not its physics. A throw by"
