@@ -9,6 +9,7 @@ import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Controls;
+import foamfront.model.design.Tail;
 import foamfront.model.flight.Handling;
 import foamfront.model.mass.Balance;
 import foamfront.model.mission.Measure;
@@ -85,19 +86,8 @@ final class BalanceStage {
     private static void handling(Workbench w) {
         Airframe airframe = w.airframe;
         Controls controls = w.design.controls();
-        double yaw = BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
-        for (int i = 0; i < airframe.surfaces().size(); i++) {
-            Surface surface = airframe.surfaces().get(i);
-            if (surface.role() == Surface.Role.FIN) {
-                yaw += FinYaw.stiffness(
-                        surface,
-                        w.sections.get(i).slopeRatio(),
-                        FinYaw.ON_BODY,
-                        w.balance.x(),
-                        airframe.area(),
-                        airframe.span());
-            }
-        }
+        double tail = tailStiffness(w);
+        double yaw = tail + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
         w.set(Measure.YAW_STIFFNESS, yaw);
         double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
         w.set(Measure.SPIRAL_PARAMETER, Handling.spiralParameter(airframe, w.balance.x(), cruiseLift));
@@ -117,9 +107,10 @@ final class BalanceStage {
         }
         w.rule(Measure.ROLL_RESPONSE);
         w.rollPower = 0;
-        double effectiveness =
-                PlainFlap.effectiveness(controls.rudderChord()) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
-        double sideslip = yaw > 0 ? rudderMoment(w, effectiveness) * Handling.RUDDER_TRAVEL / yaw : 0;
+        boolean canted = w.design.tail() instanceof Tail.VTail;
+        double chord = canted ? controls.elevatorChord() : controls.rudderChord();
+        double rudder = PlainFlap.effectiveness(chord) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
+        double sideslip = yaw > 0 ? rudder * tail * Handling.RUDDER_TRAVEL / yaw : 0;
         double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper, kappa)
                 * Handling.effectiveDihedral(wing)
                 * Math.min(MOST_SIDESLIP, sideslip);
@@ -129,20 +120,20 @@ final class BalanceStage {
     /** A fin stalls beyond this sideslip, rad (judgement). */
     private static final double MOST_SIDESLIP = 0.35;
 
-    /** C_n per rad of rudder. */
-    private static double rudderMoment(Workbench w, double effectiveness) {
+    /** C_n-beta of fins and of a V-tail, per rad. */
+    private static double tailStiffness(Workbench w) {
+        boolean canted = w.design.tail() instanceof Tail.VTail;
+        double x = w.balance.x();
+        double area = w.airframe.area();
+        double span = w.airframe.span();
         double sum = 0;
         for (int i = 0; i < w.airframe.surfaces().size(); i++) {
             Surface surface = w.airframe.surfaces().get(i);
+            double slopeRatio = w.sections.get(i).slopeRatio();
             if (surface.role() == Surface.Role.FIN) {
-                sum += effectiveness
-                        * FinYaw.stiffness(
-                                surface,
-                                w.sections.get(i).slopeRatio(),
-                                FinYaw.ON_BODY,
-                                w.balance.x(),
-                                w.airframe.area(),
-                                w.airframe.span());
+                sum += FinYaw.stiffness(surface, slopeRatio, FinYaw.ON_BODY, x, area, span);
+            } else if (canted && surface.role() == Surface.Role.TAIL) {
+                sum += FinYaw.vTailStiffness(surface, slopeRatio, x, area, span);
             }
         }
         return sum;

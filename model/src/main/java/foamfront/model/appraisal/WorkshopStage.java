@@ -34,9 +34,10 @@ final class WorkshopStage {
         w.set(Measure.PROPELLER_CLEARANCE, propellerClearance(airframe));
         w.set(Measure.VIEW, missingView(airframe));
         chordFit(w, airframe);
-        w.set(Measure.HORIZONTAL_TAIL_VOLUME, Handling.horizontalTailVolume(airframe));
         if (airframe.tail() == null) {
             w.rule(Measure.HORIZONTAL_TAIL_VOLUME);
+        } else {
+            w.set(Measure.HORIZONTAL_TAIL_VOLUME, Handling.horizontalTailVolume(airframe));
         }
         w.set(Measure.VERTICAL_TAIL_VOLUME, Handling.verticalTailVolume(airframe));
         w.parts = FlatPatterns.of(airframe);

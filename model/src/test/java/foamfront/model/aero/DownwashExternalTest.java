@@ -1,9 +1,9 @@
 package foamfront.model.aero;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import foamfront.model.airframe.Surface;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -18,6 +18,9 @@ class DownwashExternalTest {
     /** The closed form's stated tolerance. */
     private static final double SHEET = 0.002;
 
+    private static final Validation ELLIPSE = Validation.of(
+            Subject.LIFT, "2.6 Downwash behind an elliptic load", "Biot-Savart's law on one straight line (derived).");
+
     @ParameterizedTest(name = "x/b = {0}")
     @CsvSource({"0.3, 0.79892", "0.5, 0.70538", "0.75, 0.66948", "1, 0.65567", "2, 0.64154"})
     void fallsBehindTheWingAsTheClosedFormSays(double x, double factor) {
@@ -25,6 +28,11 @@ class DownwashExternalTest {
         LiftingSystem system = TestWings.solved(new Resolution(1, 128, 4), wing);
         double loading = system.liftCoefficient(0.1, 0, 0) / ASPECT_RATIO;
         double first = system.upwash(0.1, 0, 0, x, system.stripY(0), 0);
-        assertThat(-first / loading).isCloseTo(factor, within(SHEET * factor));
+        ELLIPSE.relative(
+                String.format(Locale.ROOT, "downwash over C_L / A, %.2f spans behind", x),
+                factor,
+                -first / loading,
+                SHEET,
+                "");
     }
 }

@@ -3,6 +3,11 @@ package foamfront.model.aero;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.validation.ErrorStatistics;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -18,10 +23,32 @@ class FourierLiftingLineExternalTest {
     /** Collocation noise of an exact solution. */
     private static final double ROUNDING = 1e-9;
 
+    private static final Validation ORACLE = Validation.of(
+            Subject.LIFT,
+            "1.1 to 1.5 The tests' own lifting line",
+            "H. Glauert, Elements of Aerofoil and Airscrew Theory, ch. XI (derived); H. Multhopp's seven points (from memory); J. D."
+                    + " Anderson, Fundamentals of Aerodynamics, example 5.1 (inputs from memory).");
+    private static final ErrorStatistics slopes = new ErrorStatistics();
+    private static final ErrorStatistics taus = new ErrorStatistics();
+    private static final ErrorStatistics deltas = new ErrorStatistics();
+    private static final ErrorStatistics loads = new ErrorStatistics();
+
+    @AfterAll
+    static void recordTables() {
+        assertThat(slopes.count()).isPositive();
+        ORACLE.set("lift slope", slopes, TAPERED, TAPERED, "1/rad")
+                .set("τ", taus, TAPERED, TAPERED, "")
+                .set("δ", deltas, TAPERED, TAPERED, "")
+                .set("span load of a tapered wing, c_l / C_L", loads, 0.003, 0.003, "");
+    }
+
     @ParameterizedTest(name = "aspect ratio {0}, taper {1}")
     @CsvFileSource(resources = "straight-wings.csv", numLinesToSkip = 1)
     void reproducesGlauertsFactors(double aspectRatio, double taper, double slope, double tau, double delta) {
         FourierLiftingLine line = FourierLiftingLine.tapered(aspectRatio, taper, eta -> 1);
+        slopes.add(line.lift() - slope);
+        taus.add(line.tau() - tau);
+        deltas.add(line.delta() - delta);
         double tolerance = taper == 1 ? RECTANGULAR : TAPERED;
         assertThat(line.lift()).isCloseTo(slope, within(tolerance));
         assertThat(line.tau()).isCloseTo(tau, within(tolerance));
@@ -34,7 +61,12 @@ class FourierLiftingLineExternalTest {
     void solvesTheEllipticWingExactly(double aspectRatio, double slope) {
         FourierLiftingLine line = new FourierLiftingLine(
                 aspectRatio, 2 * Math.PI, eta -> 4 / Math.PI * Math.sqrt(1 - eta * eta), eta -> 1);
-        assertThat(line.lift()).isCloseTo(slope, within(5e-6));
+        ORACLE.value(
+                String.format(Locale.ROOT, "lift slope of an elliptic wing, aspect ratio %.0f", aspectRatio),
+                slope,
+                line.lift(),
+                5e-6,
+                "1/rad");
         assertThat(line.delta()).isCloseTo(0, within(ROUNDING));
     }
 
@@ -44,7 +76,12 @@ class FourierLiftingLineExternalTest {
     void agreesWithMulthoppsExample(double eta, double circulation) {
         FourierLiftingLine seven =
                 new FourierLiftingLine(7, 6, 2 * Math.PI, FourierLiftingLine.taperedChord(1), y -> 1);
-        assertThat(seven.circulation(eta)).isCloseTo(circulation, within(0.0002));
+        ORACLE.value(
+                String.format(Locale.ROOT, "seven points, circulation at %.4f of the semispan", eta),
+                circulation,
+                seven.circulation(eta),
+                0.0002,
+                "");
         assertThat(seven.lift()).isCloseTo(4.52728, within(5e-6));
     }
 
@@ -52,15 +89,15 @@ class FourierLiftingLineExternalTest {
     @Test
     void keepsTauAndDeltaApart() {
         FourierLiftingLine line = FourierLiftingLine.tapered(8, 0.8, eta -> Math.toRadians(5));
-        assertThat(line.lift()).isCloseTo(0.4269, within(5e-5));
-        assertThat(line.inducedDrag()).isCloseTo(0.00757, within(5e-6));
+        ORACLE.value("example 5.1, lift coefficient", 0.4269, line.lift(), 5e-5, "")
+                .value("example 5.1, induced drag coefficient", 0.00757, line.inducedDrag(), 5e-6, "");
     }
 
     @Test
     void washoutShiftsTheZeroLiftAngleAndLeavesDrag() {
         FourierLiftingLine plain = FourierLiftingLine.tapered(8, 0.5, eta -> 1);
         FourierLiftingLine washed = FourierLiftingLine.tapered(8, 0.5, eta -> -Math.abs(eta));
-        assertThat(-washed.lift() / plain.lift()).isCloseTo(0.4325, within(0.005 * 0.4325));
+        ORACLE.relative("zero-lift angle per washout", 0.4325, -washed.lift() / plain.lift(), 0.005, "");
         double zero = -washed.lift() / plain.lift();
         FourierLiftingLine unloaded = FourierLiftingLine.tapered(8, 0.5, eta -> zero - Math.abs(eta));
         assertThat(unloaded.inducedDrag()).isCloseTo(0.1211, within(0.005 * 0.1211));
@@ -72,6 +109,7 @@ class FourierLiftingLineExternalTest {
     void loadsATaperedWing(double eta, double ratio) {
         FourierLiftingLine line = FourierLiftingLine.tapered(6, 0.5, y -> 1);
         double chord = FourierLiftingLine.taperedChord(0.5).applyAsDouble(eta) / 6;
+        loads.add(2 * line.circulation(eta) / chord / line.lift() - ratio);
         assertThat(2 * line.circulation(eta) / chord / line.lift()).isCloseTo(ratio, within(0.003));
     }
 }

@@ -1,8 +1,8 @@
 package foamfront.model.aero;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +13,11 @@ class SkinFrictionExternalTest {
 
     /** The books' A is printed to four digits. */
     private static final double HALF_UNIT = 0.5;
+
+    private static final Validation PLATE = Validation.of(
+            Subject.DRAG,
+            "4.1 Friction of a flat plate",
+            "H. Schlichting, Boundary-Layer Theory, ch. VII and XXI; tabulated from its formulas (derived).");
 
     @ParameterizedTest(name = "Re {0}")
     @CsvSource({
@@ -25,16 +30,22 @@ class SkinFrictionExternalTest {
         "1e7, 0.00042, 0.00300, 0.00293",
     })
     void oneSideOfAFlatPlate(double reynolds, double blasius, double prandtlSchlichting, double schoenherr) {
-        assertThat(SkinFriction.laminar(reynolds)).isCloseTo(blasius, within(HALF_DIGIT));
-        assertThat(SkinFriction.turbulent(reynolds)).isCloseTo(prandtlSchlichting, within(HALF_DIGIT));
-        assertThat(SkinFriction.schoenherr(reynolds)).isCloseTo(schoenherr, within(HALF_DIGIT));
+        String at = String.format(Locale.ROOT, " at Re %.0f", reynolds);
+        PLATE.value("laminar" + at, blasius, SkinFriction.laminar(reynolds), HALF_DIGIT, "")
+                .value("turbulent" + at, prandtlSchlichting, SkinFriction.turbulent(reynolds), HALF_DIGIT, "")
+                .value("Schoenherr" + at, schoenherr, SkinFriction.schoenherr(reynolds), HALF_DIGIT, "");
     }
 
     @Test
     void transitionAtHalfAMillion() {
         double saved = (SkinFriction.turbulent(1e6) - SkinFriction.withTransition(1e6, 5e5)) * 1e6;
 
-        assertThat(saved).isCloseTo(1614, within(HALF_UNIT));
-        assertThat(SkinFriction.withTransition(1e6, 5e5)).isCloseTo(0.00286, within(HALF_DIGIT));
+        PLATE.value("Prandtl's A, transition at Re 500000", 1614, saved, HALF_UNIT, "")
+                .value(
+                        "transition at Re 500000, whole plate 1000000",
+                        0.00286,
+                        SkinFriction.withTransition(1e6, 5e5),
+                        HALF_DIGIT,
+                        "");
     }
 }

@@ -1,9 +1,10 @@
 package foamfront.model.atmosphere;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
 
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,15 +12,23 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** ISO 2533 (1975), standard atmosphere by geopotential height; off-standard days from its constants. */
 class AtmosphereExternalTest {
     /** The table's own digits. */
-    private static final double TABLE_PERCENT = 1e-3;
+    private static final double TABLE = 1e-5;
 
     /** Viscosity is printed to six digits, its constants carry four. */
-    private static final double VISCOSITY_PERCENT = 1e-2;
+    private static final double VISCOSITY = 1e-4;
 
-    /** Half the last printed digit of the four-digit density, in percent. */
-    private static final double DAY_PERCENT = 5e-3;
+    /** Half the last printed digit of the four-digit density. */
+    private static final double DAY = 5e-5;
 
     private static final double HALF_DIGIT_VISCOSITY = 5e-9;
+
+    private static final Validation STANDARD = Validation.of(
+            Subject.AIR,
+            "6.1 Standard atmosphere",
+            "ISO 2533 (1975), by geopotential height; derived from its defining constants, Sutherland's viscosity.");
+
+    private static final Validation WARM =
+            Validation.of(Subject.AIR, "6.1 Days off the standard", "Derived from the same constants at 101 325 Pa.");
 
     @ParameterizedTest(name = "{0} m")
     @CsvSource({
@@ -36,11 +45,17 @@ class AtmosphereExternalTest {
             double height, double temperature, double pressure, double density, double viscosity, double kinematic) {
         Atmosphere air = Atmosphere.standard(height);
 
-        assertThat(air.temperature()).isCloseTo(temperature, withinPercentage(TABLE_PERCENT));
-        assertThat(air.pressure()).isCloseTo(pressure, withinPercentage(TABLE_PERCENT));
-        assertThat(air.density()).isCloseTo(density, withinPercentage(TABLE_PERCENT));
-        assertThat(air.dynamicViscosity()).isCloseTo(viscosity, withinPercentage(VISCOSITY_PERCENT));
-        assertThat(air.kinematicViscosity()).isCloseTo(kinematic, withinPercentage(VISCOSITY_PERCENT));
+        String at = String.format(Locale.ROOT, " at %.0f m", height);
+        STANDARD.relative("temperature" + at, temperature, air.temperature(), TABLE, "K")
+                .relative("pressure" + at, pressure, air.pressure(), TABLE, "Pa")
+                .relative("density" + at, density, air.density(), TABLE, "kg/m³")
+                .relative("viscosity" + at, 1e6 * viscosity, 1e6 * air.dynamicViscosity(), VISCOSITY, "µPa s")
+                .relative(
+                        "kinematic viscosity" + at,
+                        1e6 * kinematic,
+                        1e6 * air.kinematicViscosity(),
+                        VISCOSITY,
+                        "mm²/s");
     }
 
     @ParameterizedTest(name = "{0} degrees")
@@ -48,8 +63,14 @@ class AtmosphereExternalTest {
     void followsTheDaysTemperatureAtSeaLevel(double celsius, double density, double kinematic) {
         Atmosphere air = Atmosphere.at(0, 273.15 + celsius);
 
-        assertThat(air.density()).isCloseTo(density, withinPercentage(DAY_PERCENT));
-        assertThat(air.kinematicViscosity()).isCloseTo(kinematic, within(HALF_DIGIT_VISCOSITY));
+        String at = String.format(Locale.ROOT, " at %.0f °C", celsius);
+        WARM.relative("density" + at, density, air.density(), DAY, "kg/m³")
+                .value(
+                        "kinematic viscosity" + at,
+                        1e6 * kinematic,
+                        1e6 * air.kinematicViscosity(),
+                        1e6 * HALF_DIGIT_VISCOSITY,
+                        "mm²/s");
     }
 
     @Test

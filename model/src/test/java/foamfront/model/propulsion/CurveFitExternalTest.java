@@ -1,8 +1,10 @@
 package foamfront.model.propulsion;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.validation.ErrorStatistics;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +46,11 @@ class CurveFitExternalTest {
 
     private static final double MOST_ZERO_THRUST = 1.5;
 
+    private static final Validation FITS = Validation.of(
+            Subject.PROPULSION,
+            "PR-01 to PR-10, PR-12 Fitted propellers",
+            "Brandt, Deters, Ananda, Dantsker and Selig, UIUC Propeller Database, volumes 1-3, at the published speed.");
+
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource({
         "PR-01, A 10x5, 0.0994, 0.0379, 6708, 0.665, 0.492, 6710",
@@ -63,11 +70,11 @@ class CurveFitExternalTest {
                 CurveFit.of(Objects.requireNonNull(MeasuredPropeller.all().get(name)));
         CurveShape atRest = CurveShape.at(fit.curves(), staticRpm / 60);
         CurveShape advancing = CurveShape.at(fit.curves(), peakRpm / 60);
-        assertThat(atRest.staticThrust() / ct0 - 1).as(id).isBetween(-STATIC_THRUST, STATIC_THRUST);
+        FITS.relative(id + ", " + name + ", C_T at rest", ct0, atRest.staticThrust(), STATIC_THRUST, "");
         double power = name.startsWith("V") ? SMALL_STATIC_POWER : STATIC_POWER;
-        assertThat(atRest.staticPower() / cp0 - 1).as(id).isBetween(-power, power);
-        assertThat(advancing.peakEfficiency() - eta).as(id).isBetween(-PEAK_EFFICIENCY, PEAK_EFFICIENCY);
-        assertThat(advancing.peakAdvance() - j).as(id).isBetween(-PEAK_ADVANCE, PEAK_ADVANCE);
+        FITS.relative(id + ", " + name + ", C_P at rest", cp0, atRest.staticPower(), power, "")
+                .value(id + ", " + name + ", best efficiency", eta, advancing.peakEfficiency(), PEAK_EFFICIENCY, "")
+                .value(id + ", " + name + ", advance ratio of it", j, advancing.peakAdvance(), PEAK_ADVANCE, "");
     }
 
     /** PR-12: the 10x7 of line A gains 16 % of static C_T from 1975 to 6542 rpm. */
@@ -77,12 +84,18 @@ class CurveFitExternalTest {
                 CurveFit.of(Objects.requireNonNull(MeasuredPropeller.all().get("A 10x7")));
         double slow = CurveShape.at(fit.curves(), 1975 / 60.0).staticThrust();
         double fast = CurveShape.at(fit.curves(), 6542 / 60.0).staticThrust();
-        assertThat(fast / slow - 1).isCloseTo(0.16, within(STATIC_THRUST));
+        FITS.value("PR-12, A 10x7, gain of C_T from 1975 to 6542 rpm", 0.16, fast / slow - 1, STATIC_THRUST, "");
     }
 
     @Test
     void residualsAreThoseFoundWhenTheFitsWereMade() {
         List<CurveFit> fits = fits();
+        ErrorStatistics thrusts = new ErrorStatistics();
+        ErrorStatistics powers = new ErrorStatistics();
+        fits.forEach(f -> thrusts.add(f.thrustRms()));
+        fits.forEach(f -> powers.add(f.powerRms()));
+        FITS.set("each propeller's RMS residual of C_T, relative", thrusts, WORST_RMS, TARGET_RMS, "")
+                .set("each propeller's RMS residual of C_P, relative", powers, WORST_RMS, TARGET_RMS, "");
         long within = fits.stream()
                 .filter(f -> f.thrustRms() <= TARGET_RMS && f.powerRms() <= TARGET_RMS)
                 .count();

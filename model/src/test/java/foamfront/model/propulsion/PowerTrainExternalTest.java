@@ -13,6 +13,9 @@ import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
 import foamfront.model.parts.Provenance;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,6 +33,11 @@ class PowerTrainExternalTest {
 
     /** The two sheets differ by 6 % from each other at 40 % command. */
     private static final double SHEET_SCATTER = 0.03;
+
+    private static final Validation BENCH = Validation.of(
+            Subject.PROPULSION,
+            "ES-01 to ES-03, MO-20 to MO-23 Motors on the bench",
+            "A maker's sheets of 2306.5-class motors on 5 in three-blade propellers, quoted in an open hobby component table, 2026.");
 
     /**
      * Relative efficiency of motor and controller, [n³/(V I)] over the same at full command. Rows ES-01 and ES-02: a
@@ -50,9 +58,10 @@ class PowerTrainExternalTest {
                 0);
         OperatingPoint full = train.fullThrottle(0, 0.5);
         assertThat(full.motorCurrent()).isCloseTo(amperes, within(SUPPLY * amperes));
-        assertThat(relative(train, full, 0.3)).isCloseTo(LOW_COMMAND, within(SHEET_SCATTER));
-        for (double command = 0.5; command < 1; command += 0.1) {
-            assertThat(relative(train, full, command)).as("%.1f", command).isCloseTo(1, within(FLAT));
+        String what = String.format(Locale.ROOT, "%.0f rpm/V, efficiency over that of full command, at ", kv);
+        BENCH.value(what + "30 %", LOW_COMMAND, relative(train, full, 0.3), SHEET_SCATTER, "");
+        for (int tenths = 5; tenths < 10; tenths++) {
+            BENCH.value(what + tenths + "0 %", 1, relative(train, full, 0.1 * tenths), FLAT, "");
         }
     }
 
@@ -111,7 +120,16 @@ class PowerTrainExternalTest {
             double kv, double winding, double volts, double amperes, double rpm, double published) {
         double bare = kv * (volts - amperes * winding) / rpm;
         double effective = kv * (volts - amperes * winding * MotorLaw.EFFECTIVE_RESISTANCE) / rpm;
-        assertThat(bare).isCloseTo(published, within(0.006));
+        BENCH.value(
+                String.format(
+                        Locale.ROOT,
+                        "%.0f rpm/V at %.2f A, predicted over found speed, winding resistance",
+                        kv,
+                        amperes),
+                published,
+                bare,
+                0.006,
+                "");
         assertThat(effective - 1).isLessThan(0.65 * (bare - 1)).isPositive();
     }
 
@@ -120,8 +138,12 @@ class PowerTrainExternalTest {
     void packSagsByItsResistance() {
         PowerTrain train = PowerTrain.of(Plants.everyday(), 1, Factors.NOMINAL, Plants.DENSITY, 20);
         double open = 3 * Cell.openCircuitVoltage(0.5);
-        assertThat(open - train.holding(0, 0, 0.5).batteryVoltage()).isCloseTo(0.33, within(1e-9));
-        double published = 3 * Cell.publishedVoltage(0.5) - 20 * 3 * 0.0055;
-        assertThat(published).isCloseTo(11.08, within(5.1e-3));
+        double loaded = 3 * Cell.publishedVoltage(0.5) - 20 * 3 * 0.0055;
+        Validation.of(
+                        Subject.PROPULSION,
+                        "BA-06 Sag of a pack",
+                        "Published discharge curve of a lithium cell (derived).")
+                .value("sag under 20 A", 0.33, open - train.holding(0, 0, 0.5).batteryVoltage(), 1e-9, "V")
+                .value("voltage under 20 A", 11.08, loaded, 5.1e-3, "V");
     }
 }

@@ -3,6 +3,8 @@ package foamfront.model.propulsion;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foamfront.model.parts.PropellerCurves;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -19,6 +21,19 @@ class UnseenPropellerExternalTest {
 
     /** RMS errors found when the regression was made, rounded up: worse means the regression got worse. */
     private static final double[] RMS = {0.078, 0.085, 0.027, 0.036};
+
+    /** Largest errors found then, rounded up. */
+    private static final double[] LARGEST = {0.3, 0.4, 0.1, 0.13};
+
+    private static final String[] NAMES = {
+        "C_T at rest, relative", "C_P at rest, relative", "best efficiency", "advance ratio of it"
+    };
+
+    private static final Validation LEFT_OUT = Validation.of(
+            Subject.PROPULSION,
+            "Section 2 Propellers left out of the regression",
+            "UIUC Propeller Database, volumes 1-3: each two-blade propeller predicted from the others. Allowed: the largest"
+                    + " and the RMS error found when the regression was made.");
 
     @Test
     void nineOfTenLeftOutPropellersLieInsideTheAcceptance() {
@@ -38,7 +53,13 @@ class UnseenPropellerExternalTest {
             for (double[] error : errors) {
                 sum += error[i] * error[i];
             }
-            assertThat(Math.sqrt(sum / errors.size())).as("error %d", i).isLessThan(RMS[i]);
+            double largest = 0;
+            for (double[] error : errors) {
+                largest = Math.max(largest, Math.abs(error[i]));
+            }
+            double rms = Math.sqrt(sum / errors.size());
+            LEFT_OUT.set(NAMES[i], errors.size(), largest, rms, LARGEST[i], RMS[i], "");
+            assertThat(rms).as("error %d", i).isLessThan(RMS[i]);
         }
     }
 

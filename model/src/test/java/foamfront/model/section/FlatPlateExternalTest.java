@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.design.WingSection.FlatPlate;
 import foamfront.model.units.MeasuredTable;
+import foamfront.model.validation.ErrorStatistics;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,6 +25,11 @@ class FlatPlateExternalTest {
 
     private static final MeasuredTable WINGS = MeasuredTable.read(FlatPlateExternalTest.class, "plate-wings.csv");
 
+    private static final Validation PLATES = Validation.of(
+            Subject.SECTION,
+            "3.5 Flat-plate wings",
+            "Measured plates of aspect ratio 1 and 2 at Re 140 000, source in plate-wings.csv; section drag plus C_L² / π A.");
+
     private final SectionPolar polar = SectionPolar.of(new FlatPlate(), 0.004, 0.2);
 
     @Test
@@ -33,6 +41,7 @@ class FlatPlateExternalTest {
             }
         }
 
+        PLATES.set("drag coefficient, aspect ratio 1, to 8 degrees", errors, 0.0082 + PINNED, 0.0049 + PINNED, "");
         assertThat(errors.rms()).isLessThan(DRAG_SCATTER).isCloseTo(0.0049, within(PINNED));
         assertThat(errors.largest()).isCloseTo(0.0082, within(PINNED)); // at 8 degrees
     }
@@ -46,6 +55,7 @@ class FlatPlateExternalTest {
             }
         }
 
+        PLATES.set("drag coefficient, aspect ratio 2, to 15 degrees", errors, 0.0086 + PINNED, 0.0047 + PINNED, "");
         assertThat(errors.rms()).isLessThan(DRAG_SCATTER).isCloseTo(0.0047, within(PINNED));
         assertThat(errors.largest()).isCloseTo(0.0086, within(PINNED)); // at 15 degrees
     }
@@ -53,13 +63,17 @@ class FlatPlateExternalTest {
     @Test
     void liftSlopeOfTheSquarePlateIsWithinTheScatterAndTheOtherIsAFifthShort() {
         // flat-plate lifting surfaces: 1.460 and 2.474 a radian
-        assertThat(polar.slopeRatio(LOG_REYNOLDS) * 1.460 / 1.43).isBetween(0.95, 1.0);
-        assertThat(polar.slopeRatio(LOG_REYNOLDS) * 2.474 / 2.86).isBetween(0.80, 0.85);
+        PLATES.band("lift slope over the measured 1.43, aspect ratio 1", 0.95, 1.0, slope(1.460) / 1.43, "")
+                .band("lift slope over the measured 2.86, aspect ratio 2", 0.80, 0.85, slope(2.474) / 2.86, "");
     }
 
     @Test
     void maximumLiftIsThatOfAspectRatioTwo() {
-        assertThat(polar.maximumLift(LOG_REYNOLDS)).isCloseTo(0.75, within(0.03)); // the reading's scatter
+        PLATES.value("maximum lift", 0.75, polar.maximumLift(LOG_REYNOLDS), 0.03, ""); // the reading's scatter
+    }
+
+    private double slope(double plate) {
+        return polar.slopeRatio(LOG_REYNOLDS) * plate;
     }
 
     private double wingDrag(double lift, double aspectRatio) {

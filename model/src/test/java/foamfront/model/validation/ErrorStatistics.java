@@ -1,22 +1,26 @@
-package foamfront.model.section;
+package foamfront.model.validation;
 
 /** Largest and root-mean-square error against a data set. */
-final class ErrorStatistics {
+public final class ErrorStatistics {
     private double sumOfSquares;
     private double largest;
     private int count;
 
-    void add(double error) {
+    public void add(double error) {
         sumOfSquares += error * error;
         largest = Math.max(largest, Math.abs(error));
         count++;
     }
 
-    double largest() {
+    public int count() {
+        return count;
+    }
+
+    public double largest() {
         return largest;
     }
 
-    double rms() {
+    public double rms() {
         return Math.sqrt(sumOfSquares / count);
     }
 }

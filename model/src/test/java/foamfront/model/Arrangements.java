@@ -1,0 +1,125 @@
+package foamfront.model;
+
+import foamfront.model.design.Body;
+import foamfront.model.design.Design;
+import foamfront.model.design.Fin;
+import foamfront.model.design.FinJoint;
+import foamfront.model.design.Nose;
+import foamfront.model.design.Planform;
+import foamfront.model.design.Power;
+import foamfront.model.design.Tail;
+import foamfront.model.design.TailPlane;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
+import foamfront.model.design.WingJoint;
+import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSpar;
+import foamfront.model.parts.Provenance;
+import foamfront.model.parts.Spar;
+import foamfront.model.parts.Wheel;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+
+/** The sample trainer in other arrangements, and designs at random near each of them. */
+public final class Arrangements {
+    private static final double DEGREE = Math.PI / 180;
+
+    /** How far a random design's figures lie from its arrangement's. */
+    private static final double SHARE = 0.12;
+
+    private Arrangements() {}
+
+    /** Every arrangement by name, the trainer first. */
+    public static Map<String, Design> all() {
+        Design trainer = Samples.trainer();
+        Map<String, Design> all = new LinkedHashMap<>();
+        all.put("trainer", trainer);
+        all.put("tail wheel", Records.with(trainer, "undercarriage", new Undercarriage.TailWheel(wheel())));
+        all.put("tricycle", Records.with(trainer, "undercarriage", new Undercarriage.Tricycle(wheel())));
+        all.put("floats", Records.with(trainer, "undercarriage", new Undercarriage.Floats(0.6, 0.08)));
+        all.put("pusher", Records.with(trainer, "power", new Power.Pusher(Samples.plant())));
+        all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2)));
+        all.put("biplane", biplane(trainer));
+        all.put("V-tail", Records.with(trainer, "tail", new Tail.VTail(plane(trainer, 35 * DEGREE))));
+        all.put("T-tail", Records.with(trainer, "tail", new Tail.TTail(plane(trainer, 0), fin())));
+        all.put("flying wing", flyingWing(trainer));
+        all.put("pod and boom", Records.with(trainer, "body", podAndBoom()));
+        all.put("two bays", Records.with(trainer, "body", new Body.TwoBayTube(0.86, 0.07, 0.1, Nose.REPLACEABLE)));
+        all.put("profile", Records.with(trainer, "body", new Body.ProfileBoard(0.86, 0.0045, 0.07, Nose.FIXED)));
+        all.put("stepped plate", section(trainer, new WingSection.SteppedPlate(0.5)));
+        all.put("curved plate", section(trainer, new WingSection.CurvedPlate(0.06)));
+        all.put("symmetrical", section(trainer, new WingSection.FoldedSymmetrical(0.12)));
+        all.put("plugged in", Records.with(trainer, "wing.build.joint", WingJoint.PLUG_IN));
+        all.put("broken wing", Records.with(trainer, "wing.planform", broken()));
+        return all;
+    }
+
+    /** A design at random, its arrangement in turn. */
+    public static Design near(long seed) {
+        List<Design> all = List.copyOf(all().values());
+        return near(all.get((int) (seed % all.size())), seed);
+    }
+
+    /** A design at random near another. */
+    public static Design near(Design design, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Design shaken = Records.shaken(design, SHARE, random);
+        // A sheet longer than wide, a tube wider than its bore: parts stay as they are sold.
+        return Records.with(
+                Records.with(Records.with(shaken, "board", Samples.board()), "power", design.power()),
+                "name",
+                "r" + seed);
+    }
+
+    public static Wheel wheel() {
+        return new Wheel("wheel 60", 0.06, 0.018, 0.008, 3, Provenance.INVENTED);
+    }
+
+    private static Design section(Design trainer, WingSection section) {
+        return Records.with(
+                Records.with(trainer, "wing.build.section", section), "wing.build.spar", new WingSpar.BoardStrip());
+    }
+
+    private static Design biplane(Design trainer) {
+        Planform plan = new Planform(0.95, 0.16, 1, 0, 3 * DEGREE, 2 * DEGREE, 2 * DEGREE, List.of());
+        return Records.with(
+                trainer, "wing", new Wing.Biplane(plan, trainer.wing().build(), 0.22, -0.03, 0.16, 0.03));
+    }
+
+    private static Design flyingWing(Design trainer) {
+        Planform plan = new Planform(1.2, 0.28, 0.6, 25 * DEGREE, 0, 0, -3 * DEGREE, List.of());
+        Design tailless = Records.with(
+                trainer, "wing", new Wing.FlyingWing(plan, trainer.wing().build(), 0.1, 0));
+        Design short_ = Records.with(tailless, "body", new Body.SquareTube(0.45, 0.07, 0.07, Nose.FIXED));
+        return Records.with(short_, "tail", new Tail.None(new Fin(2, 0.14, 0.12, 0.8, FinJoint.FOLDING)));
+    }
+
+    private static Planform broken() {
+        return new Planform(
+                1.2,
+                0.20,
+                0.7,
+                0,
+                1 * DEGREE,
+                2 * DEGREE,
+                1 * DEGREE,
+                List.of(new Planform.Break(0.6, 0.19, 3 * DEGREE, 8 * DEGREE)));
+    }
+
+    private static Body podAndBoom() {
+        Spar boom = new Spar(
+                "tube 10/8", Spar.Shape.ROUND, 10e-3, 10e-3, 8e-3, 127e9, 600e6, 1500, 1, 9, Provenance.OPEN_DATA);
+        return new Body.PodAndBoom(0.86, 0.07, 0.07, Nose.FIXED, 0.42, boom);
+    }
+
+    private static TailPlane plane(Design trainer, double dihedral) {
+        TailPlane plane = ((Tail.Conventional) trainer.tail()).plane();
+        return Records.with(plane, "dihedral", dihedral);
+    }
+
+    private static Fin fin() {
+        return ((Tail.Conventional) Samples.trainer().tail()).fin();
+    }
+}
