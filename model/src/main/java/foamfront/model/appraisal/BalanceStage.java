@@ -97,6 +97,7 @@ final class BalanceStage {
         double damping = -LateralDerivatives.rollDamping(wing.aspectRatio(), taper, kappa);
         if (controls.ailerons()) {
             w.rule(Measure.RUDDER_ROLL);
+            w.rule(Measure.RUDDER_TURN);
             double effectiveness =
                     PlainFlap.effectiveness(controls.aileronChord()) * PlainFlap.efficiency(Handling.FULL_TRAVEL);
             w.rollPower = Handling.FULL_TRAVEL
@@ -115,6 +116,7 @@ final class BalanceStage {
                 * Handling.effectiveDihedral(wing)
                 * Math.min(MOST_SIDESLIP, sideslip);
         w.set(Measure.RUDDER_ROLL, moment / damping);
+        w.set(Measure.RUDDER_TURN, w.get(Measure.VERTICAL_TAIL_VOLUME) * w.get(Measure.SPIRAL_PARAMETER));
     }
 
     /** A fin stalls beyond this sideslip, rad (judgement). */

@@ -7,6 +7,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.GroundAndHand;
+import foamfront.model.flight.Handling;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
 import foamfront.model.mass.MovingSurfaces;
@@ -17,7 +18,10 @@ import foamfront.model.propulsion.PowerTrain;
 /** Level flight, climb, endurance, launch and what the power plant is asked to bear. */
 final class FlightStage {
     private static final double GRAVITY = 9.80665; // m/s²
-    private static final double RADIO_VOLTAGE = 5;
+    /** A load's own converter (judgement) and a cell's mean voltage in use, V. */
+    private static final double LOAD_EFFICIENCY = 0.85;
+
+    private static final double NOMINAL_CELL = 3.8;
 
     private FlightStage() {}
 
@@ -57,6 +61,7 @@ final class FlightStage {
         polar(w);
         powerOn(w, plant, motors);
         torque(w, motors);
+        powerTrim(w);
         launch(w);
     }
 
@@ -77,6 +82,18 @@ final class FlightStage {
         double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
         double shift = force * (w.airframe.stations().propellerX() - w.neutralPoint) / (slope + force);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
+    }
+
+    /** Elevator at full throttle and 1.2 stall speeds: the trimmed one and what a thrust line off the balance point asks. */
+    private static void powerTrim(Workbench w) {
+        double speed = Performance.SAFE * w.flight.stallSpeed();
+        double area = 0.5 * w.flight.density() * speed * speed * w.lifting.referenceArea();
+        double lever = w.airframe.stations().propellerZ() - w.balance.z();
+        double moment = -w.performance.fullThrust(speed) * lever / (area * w.lifting.referenceChord());
+        double authority = w.lifting.elevatorMomentSlope(w.balance.x());
+        double trimmed = w.flight.elevator(w.flight.liftCoefficient(speed));
+        double elevator = authority == 0 ? trimmed : trimmed - moment / authority;
+        w.set(Measure.POWER_TRIM, Math.abs(elevator) / Handling.FULL_TRAVEL);
     }
 
     /** Propeller torque at full throttle against what the model stands in roll. */
@@ -100,14 +117,9 @@ final class FlightStage {
             boolean pusher = w.design.power() instanceof Power.Pusher;
             w.set(
                     Measure.LAUNCH_HEIGHT,
-                    w.flight.weight() > GRAVITY * w.mission.site().launch().heaviest()
-                            ? TOO_HEAVY
-                            : GroundAndHand.lowestAfterThrow(
-                                    w.flight,
-                                    w.performance,
-                                    w.mission.site().launch(),
-                                    w.factors.throwSpeed(),
-                                    pusher));
+                    GroundAndHand.lowestAfterThrow(
+                                    w.flight, w.performance, w.mission.site().launch(), w.factors.throwSpeed(), pusher)
+                            - TOO_HEAVY * overweight(w));
         } else {
             w.rule(Measure.LAUNCH_HEIGHT);
             double friction =
@@ -116,8 +128,12 @@ final class FlightStage {
         }
     }
 
-    /** What a throw that nobody can make counts as, m. */
-    private static final double TOO_HEAVY = -1.8;
+    /** Height taken off for each heaviest thrown mass too much, m: nobody throws it, however well it would fly. */
+    private static final double TOO_HEAVY = 10;
+
+    private static double overweight(Workbench w) {
+        return Math.max(0, w.balance.mass() / w.mission.site().launch().heaviest() - 1);
+    }
 
     /** Disc area of a propeller ahead of the body, m². */
     static double streamArea(Workbench w) {
@@ -149,12 +165,13 @@ final class FlightStage {
                 "the model cannot compute " + power.kind().words() + " power yet");
     }
 
-    /** Receiver, servos and loads, A at the radio's 5 V; loads by their power. */
+    /** Receiver and servos through a linear supply, loads by their power through a converter, A from the battery. */
     private static double auxiliaryCurrent(Design design) {
         double current = design.radio().receiver().current()
                 + MovingSurfaces.of(design).total() * design.radio().servo().current();
         for (Load load : design.loads()) {
-            current += load.power() / RADIO_VOLTAGE;
+            current += load.power()
+                    / (LOAD_EFFICIENCY * NOMINAL_CELL * design.power().battery().cells());
         }
         return current;
     }

@@ -3,6 +3,7 @@ package foamfront.model.appraisal;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.MassGroup;
 import foamfront.model.mission.Measure;
+import foamfront.model.propulsion.Cell;
 import foamfront.model.structure.FlightLoads;
 import foamfront.model.structure.SpanLoad;
 import foamfront.model.structure.Structure;
@@ -10,12 +11,18 @@ import foamfront.model.structure.StructureMargins;
 
 /** What the structure has in hand at the limit load. */
 final class StrengthStage {
+    /** Top speed with a full battery over that at 30 % charge: speed goes with voltage at like advance ratio (derived). */
+    private static final double FULL_CHARGE_SPEED = Cell.openCircuitVoltage(1) / Cell.openCircuitVoltage(0.3);
+
+    /** Surfaces in each other's way may lose all lift slope; other limits refuse them, loads must stay finite. */
+    private static final double LEAST_SLOPE = 0.5;
+
     private StrengthStage() {}
 
     static void run(Workbench w) {
         double stall = w.flight.stallSpeed();
         double cruise = Math.max(w.performance.cruiseSpeed(), Performance.CRUISE * stall);
-        double top = Math.max(w.performance.topSpeed(), cruise);
+        double top = Math.max(FULL_CHARGE_SPEED * w.performance.topSpeed(), cruise);
         FlightLoads loads = new FlightLoads(
                 w.balance.mass(),
                 w.masses.mass(MassGroup.WING),
@@ -25,7 +32,7 @@ final class StrengthStage {
                 cruise,
                 top,
                 w.mission.site().gust(),
-                w.lifting.liftSlope());
+                Math.max(LEAST_SLOPE, w.lifting.liftSlope()));
         StructureMargins margins = Structure.margins(w.airframe, spanLoad(w), loads, w.factors);
         w.structure = margins;
         w.set(Measure.LIMIT_LOAD, margins.limitLoad());

@@ -15,7 +15,6 @@ final class ThrustCurve {
 
     private final double[] coefficient = new double[POINTS];
     private double step;
-    private double scale = 1;
 
     /** Solves the train at full throttle and a state of charge; {@code pitch} of the propeller in m. */
     void fit(PowerTrain train, double pitch, double stateOfCharge) {
@@ -34,18 +33,19 @@ final class ThrustCurve {
         coefficient[1] = one - still;
         coefficient[2] = 0.5 * (two - 2 * one + still);
         coefficient[3] = (three - 3 * two + 3 * one - still) / 6;
-        scale = 1;
-    }
-
-    /** Multiplies the curve, for another state of charge. */
-    void scale(double factor) {
-        scale = factor;
     }
 
     /** Thrust at an airspeed in m/s, N. */
     double at(double speed) {
-        double s = speed / step;
-        return scale * (coefficient[0] + s * (coefficient[1] + (s - 1) * (coefficient[2] + (s - 2) * coefficient[3])));
+        double last = POINTS - 1;
+        double s = Math.min(speed / step, last);
+        // Past the last solved point the cubic would run free; the line through the last two points goes on instead.
+        double beyond = (speed / step - s) * Math.min(0, cubic(last) - cubic(last - 1));
+        return cubic(s) + beyond;
+    }
+
+    private double cubic(double s) {
+        return coefficient[0] + s * (coefficient[1] + (s - 1) * (coefficient[2] + (s - 2) * coefficient[3]));
     }
 
     /** The fastest speed the curve was solved at, m/s. */

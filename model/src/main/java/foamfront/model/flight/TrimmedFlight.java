@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>  α = α₀ + α₁ C_L,   δ = δ₀ + δ₁ C_L,   c_l = c₀ + c₁ C_L on every strip.</pre>
  *
- * Stall is the first wing strip to reach its section's maximum at its own Reynolds number. Drag sums the strips' profile drag
+ * Stall is the first strip of wing or tail to reach the end of its section at its own Reynolds number. Drag sums the strips' profile drag
  * at their own lift and Reynolds number, the far-wake induced drag of the trimmed loading (trim drag by construction), fins
  * and parasite drag. Lift is taken equal to weight; thrust's share is neglected.
  *
@@ -29,6 +29,9 @@ public final class TrimmedFlight {
 
     /** Fixed-point steps for the stall speed: maximum lift changes slowly with speed, so each step gains a digit. */
     private static final int STALL_STEPS = 6;
+
+    /** Strips whose lift changes less than this with the aeroplane's never stall. */
+    private static final double UNLOADED = 1e-6;
 
     private static final int SCRUBBING_ROUNDS = 2;
 
@@ -42,6 +45,7 @@ public final class TrimmedFlight {
     private LiftingSystem lifting;
     private Factors factors = Factors.NOMINAL;
     private int wingStrips;
+    private int liftingStrips;
     private int strips;
     private double density;
     private double weight;
@@ -107,6 +111,7 @@ public final class TrimmedFlight {
                 wingStrips = strips;
             }
         }
+        liftingStrips = strips;
         for (int i = 0; i < surfaces.size(); i++) {
             Surface surface = surfaces.get(i);
             if (surface.role() == Surface.Role.FIN) {
@@ -172,17 +177,24 @@ public final class TrimmedFlight {
 
     private double liftAtFirstStall(double logSpeed) {
         double least = 10;
-        for (int i = 0; i < wingStrips; i++) {
-            if (perLift[i] > 0) {
-                double limit = factors.maximumLift() * polar[i].maximumLift(logSpeed + reynoldsShift[i]);
-                double lift = (limit - atRest[i]) / perLift[i];
-                if (lift < least) {
-                    least = lift;
-                    stallPlace = place[i];
-                }
+        for (int i = 0; i < liftingStrips; i++) {
+            double lift = liftAtStall(i, logSpeed + reynoldsShift[i]);
+            if (lift < least) {
+                least = lift;
+                stallPlace = i < wingStrips ? place[i] : 0;
             }
         }
         return Math.max(0.05, least);
+    }
+
+    /** C_L at which one strip reaches the end of its section that more lift drives it to. */
+    private double liftAtStall(int i, double logReynolds) {
+        double slope = perLift[i];
+        if (Math.abs(slope) < UNLOADED) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double end = slope > 0 ? polar[i].maximumLift(logReynolds) : polar[i].minimumLift(logReynolds);
+        return (factors.maximumLift() * end - atRest[i]) / slope;
     }
 
     /** Level-flight drag at a speed (m/s), N; its parts then stand in {@link #profileDrag()} and so on. */

@@ -29,6 +29,8 @@ public final class Limits {
             atLeast(Measure.RUDDER_ROLL, 0.025, "turned by rudder and dihedral (from memory)"),
             atMost(Measure.TORQUE_ROLL, 1, "the motor must not roll the model (judgement)"),
             atMost(Measure.TRIM_TRAVEL, 0.8, "a fifth of the elevator kept in hand at the stall (judgement)"),
+            atMost(Measure.POWER_TRIM, 0.8, "a fifth of the elevator kept in hand (judgement)"),
+            new Bound(Measure.RUDDER_TURN, 0.10, 0.20, "turns by rudder without wallowing (Drela, from memory)"),
             atMost(Measure.MOTOR_LOAD, 1, "5 W/g continuous or the measured rating (from memory, MC-02)"),
             atMost(Measure.CONTROLLER_LOAD, 1, "controller rated for 1.25 times the current (common practice, T-08)"),
             atMost(Measure.BATTERY_LOAD, 1, "half the label rate, 30 C at most (common practice, T-08; judgement)"),

@@ -84,6 +84,16 @@ public enum Measure {
             LOWER,
             "at full throttle, over 3 % of weight times span without ailerons, 30 % of the ailerons' moment with"),
     TRIM_TRAVEL("elevator at stall", Unit.RATIO, LOWER, "elevator travel used to trim at maximum lift, of full travel"),
+    POWER_TRIM(
+            "elevator under power",
+            Unit.RATIO,
+            LOWER,
+            "elevator travel used at full throttle and 1.2 stall speeds, of full travel"),
+    RUDDER_TURN(
+            "rudder turn factor",
+            Unit.RATIO,
+            NEITHER,
+            "vertical tail volume times spiral parameter of a model without ailerons"),
     MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
     CONTROLLER_LOAD(
             "controller load", Unit.RATIO, LOWER, "1.25 times the full-throttle current over the controller's rating"),

@@ -69,10 +69,10 @@ class StudyReaderTest {
 
     @Test
     void readsTheExample() {
-        Study study = StudyReader.read(Fixtures.TRAINER, Fixtures.catalogue());
+        Study study = StudyReader.read(Fixtures.TRAINER);
 
         assertThat(study.name()).isEqualTo("school trainer");
-        assertThat(study.vary()).containsEntry(DesignVariable.SPAN, new Range(0.8, 1.7));
+        assertThat(study.vary()).containsEntry(DesignVariable.SPAN, new Range(0.5, 1.4));
         assertThat(study.aims())
                 .containsExactly(
                         new Aim(Measure.PAYLOAD, true),
