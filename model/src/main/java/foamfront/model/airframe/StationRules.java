@@ -64,7 +64,11 @@ final class StationRules {
             }
         }
         Battery battery = design.power().battery();
-        double rear = Math.max(trailing, front + battery.length());
+        double behind = 2 * GAP
+                + design.radio().servo().length()
+                + GAP
+                + design.radio().receiver().length();
+        double rear = Math.max(front + battery.length(), Math.min(trailing, body.length() - behind));
         double servoX = rear + GAP + 0.5 * design.radio().servo().length();
         double radioX = servoX
                 + 0.5 * design.radio().servo().length()

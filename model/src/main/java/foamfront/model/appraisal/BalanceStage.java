@@ -12,6 +12,7 @@ import foamfront.model.design.Controls;
 import foamfront.model.design.Tail;
 import foamfront.model.flight.Handling;
 import foamfront.model.mass.Balance;
+import foamfront.model.mass.ClearanceCheck;
 import foamfront.model.mission.Measure;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
@@ -33,6 +34,9 @@ final class BalanceStage {
         w.neutralPoint =
                 -(w.lifting.momentSlope(0) + w.bodyMoment) * w.lifting.referenceChord() / w.lifting.liftSlope();
         w.balance = Balance.of(w.masses, airframe, w.neutralPoint);
+        w.set(
+                Measure.BAY_LENGTH,
+                Math.min(w.get(Measure.BAY_LENGTH), ClearanceCheck.endRoom(airframe, w.balance.aim())));
         staticMargin(w);
         w.set(Measure.BALANCE_POINT, w.balance.x() - w.design.wing().x());
         w.set(Measure.BALANCE_SHIFT, w.balance.missingTravel());

@@ -107,6 +107,7 @@ final class Workbench {
     /** Says that the design cannot have this measure: no take-off without wheels. */
     void rule(Measure measure) {
         inapplicable[measure.ordinal()] = true;
+        known[measure.ordinal()] = false;
     }
 
     double get(Measure measure) {

@@ -33,6 +33,7 @@ final class WorkshopStage {
         w.set(Measure.BAY_LENGTH, room.spareLength());
         w.set(Measure.PROPELLER_CLEARANCE, propellerClearance(airframe));
         w.set(Measure.VIEW, missingView(airframe));
+        Proportions.set(w, airframe);
         chordFit(w, airframe);
         if (airframe.tail() == null) {
             w.rule(Measure.HORIZONTAL_TAIL_VOLUME);

@@ -69,6 +69,19 @@ public record ClearanceCheck(double clearance, double spareLength) {
         return power instanceof Power.DuctedFan fan ? fan.fan().diameter() + FAN_WALLS : 0;
     }
 
+    /**
+     * Room between the body's ends and the row of loads centred on the balance point, m; negative where it sticks out.
+     *
+     * @param balanceX balance point aimed at, m from the nose
+     */
+    public static double endRoom(Airframe airframe, double balanceX) {
+        double half = 0.5 * LoadRow.balanceLength(airframe);
+        if (half == 0) {
+            return airframe.body().length();
+        }
+        return Math.min(balanceX - half - LoadRow.FRONT, airframe.body().length() - balanceX - half);
+    }
+
     private static double spare(Airframe airframe) {
         Design design = airframe.design();
         double row = LoadRow.FRONT;
@@ -79,7 +92,8 @@ public record ClearanceCheck(double clearance, double spareLength) {
         }
         row += design.power().battery().length() + LoadRow.GAP;
         double middle = LoadRow.balanceLength(airframe);
-        if (middle > 0 && !(design.body() instanceof Body.TwoBayTube)) {
+        boolean apart = design.body() instanceof Body.TwoBayTube;
+        if (middle > 0 && !apart) {
             row += middle + LoadRow.GAP;
         }
         int servos = MovingSurfaces.of(design).tail();
@@ -93,7 +107,8 @@ public record ClearanceCheck(double clearance, double spareLength) {
         double bay = design.body() instanceof Body.PodAndBoom pod
                 ? Math.min(pod.podLength(), pod.length())
                 : airframe.body().length();
-        return bay - row;
+        double below = apart ? LoadRow.FRONT + middle + LoadRow.GAP : 0;
+        return bay - Math.max(row, below);
     }
 
     /** Clearance of a thing that may lie on either side. */

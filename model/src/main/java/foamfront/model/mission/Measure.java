@@ -105,6 +105,18 @@ public enum Measure {
     CLEARANCE("room inside the body", Unit.MILLIMETRE, HIGHER, "least clearance round battery, loads, motor and radio"),
     BAY_LENGTH(
             "spare bay length", Unit.MILLIMETRE, HIGHER, "body bay length left over behind all that must fit in a row"),
+    BODY_REACH(
+            "body reach",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "least of body behind the wing, body under the tail and gap between wing and tail"),
+    TAIL_SIZE(
+            "tail size",
+            Unit.RATIO,
+            LOWER,
+            "largest of tail area over 0.4 wing area, tail span over 0.6 span, fin aspect ratio over 3"),
+    LEAST_CHORD("least chord", Unit.MILLIMETRE, HIGHER, "shortest tip chord of wing, tail and fin"),
+    WHEEL_SIZE("wheel size", Unit.MILLIMETRE, HIGHER, "wheel diameter where it must roll on grass"),
     VIEW("missing clear view", Unit.DEGREE, LOWER, "angle asked for by a camera that the propeller stands in"),
     CHORD_FIT("fold fit", Unit.MILLIMETRE, HIGHER, "inside height left for the spar at the tip of a folded wing"),
     SHEET_FIT("sheet fit", Unit.RATIO, LOWER, "largest part's side over the sheet side it must come from"),

@@ -33,7 +33,7 @@ public final class Structure {
                 WingReserve.bending(stress, beam, build, strength),
                 WingReserve.shear(stress, beam, root, design.board(), factors),
                 WingReserve.joint(stress, beam, build, Math.min(root, load.semispan())),
-                stress.deflection() / load.semispan(),
+                Math.abs(stress.deflection()) / load.semispan(),
                 Math.sqrt(2 * divergence / loads.density()),
                 boom.deflection(),
                 boom.reserve(),

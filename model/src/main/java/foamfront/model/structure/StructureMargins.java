@@ -27,8 +27,9 @@ public record StructureMargins(
     /** Reserve of what bears no load. */
     public static final double UNLOADED = 99;
 
-    /** Strength over load, at most {@link #UNLOADED}. */
+    /** Strength over load of either sign, at most {@link #UNLOADED}. */
     static double reserve(double strength, double load) {
-        return strength >= UNLOADED * load ? UNLOADED : strength / load;
+        double size = Math.abs(load);
+        return strength >= UNLOADED * size ? UNLOADED : strength / size;
     }
 }

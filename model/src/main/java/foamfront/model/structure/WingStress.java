@@ -57,8 +57,8 @@ record WingStress(double rootMoment, double rootShear, double face, double spar,
             work += w * e * c * c * twist * twist;
             panel = at(panels, panel, inner);
             double edge = chord(panels.get(panel), inner);
-            face = Math.max(face, beam.faceStress(innerMoment, edge));
-            spar = Math.max(spar, beam.sparStress(innerMoment, edge));
+            face = Math.max(face, Math.abs(beam.faceStress(innerMoment, edge)));
+            spar = Math.max(spar, Math.abs(beam.sparStress(innerMoment, edge)));
             shear = innerShear;
             moment = innerMoment;
             outer = inner;

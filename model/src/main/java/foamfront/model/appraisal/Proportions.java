@@ -1,0 +1,72 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.Surface;
+import foamfront.model.design.Undercarriage;
+import foamfront.model.mission.Ground;
+import foamfront.model.mission.Measure;
+
+/** Whether the parts of an airframe stand in a sane relation to each other, before anything is computed of it. */
+final class Proportions {
+    private static final double TAIL_AREA = 0.4; // of the wing's, common practice
+    private static final double TAIL_SPAN = 0.6; // of the wing's, common practice
+    private static final double FIN_ASPECT_RATIO = 3; // common practice
+
+    private Proportions() {}
+
+    static void set(Workbench w, Airframe airframe) {
+        w.set(Measure.BODY_REACH, reach(airframe));
+        w.set(Measure.TAIL_SIZE, tailSize(airframe));
+        double least = Double.POSITIVE_INFINITY;
+        for (Surface surface : airframe.surfaces()) {
+            least = Math.min(least, last(surface).tipChord());
+        }
+        w.set(Measure.LEAST_CHORD, least);
+        wheels(w);
+    }
+
+    private static double reach(Airframe airframe) {
+        double length = airframe.body().length();
+        Panel wing = airframe.wing().panels().get(0);
+        double trailing = wing.rootX() + wing.rootChord();
+        double reach = length - trailing;
+        Surface tail = airframe.tail();
+        if (tail != null) {
+            Panel root = tail.panels().get(0);
+            reach = Math.min(reach, length - root.rootX() - 0.5 * root.rootChord());
+            reach = Math.min(reach, root.rootX() - trailing);
+        }
+        return reach;
+    }
+
+    private static double tailSize(Airframe airframe) {
+        double size = 0;
+        Surface tail = airframe.tail();
+        if (tail != null) {
+            size = Math.max(tail.area() / (TAIL_AREA * airframe.area()), tail.span() / (TAIL_SPAN * airframe.span()));
+        }
+        for (Surface fin : airframe.fins()) {
+            size = Math.max(size, fin.aspectRatio() / FIN_ASPECT_RATIO);
+        }
+        return size;
+    }
+
+    private static void wheels(Workbench w) {
+        double diameter = 0;
+        if (w.design.undercarriage() instanceof Undercarriage.TailWheel gear) {
+            diameter = gear.wheel().diameter();
+        } else if (w.design.undercarriage() instanceof Undercarriage.Tricycle gear) {
+            diameter = gear.wheel().diameter();
+        }
+        if (diameter == 0 || w.mission.site().ground() == Ground.TARMAC) {
+            w.rule(Measure.WHEEL_SIZE);
+        } else {
+            w.set(Measure.WHEEL_SIZE, diameter);
+        }
+    }
+
+    private static Panel last(Surface surface) {
+        return surface.panels().get(surface.panels().size() - 1);
+    }
+}
