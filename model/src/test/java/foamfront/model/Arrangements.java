@@ -20,6 +20,7 @@ import foamfront.model.parts.Wheel;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 
 /** The sample trainer in other arrangements, and designs at random near each of them. */
@@ -54,6 +55,10 @@ public final class Arrangements {
         all.put("plugged in", Records.with(trainer, "wing.build.joint", WingJoint.PLUG_IN));
         all.put("broken wing", Records.with(trainer, "wing.planform", broken()));
         return all;
+    }
+
+    public static Design of(String name) {
+        return Objects.requireNonNull(all().get(name));
     }
 
     /** A design at random, its arrangement in turn. */

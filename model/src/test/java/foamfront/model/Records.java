@@ -52,10 +52,10 @@ public final class Records {
 
     private static Object scaled(Object value, double factor) {
         if (value instanceof Integer i) {
-            return factor > 1 ? i + 1 : i - 1;
+            return factor > 1 ? i + 1 : Math.max(1, i - 1);
         }
         double d = (Double) value;
-        return d == 0 ? FROM_ZERO * Math.signum(factor - 1) : d * factor;
+        return d == 0 ? FROM_ZERO : d * factor;
     }
 
     private static Object mapped(Object value, String path, BiFunction<String, Object, Object> change) {
@@ -83,11 +83,13 @@ public final class Records {
         try {
             for (int i = 0; i < components.length; i++) {
                 types[i] = components[i].getType();
+                components[i].getAccessor().setAccessible(true);
                 Object component = components[i].getAccessor().invoke(value);
                 String name = components[i].getName();
                 arguments[i] = mapped(component, path.isEmpty() ? name : path + "." + name, change);
             }
             Constructor<?> constructor = value.getClass().getDeclaredConstructor(types);
+            constructor.setAccessible(true);
             return constructor.newInstance(arguments);
         } catch (ReflectiveOperationException e) {
             throw new IllegalArgumentException(path, e);

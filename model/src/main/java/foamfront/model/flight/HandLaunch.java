@@ -15,7 +15,7 @@ final class HandLaunch {
     private static final double HEIGHT = 1.8; // m
     private static final double PUSHER_DELAY = 0.5; // s
     private static final double STEP = 0.05; // s
-    private static final int STEPS = 80;
+    private static final double DURATION = 4; // s
     private static final double GRAVITY = 9.80665; // m/s²
 
     private HandLaunch() {}
@@ -28,26 +28,38 @@ final class HandLaunch {
             Launch launch,
             double throwFactor,
             boolean pusher) {
+        return lowest(flight, thrust, polar, launch, throwFactor, pusher, STEP);
+    }
+
+    /** The same in steps of {@code step} seconds. */
+    static double lowest(
+            TrimmedFlight flight,
+            ThrustCurve thrust,
+            DragParabola polar,
+            Launch launch,
+            double throwFactor,
+            boolean pusher,
+            double step) {
         double mass = flight.weight() / GRAVITY;
         double v = throwFactor * launch.speed(mass);
         double gamma = 0;
         double h = HEIGHT;
         double least = h;
-        for (int i = 0; i < STEPS; i++) {
-            double t = i * STEP;
+        for (int i = 0; i * step < DURATION; i++) {
+            double t = i * step;
             double pull = pusher && t < PUSHER_DELAY ? 0 : thrust.at(v);
             double lift = commanded(flight, v, gamma);
             double dv = acceleration(flight, polar, v, gamma, lift, pull);
             double dg = turn(flight, v, gamma, lift);
-            double v1 = Math.max(0.5, v + STEP * dv);
-            double g1 = gamma + STEP * dg;
+            double v1 = Math.max(0.5, v + step * dv);
+            double g1 = gamma + step * dg;
             double lift1 = commanded(flight, v1, g1);
-            double pull1 = pusher && t + STEP < PUSHER_DELAY ? 0 : thrust.at(v1);
+            double pull1 = pusher && t + step < PUSHER_DELAY ? 0 : thrust.at(v1);
             double dv1 = acceleration(flight, polar, v1, g1, lift1, pull1);
             double dg1 = turn(flight, v1, g1, lift1);
-            double dh = 0.5 * STEP * (v * StrictMath.sin(gamma) + v1 * StrictMath.sin(g1));
-            v = Math.max(0.5, v + 0.5 * STEP * (dv + dv1));
-            gamma += 0.5 * STEP * (dg + dg1);
+            double dh = 0.5 * step * (v * StrictMath.sin(gamma) + v1 * StrictMath.sin(g1));
+            v = Math.max(0.5, v + 0.5 * step * (dv + dv1));
+            gamma += 0.5 * step * (dg + dg1);
             h += dh;
             least = Math.min(least, h);
             // Level or climbing with lift and speed in hand, nothing lower will come.

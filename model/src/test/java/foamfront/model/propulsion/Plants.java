@@ -21,8 +21,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** Power plants to test with: the catalogue's parts, and combinations of them by seed. */
-final class Plants {
-    static final double DENSITY = 1.225;
+public final class Plants {
+    public static final double DENSITY = 1.225;
 
     static final List<Motor> MOTORS = motors();
     static final List<Propeller> PROPELLERS = propellers();
@@ -32,7 +32,7 @@ final class Plants {
     private Plants() {}
 
     /** A catalogue combination that need not be wise. */
-    static PowerPlant random(long seed) {
+    public static PowerPlant random(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         return new PowerPlant(
                 MOTORS.get(random.nextInt(MOTORS.size())),
@@ -42,7 +42,7 @@ final class Plants {
     }
 
     /** The everyday plant: 2212-1000, 10x4.7 slow flyer, 3S 2200, 20 A. */
-    static PowerPlant everyday() {
+    public static PowerPlant everyday() {
         return new PowerPlant(
                 motor("2212-1000"), propeller("10x4.7 slow flyer"), battery("3S 2200"), CONTROLLERS.get(2));
     }

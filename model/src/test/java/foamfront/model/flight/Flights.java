@@ -1,0 +1,64 @@
+package foamfront.model.flight;
+
+import foamfront.model.Samples;
+import foamfront.model.aero.BodyMoment;
+import foamfront.model.aero.LiftingSystem;
+import foamfront.model.aero.ParasiteBuildUp;
+import foamfront.model.aero.PlainFlap;
+import foamfront.model.aero.Resolution;
+import foamfront.model.aero.SectionLift;
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Surface;
+import foamfront.model.atmosphere.Atmosphere;
+import foamfront.model.design.Design;
+import foamfront.model.factors.Factors;
+import foamfront.model.section.SectionPolar;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A design in the air at a weight and balance point of the test's choosing. */
+final class Flights {
+    static final Atmosphere AIR = Atmosphere.standard(0);
+
+    /** Of the mean chord. */
+    private static final double MARGIN = 0.10;
+
+    final LiftingSystem lifting = new LiftingSystem(Resolution.DEFAULT);
+    final TrimmedFlight flight = new TrimmedFlight(lifting);
+    final double balanceX;
+    final double bodyMoment;
+
+    private Flights(Design design, double weight) {
+        Airframe airframe = Airframe.of(design);
+        List<Surface> surfaces = airframe.surfaces();
+        SectionPolar[] polars = new SectionPolar[surfaces.size()];
+        List<SectionLift> sections = new ArrayList<>();
+        for (int i = 0; i < polars.length; i++) {
+            Surface surface = surfaces.get(i);
+            polars[i] = SectionPolar.of(surface.section(), design.board().thickness(), surface.meanAerodynamicChord());
+            sections.add(new SectionLift(polars[i].zeroLiftAngle(), 0.95, polars[i].momentCoefficient()));
+        }
+        lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
+        bodyMoment = BodyMoment.pitchSlope(airframe.body(), lifting.referenceArea(), lifting.referenceChord());
+        double neutral = -(lifting.momentSlope(0) + bodyMoment) * lifting.referenceChord() / lifting.liftSlope();
+        balanceX = neutral - MARGIN * lifting.referenceChord();
+        flight.prepare(
+                lifting,
+                surfaces,
+                polars,
+                balanceX,
+                bodyMoment,
+                ParasiteBuildUp.of(airframe, AIR),
+                AIR,
+                weight,
+                Factors.NOMINAL);
+    }
+
+    static Flights of(Design design, double weight) {
+        return new Flights(design, weight);
+    }
+
+    static TrimmedFlight trainer(double weight) {
+        return of(Samples.trainer(), weight).flight;
+    }
+}

@@ -1,0 +1,76 @@
+package foamfront.model.flight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foamfront.model.Arrangements;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Relations 5, 6, 8, 13 and 16 on trimmed flights of random designs. */
+class TrimmedFlightLawsTest {
+    /** Sums of a few dozen terms. */
+    private static final double ROUNDING = 1e-10;
+
+    static LongStream seeds() {
+        return LongStream.range(0, 54);
+    }
+
+    /** The straight line in C_L against the lifting system itself. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void trimCarriesTheWeightAndLeavesNoMoment(long seed) {
+        Flights f = Flights.of(Arrangements.near(seed), 7);
+        for (double lift : new double[] {0.1, 0.5, 0.9}) {
+            double alpha = f.flight.incidence(lift);
+            double elevator = f.flight.elevator(lift);
+            double moment = f.lifting.fixedMoment(f.balanceX)
+                    + (f.lifting.momentSlope(f.balanceX) + f.bodyMoment) * alpha
+                    + f.lifting.elevatorMomentSlope(f.balanceX) * elevator;
+            assertThat(f.lifting.liftCoefficient(alpha, elevator, 0)).isCloseTo(lift, within(ROUNDING));
+            assertThat(moment).isCloseTo(0, within(ROUNDING));
+        }
+    }
+
+    /** Relation 6: at one lift coefficient weight grows with the square of speed; induced drag's coefficient stays. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void forcesGrowWithTheSquareOfSpeed(long seed) {
+        TrimmedFlight flight = Flights.of(Arrangements.near(seed), 7).flight;
+        flight.drag(10, 0.5);
+        double induced = flight.inducedDrag();
+        flight.drag(20, 0.5);
+        assertThat(flight.inducedDrag()).isEqualTo(induced).isPositive();
+        assertThat(flight.speedAt(0.5) / flight.speedAt(2)).isCloseTo(2, within(ROUNDING));
+        assertThat(Flights.of(Arrangements.near(seed), 28).flight.speedAt(0.5) / flight.speedAt(0.5))
+                .isCloseTo(2, within(ROUNDING));
+    }
+
+    /** Relation 13: the parts of drag add up, and each falls or stays as the Reynolds number rises. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void dragPartsAddUpAndFallWithSpeed(long seed) {
+        TrimmedFlight flight = Flights.of(Arrangements.near(seed), 7).flight;
+        double before = Double.POSITIVE_INFINITY;
+        for (double speed = 8; speed < 24; speed *= 1.1) {
+            double drag = flight.drag(speed, 0.4);
+            double parts = flight.profileDrag() + flight.inducedDrag() + flight.parasiteDrag();
+            double pressureArea = 0.5 * flight.density() * speed * speed * flight.referenceArea();
+            assertThat(drag).isCloseTo(pressureArea * parts, within(ROUNDING * drag));
+            assertThat(parts).isLessThanOrEqualTo(before);
+            before = parts;
+        }
+    }
+
+    /** Relation 16: level flight lifts the weight. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void levelFlightLiftsTheWeight(long seed) {
+        TrimmedFlight flight = Flights.of(Arrangements.near(seed), 7).flight;
+        double lift = flight.liftCoefficient(11);
+        assertThat(0.5 * flight.density() * 11 * 11 * flight.referenceArea() * lift)
+                .isCloseTo(7, within(ROUNDING));
+        assertThat(flight.liftCoefficient(flight.stallSpeed())).isCloseTo(flight.maximumLift(), within(1e-3));
+    }
+}
