@@ -29,7 +29,7 @@ public final class ParasiteBuildUp {
     private static final double NOSE_RADIUS = 0.010;
 
     private static final double LEG_WIRE = 0.003; // m, common practice
-    private static final int BANDS = 8; // two crossed pairs a side (common practice, F-16)
+    private static final int BANDS = 8; // two crossed pairs a side (common practice)
     private static final double BAND = 0.002; // m
     private static final double PYLON_CHORD = 0.06; // m
 

@@ -65,7 +65,7 @@ final class FlightStage {
         launch(w);
     }
 
-    /** Club flying is 0.3 to 0.6 of steady cruise (the project's limits, point 7). */
+    /** Club flying is 0.3 to 0.6 of steady cruise (judgement). */
     private static final double EVERYDAY = 0.45;
 
     private static void polar(Workbench w) {

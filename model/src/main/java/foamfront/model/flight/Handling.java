@@ -9,12 +9,12 @@ import foamfront.model.design.Tail;
  * Tail volumes, effective dihedral and the spiral parameter; full travels of the controls.
  *
  * <ul>
- *   <li>Tail volumes V_H = S_h l_h / (S c), V_V = S_v l_v / (S b), arms between quarter chords (common practice, T-04).
+ *   <li>Tail volumes V_H = S_h l_h / (S c), V_V = S_v l_v / (S b), arms between quarter chords (common practice).
  *   <li>Spiral parameter B = (l_v / b)(Υ / C_L), Υ in degrees (M. Drela, MIT Unified Engineering notes, from memory).
  * </ul>
  */
 public final class Handling {
-    /** Full travel of ailerons and elevator, rad (the project's limits, point 10). */
+    /** Full travel of ailerons and elevator, rad (judgement). */
     public static final double FULL_TRAVEL = 20 * Math.PI / 180;
 
     /** Full travel of the rudder, rad. */

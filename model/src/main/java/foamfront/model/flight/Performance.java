@@ -7,7 +7,7 @@ import foamfront.model.propulsion.PowerTrain;
 /**
  * What the aeroplane does with its power plant: glide, sink, cruise, climb, top speed, endurance and range.
  *
- * <p>Endurance follows the project's limits, point 7: steady level flight at the speed of least electrical power, not below
+ * <p>Endurance follows these rules (judgement): steady level flight at the speed of least electrical power, not below
  * 1.2 stall speeds nor 1.33 times the wind, after one take-off and full-throttle climb to 50 m and before one 30 s full-throttle
  * go-around, down to 20 % of capacity. Climb, top speed and cell voltage are taken at 30 % charge, currents at full charge.
  *

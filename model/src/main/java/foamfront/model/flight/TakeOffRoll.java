@@ -4,7 +4,7 @@ package foamfront.model.flight;
  * Ground roll from rest to 1.2 stall speeds in still air, by integration of ds/dV = m V / F(V), F = T − D − μ (W − L).
  *
  * <p>Simpson's rule in V² on fixed steps: with u = V², ds = m du / 2F. For constant thrust this is the closed form of Anderson,
- * Introduction to Flight, take-off (checks of aerodynamics, 6.3).
+ * Introduction to Flight, take-off.
  */
 public final class TakeOffRoll {
     /** Lift-off speed over stall speed (common practice). */

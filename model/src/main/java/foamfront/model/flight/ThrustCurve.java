@@ -10,7 +10,7 @@ import foamfront.model.propulsion.PowerTrain;
 final class ThrustCurve {
     private static final int POINTS = 4;
 
-    /** Advance ratio of no thrust over pitch-diameter ratio: measured propellers 1.0 to 1.5 (checks of propulsion, PR-15). */
+    /** Advance ratio of no thrust over pitch-diameter ratio: measured propellers 1.0 to 1.5. */
     private static final double NO_THRUST = 1.25;
 
     private final double[] coefficient = new double[POINTS];

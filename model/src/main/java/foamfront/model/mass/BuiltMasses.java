@@ -11,7 +11,7 @@ import java.util.List;
 /**
  * What the builder makes: board, glue and tape (covering included) of every cut part, pieces of stock, and the builder's
  * allowance. The mass factor and the allowance act on board, glue and tape, not on stock. Glue and tape are itemised and not
- * multiplied again (the project's limits, point 14).
+ * multiplied again (judgement).
  */
 final class BuiltMasses {
     private BuiltMasses() {}

@@ -17,14 +17,14 @@ import org.jspecify.annotations.Nullable;
  * Whether everything goes into the body.
  *
  * <p>Clearance is inside width (or height) less the thing's own, as in the trade's rule that a box be 4 to 6 mm wider
- * inside than its widest item (common practice, check F-18). Battery, controller, servo and receiver may lie on either side. In a two-bay
+ * inside than its widest item (common practice). Battery, controller, servo and receiver may lie on either side. In a two-bay
  * tube battery and loads share the height between them. On a profile board everything hangs outside and only height counts.
  *
  * @param clearance least over all things inside, m; negative where one does not go in
  * @param spareLength of the bay behind all that must lie in a row, m; negative where the row is too long
  */
 public record ClearanceCheck(double clearance, double spareLength) {
-    /** A fan's housing is wider than its swept circle by two walls and lips, m (limits, point 13: 4 mm more inside). */
+    /** A fan's housing is wider than its swept circle by two walls and lips, m (judgement). */
     private static final double FAN_WALLS = 0.004;
 
     /** A fan unit's length over its diameter (common practice). */

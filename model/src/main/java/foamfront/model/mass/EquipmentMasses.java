@@ -14,9 +14,9 @@ import foamfront.model.parts.Wheel;
 import java.util.List;
 
 /**
- * What is bought and fitted, the battery excepted, with the floors no model escapes: 12 g of power leads (check MC-12, from
+ * What is bought and fitted, the battery excepted, with the floors no model escapes: 12 g of power leads (from
  * memory), 8 g of firewall and screws, 5 g of battery strap, a receiver of at least 5 g, and for each moving surface 3 g of horn
- * and pushrod and 4 g of lead (judgement, the project's limits, point 14).
+ * and pushrod and 4 g of lead (judgement).
  */
 final class EquipmentMasses {
     private static final double POWER_LEADS = 0.012; // kg each motor
@@ -28,7 +28,7 @@ final class EquipmentMasses {
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
     private static final double TAIL_WHEEL_SHARE = 0.25; // of a main wheel, judgement
     private static final double NOSE_WHEEL_SHARE = 0.8; // of a main wheel, judgement
-    private static final double TRACK = 0.2; // of the span, the project's limits, point 13
+    private static final double TRACK = 0.2; // of the span
 
     /** A fan stands this far down the body, fraction of its length (judgement). */
     private static final double FAN_STATION = 0.75;

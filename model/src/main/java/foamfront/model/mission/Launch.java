@@ -4,7 +4,7 @@ import foamfront.model.design.Choice;
 
 /**
  * The arm that throws a hand-launched model: a mean force over a stroke gives the release speed, ½ m V² = F s (common
- * practice, check T-10), capped at 12 m/s; heavier models are not thrown at all.
+ * practice), capped at 12 m/s; heavier models are not thrown at all.
  */
 public enum Launch implements Choice {
     NORMAL("normal", 40, 0.8, 1.5),

@@ -5,7 +5,7 @@ import static foamfront.model.units.Require.positive;
 /**
  * Blade families of small propellers and the tip speed each stands.
  *
- * <p>Tip speeds: the project's limits (slow flyer 86 m/s, direct drive 140, thin electric 190, sport 230), from memory of
+ * <p>Tip speeds (slow flyer 86 m/s, direct drive 140, thin electric 190, sport 230), from memory of
  * makers' rpm limits.
  */
 public enum BladeFamily {

@@ -11,7 +11,7 @@ import java.util.Arrays;
  * <pre>  C = a₀ + a₁ J + a₂ J² + a₃ J³ + λ (b₀ + b₁ J)</pre>
  *
  * for C_T = T / (ρ n² D⁴) and C_P = P / (ρ n³ D⁵). λ is the (1,1) Padé form of ln(n / n₀), free of transcendental
- * functions. Form: cubic in J with a logarithmic speed term, as the project's checks of propulsion, row PF-07, found
+ * functions. Form: cubic in J with a logarithmic speed term, which was found
  * accurate to 3.4 and 2.9 % RMS on measured sets; over 80 two-blade propellers the Padé form fits as well as the logarithm
  * (median RMS residual 2.1 % of the mean in both coefficients, CurveFitExternalTest).
  *

@@ -2,7 +2,7 @@ package foamfront.model.structure;
 
 /**
  * Shear and bending moment of an elliptically loaded, massless half wing, as fractions of their root values. With
- * η = 2y/b, W the weight, n the load factor (derived by integrating the ellipse; the project's check S-01):
+ * η = 2y/b, W the weight, n the load factor (derived by integrating the ellipse):
  *
  * <pre>
  * V / V₀ = (2/π) [acos η − η √(1 − η²)],                         V₀ = n W / 2

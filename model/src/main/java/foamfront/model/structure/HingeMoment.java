@@ -11,7 +11,7 @@ package foamfront.model.structure;
  * </pre>
  *
  * Per radian. Derived from the flat plate's and the flapped plate's pressure jumps, 4 (1 + cos θ) / sin θ and its logarithmic
- * sum (H. Glauert's theory, ARC R&M 1095 (1927), from memory); reproduces check T-13. Real surfaces need 50 to 75 % of it, so it is on
+ * sum (H. Glauert's theory, ARC R&M 1095 (1927), from memory). Real surfaces need 50 to 75 % of it, so it is on
  * the safe side.
  *
  * @param incidence b₁, per rad

@@ -2,17 +2,17 @@ package foamfront.model.structure;
 
 /**
  * The limit load factor: a pull-up of 4 g or the gust in cruise, the larger, neither beyond what the wing can lift at that
- * speed, (V / V_s)² (the project's limits, point 4).
+ * speed, (V / V_s)² (judgement).
  *
  * <pre>n = 1 + K ρ V U a / (2 W/S),   K = 0.88 μ / (5.3 + μ),   μ = 2 (W/S) / (ρ g c a)</pre>
  *
- * K. G. Pratt and W. G. Walker, NACA Report 1206 (1954), and 14 CFR 23.341 (both from memory; checks S-14 and 6.9).
+ * K. G. Pratt and W. G. Walker, NACA Report 1206 (1954), and 14 CFR 23.341 (both from memory).
  */
 public final class LoadFactor {
     /** Standard gravity, m/s². */
     static final double GRAVITY = 9.80665;
 
-    /** Pull-up of a gentle model, checks S-13 and the project's limits. */
+    /** Pull-up of a gentle model, common practice. */
     static final double PULL_UP = 4;
 
     private LoadFactor() {}

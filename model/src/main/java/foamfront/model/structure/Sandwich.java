@@ -12,7 +12,7 @@ import foamfront.model.parts.Board;
  * σ = k (E_f E_c G_c)^{1/3}                            wrinkling stress of a face, k = 0.5 for design
  * </pre>
  *
- * D and S are derived (check S-04); wrinkling is after Hoff and Mautner, "The buckling of sandwich-type panels", J. Aeronautical
+ * D and S are derived; wrinkling is after Hoff and Mautner, "The buckling of sandwich-type panels", J. Aeronautical
  * Sciences 12 (1945) 285-297 (from memory). Taking E_f for the paper along the grain.
  *
  * @param face thickness of one face, m

@@ -14,7 +14,7 @@ import foamfront.model.design.WingSection;
  * @param areaCentre centroid of the enclosed area aft of the leading edge
  */
 public record SectionOutline(double perimeter, double secondMoment, double top, double area, double areaCentre) {
-    /** Facets of the folded top (check F-10): rise to three quarters at 7.5 % of chord, the top at 30 %. */
+    /** Facets of the folded top: rise to three quarters at 7.5 % of chord, the top at 30 %. */
     private static final double[] FOLD_X = {0, 0.075, 0.30, 1};
 
     private static final double[] FOLD_RISE = {0, 0.75, 1, 0};

@@ -41,7 +41,7 @@ public final class Structure {
     }
 
     /**
-     * Mass whose weight bends the wing, kg: all but the wing's own, which is spread like the lift (check S-02). Of two wings
+     * Mass whose weight bends the wing, kg: all but the wing's own, which is spread like the lift. Of two wings
      * each relieves itself with half of theirs.
      */
     private static double carried(Airframe airframe, SpanLoad load, FlightLoads loads) {

@@ -11,7 +11,7 @@ import foamfront.model.parts.Spar;
  *
  * <p>Square tube: paper of four walls, I = 2 t_f (b h² / 2 + h³ / 6) about the middle lines b × h, J after Bredt. Profile board:
  * two upright faces. Stock tube: its own I, J = 2 I with G = E / 25 (pultruded carbon, from memory). Tail loads are those of a plate at
- * its greatest lift coefficient, 0.7 (the project's limits, point 2), at the manoeuvring speed V_s √n or the top speed if that is less.
+ * its greatest lift coefficient, 0.7 (judgement), at the manoeuvring speed V_s √n or the top speed if that is less.
  * Derived but for the marked figures.
  *
  * @param deflection of the tail under its greatest load, of the tail arm; or the twist under the fin's (rad) if that is more
@@ -29,7 +29,7 @@ record TailBoom(double deflection, double reserve) {
     /** No boom, nothing to break. */
     static final TailBoom NONE = new TailBoom(0, StructureMargins.UNLOADED);
 
-    /** Load factor of the landing, 1 + v² / (2 g s) = 4.4: inside the 3-5 g of check S-15. */
+    /** Load factor of the landing, 1 + v² / (2 g s) = 4.4: inside 3 to 5 g, common practice. */
     static double landingFactor() {
         return 1 + SINK * SINK / (2 * LoadFactor.GRAVITY * STOP);
     }

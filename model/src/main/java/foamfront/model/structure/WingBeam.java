@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
  * <p>The paper faces are thin walls, two to a board (2 t_f); foam keeps them apart. Folded: h = τ c − t between the boards'
  * middles, I = 2 t_f c k h² of the bonded outline plus each board's own stiffness D over the perimeter. Stepped plate:
  * two boards t apart over the step. Curved plate: a parabolic arc of height m c, ∫(z − z̄)² = (4/45)(m c)² c. A strip of board on
- * edge inside a fold adds 2 t_f H³ / 12. Torsion after Bredt, paper shear modulus E_f / 3 (check S-09): folded J = 8 A² t_f /
+ * edge inside a fold adds 2 t_f H³ / 12. Torsion after Bredt, paper shear modulus E_f / 3: folded J = 8 A² t_f /
  * (perimeter), a plate J = 2 t_f c d² for its two faces as a flat tube. A stock spar shares bending by stiffness; its torsion is
  * left out. All derived.
  */
 final class WingBeam {
-    /** Shear over Young's modulus of paper, as in check S-09 (1 GPa with 3 GPa). */
+    /** Shear over Young's modulus of paper, 1 GPa with 3 GPa (from memory). */
     static final double SHEAR_RATIO = 1.0 / 3;
 
     private final Sandwich board;

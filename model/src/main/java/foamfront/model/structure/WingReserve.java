@@ -10,10 +10,10 @@ import foamfront.model.parts.Spar;
  * Strengths against the stresses of {@link WingStress}.
  *
  * <p>Upper paper: the lesser of its crushing and wrinkling stress. Stock spar: its design stress; a plug-in joint hangs on the
- * spar alone. Shear at the root: a strip on edge by its two papers, at half their crushing strength (judgement; stress as check S-08); a
- * plate by its core, 0.10 MPa (check M-36, low end); a stock spar by twice the mean over its section against 3 % of its
+ * spar alone. Shear at the root: a strip on edge by its two papers, at half their crushing strength (judgement); a
+ * plate by its core, 0.10 MPa (low end); a stock spar by twice the mean over its section against 3 % of its
  * design stress (41 of 1370 MPa, one supplier's figures for pultruded carbon). Joint sleeve: p = 6 M / (d l²), a linear couple over one
- * root chord (check F-16, derived), against 0.45 MPa of foam at 0.15 MPa under a card lining three tubes wide (judgement).
+ * root chord (derived), against 0.45 MPa of foam at 0.15 MPa under a card lining three tubes wide (judgement).
  */
 final class WingReserve {
     private static final double PAPER_SHEAR = 0.5; // of its compressive strength

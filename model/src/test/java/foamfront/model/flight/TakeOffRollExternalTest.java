@@ -17,7 +17,7 @@ class TakeOffRollExternalTest {
     private static final Validation TEXTBOOK = Validation.of(
             Subject.FLIGHT,
             "6.2 Take-off roll of a jet",
-            "J. D. Anderson, Introduction to Flight, take-off example (inputs read in a transcription); integral with constant"
+            "J. D. Anderson, Introduction to Flight, take-off example (inputs read in a textbook companion); integral with constant"
                     + " thrust derived.");
 
     private static final Validation MODEL = Validation.of(
