@@ -3,6 +3,8 @@ package foamfront.model.appraisal;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.design.Load;
+import foamfront.model.design.Place;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
@@ -12,6 +14,8 @@ final class Proportions {
     private static final double TAIL_AREA = 0.4; // of the wing's, common practice
     private static final double TAIL_SPAN = 0.6; // of the wing's, common practice
     private static final double FIN_ASPECT_RATIO = 3; // common practice
+
+    private static final double GROUND_CLEARANCE = 0.025; // m, common practice
 
     private Proportions() {}
 
@@ -24,6 +28,7 @@ final class Proportions {
         }
         w.set(Measure.LEAST_CHORD, least);
         wheels(w);
+        outside(w, airframe);
     }
 
     private static double reach(Airframe airframe) {
@@ -63,6 +68,27 @@ final class Proportions {
             w.rule(Measure.WHEEL_SIZE);
         } else {
             w.set(Measure.WHEEL_SIZE, diameter);
+        }
+    }
+
+    /** Loads on top or below: no longer than half the body, no wider, and clear of the ground, which a belly landing is not. */
+    private static void outside(Workbench w, Airframe airframe) {
+        double room = Double.POSITIVE_INFINITY;
+        double belly = -0.5 * airframe.body().height();
+        double ground = belly - airframe.stations().groundZ() - GROUND_CLEARANCE;
+        for (Load load : w.design.loads()) {
+            if (load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
+                room = Math.min(room, 0.5 * airframe.body().length() - load.length());
+                room = Math.min(room, airframe.body().width() - load.width());
+            }
+            if (load.place() == Place.BELOW) {
+                room = Math.min(room, Math.max(0, ground) - load.height());
+            }
+        }
+        if (room == Double.POSITIVE_INFINITY) {
+            w.rule(Measure.OUTSIDE_ROOM);
+        } else {
+            w.set(Measure.OUTSIDE_ROOM, room);
         }
     }
 

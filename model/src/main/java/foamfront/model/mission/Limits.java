@@ -43,6 +43,10 @@ public final class Limits {
             atMost(Measure.TAIL_SIZE, 1, "a larger tail is a second wing (common practice)"),
             atLeast(Measure.LEAST_CHORD, 0.060, "shorter tips are not cut and folded by hand (common practice)"),
             atLeast(Measure.WHEEL_SIZE, 0.060, "smaller wheels stop in mown grass (common practice)"),
+            atLeast(
+                    Measure.OUTSIDE_ROOM,
+                    0,
+                    "what is strapped outside must not outgrow the body or touch the ground (judgement)"),
             atMost(Measure.VIEW, 0, "nothing but the nose itself may stand in a camera's view"),
             atLeast(Measure.CHORD_FIT, 0, "the fold must leave room for its spar"),
             atMost(Measure.SHEET_FIT, 1, "every part comes out of a stock sheet"),

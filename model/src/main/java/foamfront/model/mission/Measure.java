@@ -117,6 +117,11 @@ public enum Measure {
             "largest of tail area over 0.4 wing area, tail span over 0.6 span, fin aspect ratio over 3"),
     LEAST_CHORD("least chord", Unit.MILLIMETRE, HIGHER, "shortest tip chord of wing, tail and fin"),
     WHEEL_SIZE("wheel size", Unit.MILLIMETRE, HIGHER, "wheel diameter where it must roll on grass"),
+    OUTSIDE_ROOM(
+            "room for loads outside",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "least of half the body's length, its width and the ground clearance over what is carried on top or below"),
     VIEW("missing clear view", Unit.DEGREE, LOWER, "angle asked for by a camera that the propeller stands in"),
     CHORD_FIT("fold fit", Unit.MILLIMETRE, HIGHER, "inside height left for the spar at the tip of a folded wing"),
     SHEET_FIT("sheet fit", Unit.RATIO, LOWER, "largest part's side over the sheet side it must come from"),

@@ -51,6 +51,10 @@ class AbsurdDesignsTest {
                         carrying(
                                 GOOD.body(), new Load("crate", 0.1, 0.05, 0.12, 0.05, Place.BEHIND_NOSE, false, 0, 0))),
                 Arguments.of(
+                        "a plank under the belly",
+                        Measure.OUTSIDE_ROOM,
+                        carrying(GOOD.body(), new Load("plank", 0.2, 1.5, 0.06, 0.06, Place.BELOW, false, 0, 0))),
+                Arguments.of(
                         "a camera that looks through the propeller",
                         Measure.VIEW,
                         carrying(GOOD.body(), new Load("camera", 0.03, 0.03, 0.03, 0.03, Place.NOSE, false, 2, 1.5))),
