@@ -28,6 +28,7 @@ final class WingBeam {
     private final double step;
     private final double topShare;
     private final double topFixed;
+    private final double bottomFixed;
     private final double enclosed;
     private final double offset;
     private final double plate;
@@ -48,6 +49,7 @@ final class WingBeam {
             step = 0;
             topShare = outline.top();
             topFixed = 0.5 * t;
+            bottomFixed = 0.5 * t;
             enclosed = outline.area();
             offset = outline.areaCentre() - 0.25;
             strip = spar == null;
@@ -58,6 +60,7 @@ final class WingBeam {
             double s = section instanceof WingSection.SteppedPlate stepped ? stepped.step() : 0;
             lengths = 1 + s;
             step = s * t * t / (1 + s);
+            bottomFixed = s * t / (1 + s) + 0.5 * t;
             if (section instanceof WingSection.CurvedPlate curved && curved.camber() > 0) {
                 thickness = curved.camber();
                 spread = 4.0 / 45;
@@ -100,14 +103,20 @@ final class WingBeam {
         return spar == null ? 0 : spar.modulus() * spar.secondMoment();
     }
 
-    /** Height of the most compressed face over the section's centroid, m. */
+    /** Height of the uppermost face over the section's centroid, m. */
     double top(double chord) {
         return topShare * rise(chord) + topFixed;
     }
 
-    /** Compressive stress in the upper paper under a moment, Pa. */
+    /** Depth of the lowest face under the section's centroid, m. */
+    double bottom(double chord) {
+        return thickness > 0 ? (1 - topShare) * rise(chord) + bottomFixed : bottomFixed;
+    }
+
+    /** Greatest compressive stress in the paper, Pa: in the upper under a moment that lifts the tip, else in the lower. */
     double faceStress(double moment, double chord) {
-        return board.faceModulus() * moment * top(chord) / bendingStiffness(chord);
+        double depth = moment > 0 ? top(chord) : bottom(chord);
+        return board.faceModulus() * Math.abs(moment) * depth / bendingStiffness(chord);
     }
 
     /** Bending stress in the stock spar under a moment shared by stiffness, Pa; 0 without one. */

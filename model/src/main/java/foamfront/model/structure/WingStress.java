@@ -7,6 +7,8 @@ import java.util.List;
 /**
  * Moment, shear, deflection and torsion along one half wing, stepped from tip to root over the strips of a {@link SpanLoad}.
  *
+ * <p>Paper fails by compression first, so a wing bent up is judged by its upper face and one bent down by its lower.
+ *
  * <p>Shear and moment are exact at the strips' edges for loads at the strips' stations. Deflection is δ = ∫ (M / EI)(l − y) dy,
  * M cubic on each strip between its edges' moments and shears, EI that of the strip's middle, plus the shear of plates, ∫ V / (S c) dy.
  *
@@ -57,7 +59,7 @@ record WingStress(double rootMoment, double rootShear, double face, double spar,
             work += w * e * c * c * twist * twist;
             panel = at(panels, panel, inner);
             double edge = chord(panels.get(panel), inner);
-            face = Math.max(face, Math.abs(beam.faceStress(innerMoment, edge)));
+            face = Math.max(face, beam.faceStress(innerMoment, edge));
             spar = Math.max(spar, Math.abs(beam.sparStress(innerMoment, edge)));
             shear = innerShear;
             moment = innerMoment;

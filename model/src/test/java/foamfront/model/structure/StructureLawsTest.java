@@ -63,6 +63,22 @@ class StructureLawsTest {
         }
     }
 
+    /** A lifting tail leaves the wing a download; a wing alike above and below bears it like lift. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("sections")
+    void aDownloadIsALoad(WingSection section) {
+        Airframe airframe = airframe(1.2, section);
+        FlightLoads loads = loads(0.8, 0);
+        StructureMargins up = margins(airframe, loads, Factors.NOMINAL);
+        StructureMargins down = Structure.margins(airframe, SpanLoad.elliptic(0.6, -0.5), loads, Factors.NOMINAL);
+        assertThat(down.wingBending()).isLessThan(StructureMargins.UNLOADED);
+        assertThat(down.sparShear()).isCloseTo(up.sparShear(), withinPercentage(ROUNDING));
+        assertThat(down.tipDeflection()).isCloseTo(up.tipDeflection(), withinPercentage(ROUNDING));
+        if (section instanceof WingSection.FoldedSymmetrical || section instanceof WingSection.FlatPlate) {
+            assertThat(down.wingBending()).isCloseTo(up.wingBending(), withinPercentage(ROUNDING));
+        }
+    }
+
     @ParameterizedTest(name = "wing {0} kg")
     @ValueSource(doubles = {0.1, 0.3})
     void theWingsOwnMassRelievesIt(double wingMass) {

@@ -56,6 +56,21 @@ class WingBeamTest {
                 .isCloseTo(paper * sum + 0.2 * BOARD.bendingStiffness(), withinPercentage(1e-5));
     }
 
+    @Test
+    void aWingBentDownIsCompressedBelow() {
+        WingBeam flat = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP);
+        WingBeam even = new WingBeam(BOARD, new WingSection.FoldedSymmetrical(0.12), STRIP);
+        WingBeam arc = new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), STRIP);
+        WingBeam stepped = new WingBeam(BOARD, new WingSection.SteppedPlate(0.5), STRIP);
+        // The flat bottom draws the centroid down, an arc's lies at two thirds, the step's a third of the way up.
+        assertThat(flat.faceStress(-1, 0.2)).isPositive().isLessThan(flat.faceStress(1, 0.2));
+        assertThat(even.faceStress(-1, 0.2)).isCloseTo(even.faceStress(1, 0.2), withinPercentage(1e-9));
+        assertThat(arc.bottom(0.2) - arc.top(0.2)).isCloseTo(0.06 * 0.2 / 3, within(ROUNDING));
+        assertThat(flat.top(0.2) + flat.bottom(0.2)).isCloseTo(0.12 * 0.2, within(ROUNDING));
+        assertThat(stepped.top(0.2) + stepped.bottom(0.2)).isCloseTo(2 * BOARD.thickness(), within(ROUNDING));
+        assertThat(stepped.bottom(0.2)).isCloseTo(BOARD.thickness() * (0.5 / 1.5 + 0.5), within(ROUNDING));
+    }
+
     /** Check S-07: caps 60 mm wide, 22 mm apart, 3.331 N m: 151.4 N, 8.41 MPa; webs taken off the box here. */
     @Test
     void capsOverASparStripAreMarginal() {
