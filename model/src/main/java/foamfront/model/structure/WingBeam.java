@@ -14,10 +14,17 @@ import org.jspecify.annotations.Nullable;
  * edge inside a fold adds 2 t_f H³ / 12. Torsion after Bredt, paper shear modulus E_f / 3: folded J = 8 A² t_f /
  * (perimeter), a plate J = 2 t_f c d² for its two faces as a flat tube. A stock spar shares bending by stiffness; its torsion is
  * left out. All derived.
+ *
+ * <p>A stock spar takes the strip's place, and ties the skins into one section only where it stands at least 0.8 of the inside
+ * height (judgement: glue fills the rest). Where it is lower nothing but the folds keeps the skins apart, and each bends about its own
+ * middle beside the spar: I of the outline is left out, D over the perimeter stays. The closed fold still holds torsion.
  */
 final class WingBeam {
     /** Shear over Young's modulus of paper, 1 GPa with 3 GPa (from memory). */
     static final double SHEAR_RATIO = 1.0 / 3;
+
+    /** Least height of a stock spar that ties the skins, of the inside height; judgement. */
+    private static final double TIES = 0.8;
 
     private final Sandwich board;
     private final @Nullable Spar spar;
@@ -80,13 +87,26 @@ final class WingBeam {
         return Math.max(0, thickness * chord - (enclosed > 0 ? board.thickness() : 0));
     }
 
+    /** Height inside a fold, m. */
+    private double inside(double chord) {
+        return Math.max(0, thickness * chord - 2 * board.thickness());
+    }
+
     /** Height of the strip on edge inside a fold, m. */
     double stripHeight(double chord) {
-        return strip ? Math.max(0, thickness * chord - 2 * board.thickness()) : 0;
+        return strip ? inside(chord) : 0;
+    }
+
+    /** Whether the section bends as one: always but for a fold whose stock spar is too low to reach both skins. */
+    boolean isTied(double chord) {
+        return enclosed == 0 || spar == null || spar.height() >= TIES * inside(chord);
     }
 
     /** E I of the boards, N m². */
     double skinStiffness(double chord) {
+        if (!isTied(chord)) {
+            return chord * lengths * plate;
+        }
         double h = rise(chord);
         double web = stripHeight(chord);
         double paper = 2 * board.face() * board.faceModulus();
@@ -105,11 +125,17 @@ final class WingBeam {
 
     /** Height of the uppermost face over the section's centroid, m. */
     double top(double chord) {
+        if (!isTied(chord)) {
+            return 0.5 * board.thickness();
+        }
         return topShare * rise(chord) + topFixed;
     }
 
     /** Depth of the lowest face under the section's centroid, m. */
     double bottom(double chord) {
+        if (!isTied(chord)) {
+            return 0.5 * board.thickness();
+        }
         return thickness > 0 ? (1 - topShare) * rise(chord) + bottomFixed : bottomFixed;
     }
 

@@ -12,6 +12,8 @@ import foamfront.model.design.WingSpar;
 import foamfront.model.design.WingTips;
 import foamfront.model.factors.Factors;
 import foamfront.model.mass.Examples;
+import foamfront.model.parts.Provenance;
+import foamfront.model.parts.Spar;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -69,6 +71,40 @@ class WingBeamTest {
         assertThat(flat.top(0.2) + flat.bottom(0.2)).isCloseTo(0.12 * 0.2, within(ROUNDING));
         assertThat(stepped.top(0.2) + stepped.bottom(0.2)).isCloseTo(2 * BOARD.thickness(), within(ROUNDING));
         assertThat(stepped.bottom(0.2)).isCloseTo(BOARD.thickness() * (0.5 / 1.5 + 0.5), within(ROUNDING));
+    }
+
+    /** Chord 0.2 m, inside height 14.4 mm: a rod of 11.5 mm ties the skins, one of 2 mm touches neither. */
+    @Test
+    void aSparThatTouchesNeitherSkinTiesNothing() {
+        WingSection fold = new WingSection.FoldedFlatBottom(0.12);
+        WingBeam strip = new WingBeam(BOARD, fold, STRIP);
+        WingBeam thin = new WingBeam(BOARD, fold, rod(2e-3));
+        WingBeam low = new WingBeam(BOARD, fold, rod(11.5e-3));
+        WingBeam tall = new WingBeam(BOARD, fold, rod(11.6e-3));
+        double perimeter = SectionOutline.flatBottom(0.12).perimeter() * 0.2;
+        assertThat(thin.isTied(0.2)).isFalse();
+        assertThat(low.isTied(0.2)).isFalse();
+        assertThat(tall.isTied(0.2)).isTrue();
+        assertThat(thin.skinStiffness(0.2)).isCloseTo(perimeter * BOARD.bendingStiffness(), withinPercentage(1e-9));
+        assertThat(thin.bendingStiffness(0.2)).isLessThan(0.2 * strip.bendingStiffness(0.2));
+        assertThat(thin.faceStress(3, 0.2)).isGreaterThan(strip.faceStress(3, 0.2));
+        assertThat(thin.top(0.2)).isEqualTo(thin.bottom(0.2)).isEqualTo(0.5 * BOARD.thickness());
+        assertThat(thin.torsionStiffness(0.2)).as("the fold stays closed").isEqualTo(strip.torsionStiffness(0.2));
+        // The same spar ties a smaller chord.
+        assertThat(low.isTied(0.18)).isTrue();
+    }
+
+    @Test
+    void aPlateWithARodInItStaysOnePlate() {
+        assertThat(new WingBeam(BOARD, new WingSection.FlatPlate(), rod(2e-3)).isTied(0.2))
+                .isTrue();
+        assertThat(new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), rod(2e-3)).isTied(0.2))
+                .isTrue();
+    }
+
+    private static WingSpar rod(double diameter) {
+        return new WingSpar.Stock(new Spar(
+                "rod", Spar.Shape.ROUND, diameter, diameter, 0, 127e9, 600e6, 1500, 1, 1, Provenance.INVENTED));
     }
 
     /** Check S-07: caps 60 mm wide, 22 mm apart, 3.331 N m: 151.4 N, 8.41 MPa; webs taken off the box here. */
