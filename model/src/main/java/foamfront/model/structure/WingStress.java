@@ -8,6 +8,8 @@ import java.util.List;
  * Moment, shear, deflection and torsion along one half wing, stepped from tip to root over the strips of a {@link SpanLoad}.
  *
  * <p>Paper fails by compression first, so a wing bent up is judged by its upper face and one bent down by its lower.
+ * Two cases: the limit load in flight, relieved by the wing's own weight; and a landing on the body, lift gone, when that weight
+ * alone bends it down. Weight is spread like the lift's size.
  *
  * <p>Shear and moment are exact at the strips' edges for loads at the strips' stations. Deflection is δ = ∫ (M / EI)(l − y) dy,
  * M cubic on each strip between its edges' moments and shears, EI that of the strip's middle, plus the shear of plates, ∫ V / (S c) dy.
@@ -25,18 +27,24 @@ import java.util.List;
  *
  * Sweep of the quarter-chord, panel by panel; aft sweep outboard takes off what forward sweep inboard adds, never more.
  *
- * @param rootMoment N m
- * @param rootShear N
+ * @param rootMoment in flight or landing, the greater, N m
+ * @param rootShear in flight or landing, the greater, N
  * @param face greatest compressive stress in the paper, Pa
  * @param spar greatest stress in a stock spar, Pa
- * @param deflection of the tip, m
+ * @param deflection of the tip at the limit load, m
  * @param divergence dynamic pressure times lift slope, q_D a, Pa
  */
 record WingStress(double rootMoment, double rootShear, double face, double spar, double deflection, double divergence) {
     /**
-     * @param lift of the strips altogether: a strip of share s carries s times this, N
+     * What bends one half wing, N.
+     *
+     * @param lift at the limit load; a strip of share s carries s times this
+     * @param relief own weight of the half wing times the limit load factor
+     * @param landing own weight of the half wing times the landing's load factor, lift gone
      */
-    static WingStress of(SpanLoad load, WingBeam beam, Surface wing, double lift) {
+    record Forces(double lift, double relief, double landing) {}
+
+    static WingStress of(SpanLoad load, WingBeam beam, Surface wing, Forces forces) {
         double l = load.semispan();
         List<Panel> panels = wing.panels();
         int panel = panels.size() - 1;
@@ -50,11 +58,19 @@ record WingStress(double rootMoment, double rootShear, double face, double spar,
         double work = 0;
         double bendStrain = 0;
         double bendWork = 0;
+        double greatestShear = 0;
+        double greatestMoment = 0;
+        double landingShear = 0;
+        double landingMoment = 0;
+        double parts = load.size();
+        double own = parts > 0 ? 1 / parts : 0;
         double e = beam.elasticOffset();
         for (int i = load.strips() - 1; i >= 0; i--) {
             double w = load.width(i);
             double inner = outer - w;
-            double force = lift * load.share(i);
+            double part = own * Math.abs(load.share(i));
+            double force = forces.lift() * load.share(i) - forces.relief() * part;
+            double weight = forces.landing() * part;
             double innerShear = shear + force;
             double innerMoment = moment + shear * w + force * (load.y(i) - inner);
             double middle = outer - 0.5 * w;
@@ -72,14 +88,19 @@ record WingStress(double rootMoment, double rootShear, double face, double spar,
             work += w * e * c * c * twist * twist;
             panel = at(panels, panel, inner);
             double edge = chord(panels.get(panel), inner);
+            landingMoment += landingShear * w + weight * (load.y(i) - inner);
+            landingShear += weight;
             face = Math.max(face, beam.faceStress(innerMoment, edge));
-            spar = Math.max(spar, Math.abs(beam.sparStress(innerMoment, edge)));
+            face = Math.max(face, beam.faceStress(-landingMoment, edge));
+            greatestMoment = Math.max(Math.abs(innerMoment), landingMoment);
+            greatestShear = Math.max(Math.abs(innerShear), landingShear);
+            spar = Math.max(spar, beam.sparStress(greatestMoment, edge));
             shear = innerShear;
             moment = innerMoment;
             outer = inner;
         }
         double softness = work / strain + Math.max(0, bendWork) / bendStrain;
-        return new WingStress(moment, shear, face, spar, deflection, 1 / softness);
+        return new WingStress(greatestMoment, greatestShear, face, spar, deflection, 1 / softness);
     }
 
     /** w'' of the trial deflection over η. */

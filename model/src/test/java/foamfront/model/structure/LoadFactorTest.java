@@ -52,4 +52,10 @@ class LoadFactorTest {
         assertThat(LoadFactor.limit(loads(10, 13, 15, 8, 4.5), AREA, 0.2)).isCloseTo(2.25, within(1e-12));
         assertThat(LoadFactor.limit(loads(10, 13, 9, 0, 4.5), AREA, 0.2)).isEqualTo(1);
     }
+
+    @Test
+    void aTouchDownAtOneMetrePerSecondIsThreeToFiveG() {
+        // Check S-15.
+        assertThat(LoadFactor.landing()).isBetween(3.0, 5.0);
+    }
 }
