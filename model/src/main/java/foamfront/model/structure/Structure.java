@@ -11,7 +11,7 @@ public final class Structure {
     private Structure() {}
 
     /**
-     * Reserves of wing, boom and servos.
+     * Reserves of wing, boom, tail and servos.
      *
      * @param load of the most loaded wing, one half; {@link SpanLoad#elliptic} where nothing better is known
      */
@@ -39,6 +39,7 @@ public final class Structure {
                 Math.sqrt(2 * divergence / loads.density()),
                 boom.deflection(),
                 boom.reserve(),
+                TailPlates.reserve(airframe, loads, limit, board, strength),
                 ServoLoad.ratio(airframe, loads));
     }
 

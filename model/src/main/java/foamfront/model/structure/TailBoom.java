@@ -18,7 +18,9 @@ import foamfront.model.parts.Spar;
  * @param reserve strength over the greater of tail load and landing
  */
 record TailBoom(double deflection, double reserve) {
-    private static final double PLATE_LIFT = 0.7;
+    /** Greatest lift coefficient of a flat plate. */
+    static final double PLATE_LIFT = 0.7;
+
     private static final double TUBE_SHEAR = 1.0 / 25;
 
     /** No boom, nothing to break. */

@@ -20,7 +20,7 @@ class StructureLawsTest {
 
     private static FlightLoads loads(double mass, double wingMass) {
         // Fast enough for the pull-up and no gust, so that n = 4 whatever the mass.
-        return new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5);
+        return new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5, 0);
     }
 
     private static StructureMargins margins(Airframe airframe, FlightLoads loads, Factors factors) {
@@ -124,7 +124,8 @@ class StructureLawsTest {
                     stall * random.nextDouble(0.8, 3),
                     stall * random.nextDouble(0.8, 4),
                     random.nextDouble(0, 6),
-                    random.nextDouble(2, 6));
+                    random.nextDouble(2, 6),
+                    0);
             StructureMargins m = margins(airframe, loads, Factors.NOMINAL);
             double[] figures = {
                 m.limitLoad(),
@@ -135,6 +136,7 @@ class StructureLawsTest {
                 m.divergenceSpeed(),
                 m.boomDeflection(),
                 m.boomBending(),
+                m.tailBending(),
                 m.servoTorque()
             };
             for (double figure : figures) {
