@@ -16,8 +16,9 @@ import org.jspecify.annotations.Nullable;
  * left out. All derived.
  *
  * <p>A stock spar takes the strip's place, and ties the skins into one section only where it stands at least 0.8 of the inside
- * height (judgement: glue fills the rest). Where it is lower nothing but the folds keeps the skins apart, and each bends about its own
- * middle beside the spar: I of the outline is left out, D over the perimeter stays. The closed fold still holds torsion.
+ * height (judgement: glue fills the rest). Where it is lower only the folds at both edges tie them, by how much nobody knows, and the
+ * worse of both bounds counts: stiffness and the spar's stress as if each skin bent about its own middle (D over the perimeter
+ * beside the spar), the paper's stress as the greater of that and of the whole section. The closed fold still holds torsion.
  */
 final class WingBeam {
     /** Shear over Young's modulus of paper, 1 GPa with 3 GPa (from memory). */
@@ -104,13 +105,20 @@ final class WingBeam {
 
     /** E I of the boards, N m². */
     double skinStiffness(double chord) {
-        if (!isTied(chord)) {
-            return chord * lengths * plate;
-        }
+        return isTied(chord) ? tied(chord) : untied(chord);
+    }
+
+    /** E I of the boards each about its own middle, N m². */
+    private double untied(double chord) {
+        return chord * lengths * plate;
+    }
+
+    /** E I of the boards as one section, N m². */
+    double tied(double chord) {
         double h = rise(chord);
         double web = stripHeight(chord);
         double paper = 2 * board.face() * board.faceModulus();
-        return paper * (chord * (spread * h * h + step) + web * web * web / 12) + chord * lengths * plate;
+        return paper * (chord * (spread * h * h + step) + web * web * web / 12) + untied(chord);
     }
 
     /** E I of boards and spar, N m². */
@@ -125,24 +133,22 @@ final class WingBeam {
 
     /** Height of the uppermost face over the section's centroid, m. */
     double top(double chord) {
-        if (!isTied(chord)) {
-            return 0.5 * board.thickness();
-        }
         return topShare * rise(chord) + topFixed;
     }
 
     /** Depth of the lowest face under the section's centroid, m. */
     double bottom(double chord) {
-        if (!isTied(chord)) {
-            return 0.5 * board.thickness();
-        }
         return thickness > 0 ? (1 - topShare) * rise(chord) + bottomFixed : bottomFixed;
     }
 
     /** Greatest compressive stress in the paper, Pa: in the upper under a moment that lifts the tip, else in the lower. */
     double faceStress(double moment, double chord) {
         double depth = moment > 0 ? top(chord) : bottom(chord);
-        return board.faceModulus() * Math.abs(moment) * depth / bendingStiffness(chord);
+        double strain = depth / (tied(chord) + sparStiffness());
+        if (!isTied(chord)) {
+            strain = Math.max(strain, 0.5 * board.thickness() / (untied(chord) + sparStiffness()));
+        }
+        return board.faceModulus() * Math.abs(moment) * strain;
     }
 
     /** Bending stress in the stock spar under a moment shared by stiffness, Pa; 0 without one. */
