@@ -20,7 +20,7 @@ final class HandLaunch {
 
     private HandLaunch() {}
 
-    /** The least height on the way to a steady climb, m; below zero for a model that meets the ground hard. */
+    /** The least height on the way to a steady climb, m; below zero, at least -1.8, for a model that meets the ground hard. */
     static double lowest(
             TrimmedFlight flight,
             ThrustCurve thrust,
@@ -67,7 +67,7 @@ final class HandLaunch {
                 break;
             }
         }
-        return least;
+        return Math.max(-HEIGHT, least);
     }
 
     /** C_L for a level path, more while the path points down. */

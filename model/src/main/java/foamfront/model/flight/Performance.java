@@ -135,21 +135,19 @@ public final class Performance {
 
     /** The fastest speed at which full throttle holds level flight, by regula falsi with the Illinois step. */
     private void top(TrimmedFlight flight) {
-        double low = -1;
-        double excessLow = 0;
-        for (int i = SpeedTable.SIZE - 1; i >= 0 && low < 0; i--) {
-            double excess = thrust.at(table.speed[i]) - table.drag[i];
-            if (excess >= 0) {
-                low = table.speed[i];
-                excessLow = excess;
-            }
+        int at = SpeedTable.SIZE - 1;
+        while (at >= 0 && thrust.at(table.speed[at]) < table.drag[at]) {
+            at--;
         }
-        if (low < 0) {
+        if (at < 0) {
             topSpeed = 0;
             return;
         }
-        double high = Math.max(1.05 * low, thrust.fastest());
-        double excessHigh = thrust.at(high) - flight.poweredDrag(high, streamArea);
+        double low = table.speed[at];
+        double excessLow = thrust.at(low) - table.drag[at];
+        boolean last = at == SpeedTable.SIZE - 1;
+        double high = last ? Math.max(1.05 * low, thrust.fastest()) : table.speed[at + 1];
+        double excessHigh = thrust.at(high) - (last ? flight.poweredDrag(high, streamArea) : table.drag[at + 1]);
         if (excessHigh >= 0) {
             topSpeed = high;
             return;

@@ -43,6 +43,10 @@ public record Spar(
         positive("spar strength", strength, "Pa");
         positive("spar density", density, "kg/m3");
         positive("spar length", length, "m");
+        if (shape == Shape.ROUND && !(bore < height)) {
+            throw new IllegalArgumentException(
+                    "spar bore " + bore + " m is no less than its outside diameter " + height + " m");
+        }
     }
 
     /** Second moment of area for bending in the vertical plane, m⁴: π(D⁴ − d⁴)/64 or w h³/12. */
