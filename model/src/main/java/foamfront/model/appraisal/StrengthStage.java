@@ -1,5 +1,6 @@
 package foamfront.model.appraisal;
 
+import foamfront.model.airframe.Surface;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.MassGroup;
 import foamfront.model.mission.Measure;
@@ -32,7 +33,8 @@ final class StrengthStage {
                 cruise,
                 top,
                 w.mission.site().gust(),
-                Math.max(LEAST_SLOPE, w.lifting.liftSlope()));
+                Math.max(LEAST_SLOPE, w.lifting.liftSlope()),
+                tailLift(w));
         StructureMargins margins = Structure.margins(w.airframe, spanLoad(w), loads, w.factors);
         w.structure = margins;
         w.set(Measure.LIMIT_LOAD, margins.limitLoad());
@@ -42,7 +44,24 @@ final class StrengthStage {
         w.set(Measure.DIVERGENCE_SPEED, margins.divergenceSpeed() / top);
         w.set(Measure.BOOM_STIFFNESS, margins.boomDeflection());
         w.set(Measure.BOOM_STRENGTH, margins.boomBending());
+        w.set(Measure.TAIL_STRENGTH, margins.tailBending());
         w.set(Measure.SERVO_TORQUE, margins.servoTorque());
+    }
+
+    /** The stabiliser's share of the aeroplane's lift, trimmed at maximum lift; 0 without one. */
+    private static double tailLift(Workbench w) {
+        double lift = w.flight.maximumLift();
+        double alpha = w.flight.incidence(lift);
+        double elevator = w.flight.elevator(lift);
+        double sum = 0;
+        for (int s = 0; s < w.lifting.surfaceCount(); s++) {
+            if (w.airframe.surfaces().get(w.lifting.listed(s)).role() == Surface.Role.TAIL) {
+                for (int i = w.lifting.firstStrip(s); i < w.lifting.endStrip(s); i++) {
+                    sum += w.lifting.stripLiftCoefficient(i, alpha, elevator, 0) * w.lifting.stripArea(i);
+                }
+            }
+        }
+        return 2 * sum / (lift * w.lifting.referenceArea());
     }
 
     /** The wing's own lift distribution at maximum lift, one half. */

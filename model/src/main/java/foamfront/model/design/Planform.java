@@ -40,7 +40,7 @@ public record Planform(
             within("break", at, 0.02, 0.98, "of the semispan");
             positive("chord at a break", chord, "m");
             within("sweep", sweep, -1.2, 1.2, "rad");
-            within("dihedral", dihedral, -1, 1, "rad");
+            within("dihedral", dihedral, -1.2, 1.2, "rad");
         }
     }
 
@@ -49,7 +49,7 @@ public record Planform(
         positive("root chord", rootChord, "m");
         within("taper", taper, 0.05, 3, "");
         within("quarter-chord sweep", sweep, -1.2, 1.2, "rad");
-        within("dihedral", dihedral, -1, 1, "rad");
+        within("dihedral", dihedral, -1.2, 1.2, "rad");
         finite("incidence", incidence);
         finite("tip incidence", tipIncidence);
         breaks = List.copyOf(breaks);

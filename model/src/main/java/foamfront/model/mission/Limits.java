@@ -57,6 +57,7 @@ public final class Limits {
             atLeast(Measure.DIVERGENCE_SPEED, 1.2, "above the top speed (common practice)"),
             atMost(Measure.BOOM_STIFFNESS, 0.05, "a softer tail boom changes trim (judgement)"),
             atLeast(Measure.BOOM_STRENGTH, 1.5, "safety over the limit load (common practice)"),
+            atLeast(Measure.TAIL_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.SERVO_TORQUE, 2, "safety on the hinge moment (common practice)"));
 
     private final List<Bound> bounds;

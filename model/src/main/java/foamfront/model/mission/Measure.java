@@ -136,6 +136,12 @@ public enum Measure {
             LOWER,
             "deflection of the tail under its largest load, of the tail arm"),
     BOOM_STRENGTH("tail boom strength", Unit.RATIO, HIGHER, "failure load over the limit load, in flight and landing"),
+    TAIL_STRENGTH(
+            "tail strength",
+            Unit.RATIO,
+            HIGHER,
+            "failure load of stabiliser or fin at its root over full elevator at top speed, trim at the limit load, sideslip or"
+                    + " rudder in cruise"),
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),

@@ -1,5 +1,6 @@
 package foamfront.model.structure;
 
+import static foamfront.model.units.Require.finite;
 import static foamfront.model.units.Require.notNegative;
 import static foamfront.model.units.Require.positive;
 
@@ -15,6 +16,7 @@ import static foamfront.model.units.Require.positive;
  * @param topSpeed m/s
  * @param gust vertical gust, m/s; 0 in a hall
  * @param liftSlope of the whole aeroplane, per rad
+ * @param tailLift of both halves of the stabiliser in trim at maximum lift, of the aeroplane's lift; down negative
  */
 public record FlightLoads(
         double mass,
@@ -25,7 +27,8 @@ public record FlightLoads(
         double cruiseSpeed,
         double topSpeed,
         double gust,
-        double liftSlope) {
+        double liftSlope,
+        double tailLift) {
     public FlightLoads {
         positive("mass", mass, "kg");
         notNegative("wing mass", wingMass, "kg");
@@ -36,5 +39,6 @@ public record FlightLoads(
         positive("top speed", topSpeed, "m/s");
         notNegative("gust", gust, "m/s");
         positive("lift slope", liftSlope, "per rad");
+        finite("tail lift", tailLift);
     }
 }

@@ -15,7 +15,17 @@ public final class LoadFactor {
     /** Pull-up of a gentle model, common practice. */
     static final double PULL_UP = 4;
 
+    /** Sink at touch-down (design case), m/s, and the way in which grass and foam stop it, m (judgement). */
+    private static final double SINK = 1;
+
+    private static final double STOP = 0.015;
+
     private LoadFactor() {}
+
+    /** Load factor of the landing, 1 + v² / (2 g s) = 4.4: inside 3 to 5 g, common practice. */
+    static double landing() {
+        return 1 + SINK * SINK / (2 * GRAVITY * STOP);
+    }
 
     /**
      * Mass ratio μ.

@@ -81,11 +81,11 @@ public final class SpanLoad {
         return share[strip];
     }
 
-    /** Share of the aeroplane's lift on this half wing. */
-    double share() {
+    /** Sum of the strips' shares whatever their sign. */
+    double size() {
         double sum = 0;
         for (double part : share) {
-            sum += part;
+            sum += Math.abs(part);
         }
         return sum;
     }

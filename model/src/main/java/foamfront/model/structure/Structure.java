@@ -11,7 +11,7 @@ public final class Structure {
     private Structure() {}
 
     /**
-     * Reserves of wing, boom and servos.
+     * Reserves of wing, boom, tail and servos.
      *
      * @param load of the most loaded wing, one half; {@link SpanLoad#elliptic} where nothing better is known
      */
@@ -22,8 +22,10 @@ public final class Structure {
         Sandwich board = Sandwich.of(design.board(), factors);
         WingBeam beam = new WingBeam(board, build.section(), build.spar());
         double limit = LoadFactor.limit(loads, airframe.area(), wing.area() / wing.span());
-        WingStress stress =
-                WingStress.of(load, beam, wing, limit * LoadFactor.GRAVITY * carried(airframe, load, loads));
+        double weight = LoadFactor.GRAVITY * halfWing(airframe, loads);
+        WingStress.Forces forces = new WingStress.Forces(
+                limit * LoadFactor.GRAVITY * loads.mass(), limit * weight, LoadFactor.landing() * weight);
+        WingStress stress = WingStress.of(load, beam, wing, forces);
         double strength = WingReserve.faceStrength(design.board(), board, factors);
         double root = wing.panels().get(0).rootChord();
         TailBoom boom = TailBoom.of(airframe, loads, limit, board, strength);
@@ -37,19 +39,16 @@ public final class Structure {
                 Math.sqrt(2 * divergence / loads.density()),
                 boom.deflection(),
                 boom.reserve(),
+                TailPlates.reserve(airframe, loads, limit, board, strength),
                 ServoLoad.ratio(airframe, loads));
     }
 
-    /**
-     * Mass whose weight bends the wing, kg: all but the wing's own, which is spread like the lift. Of two wings
-     * each relieves itself with half of theirs.
-     */
-    private static double carried(Airframe airframe, SpanLoad load, FlightLoads loads) {
-        double wings = 0;
+    /** Mass of one half of one wing, kg. */
+    private static double halfWing(Airframe airframe, FlightLoads loads) {
+        int wings = 0;
         for (Surface surface : airframe.surfaces()) {
             wings += surface.role() == Surface.Role.WING || surface.role() == Surface.Role.SECOND_WING ? 1 : 0;
         }
-        double relief = loads.wingMass() * 0.5 / (wings * load.share());
-        return Math.max(0, loads.mass() - relief);
+        return 0.5 * loads.wingMass() / wings;
     }
 }

@@ -12,6 +12,7 @@ package foamfront.model.structure;
  * @param divergenceSpeed of torsion, m/s
  * @param boomDeflection of the tail under its greatest load, of the tail arm
  * @param boomBending strength of the tail boom, in flight and landing
+ * @param tailBending strength of stabiliser and fins at their roots, the least
  * @param servoTorque fitted torque over the greatest hinge moment at top speed
  */
 public record StructureMargins(
@@ -23,6 +24,7 @@ public record StructureMargins(
         double divergenceSpeed,
         double boomDeflection,
         double boomBending,
+        double tailBending,
         double servoTorque) {
     /** Reserve of what bears no load. */
     public static final double UNLOADED = 99;

@@ -18,21 +18,13 @@ import foamfront.model.parts.Spar;
  * @param reserve strength over the greater of tail load and landing
  */
 record TailBoom(double deflection, double reserve) {
-    private static final double PLATE_LIFT = 0.7;
+    /** Greatest lift coefficient of a flat plate. */
+    static final double PLATE_LIFT = 0.7;
+
     private static final double TUBE_SHEAR = 1.0 / 25;
-
-    /** Sink at touch-down (design case), m/s, and the way in which grass and foam stop it, m (judgement). */
-    private static final double SINK = 1;
-
-    private static final double STOP = 0.015;
 
     /** No boom, nothing to break. */
     static final TailBoom NONE = new TailBoom(0, StructureMargins.UNLOADED);
-
-    /** Load factor of the landing, 1 + v² / (2 g s) = 4.4: inside 3 to 5 g, common practice. */
-    static double landingFactor() {
-        return 1 + SINK * SINK / (2 * LoadFactor.GRAVITY * STOP);
-    }
 
     static TailBoom of(Airframe airframe, FlightLoads loads, double limit, Sandwich board, double strength) {
         Surface tail = airframe.tail();
@@ -63,7 +55,7 @@ record TailBoom(double deflection, double reserve) {
             torque += pressure * fin.area() * Math.abs(0.5 * (panel.rootZ() + panel.tipZ()));
         }
         double twist = torque * length / beam.torsion();
-        double landing = landingFactor() * LoadFactor.GRAVITY * loads.tailMass() * length;
+        double landing = LoadFactor.landing() * LoadFactor.GRAVITY * loads.tailMass() * length;
         double moment = Math.max(force * length, landing);
         return new TailBoom(Math.max(bend, twist), StructureMargins.reserve(beam.moment(), moment));
     }

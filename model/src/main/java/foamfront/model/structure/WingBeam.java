@@ -14,10 +14,18 @@ import org.jspecify.annotations.Nullable;
  * edge inside a fold adds 2 t_f H³ / 12. Torsion after Bredt, paper shear modulus E_f / 3: folded J = 8 A² t_f /
  * (perimeter), a plate J = 2 t_f c d² for its two faces as a flat tube. A stock spar shares bending by stiffness; its torsion is
  * left out. All derived.
+ *
+ * <p>A stock spar takes the strip's place, and ties the skins into one section only where it stands at least 0.8 of the inside
+ * height (judgement: glue fills the rest). Where it is lower only the folds at both edges tie them, by how much nobody knows, and the
+ * worse of both bounds counts: stiffness and the spar's stress as if each skin bent about its own middle (D over the perimeter
+ * beside the spar), the paper's stress as the greater of that and of the whole section. The closed fold still holds torsion.
  */
 final class WingBeam {
     /** Shear over Young's modulus of paper, 1 GPa with 3 GPa (from memory). */
     static final double SHEAR_RATIO = 1.0 / 3;
+
+    /** Least height of a stock spar that ties the skins, of the inside height; judgement. */
+    private static final double TIES = 0.8;
 
     private final Sandwich board;
     private final @Nullable Spar spar;
@@ -28,6 +36,7 @@ final class WingBeam {
     private final double step;
     private final double topShare;
     private final double topFixed;
+    private final double bottomFixed;
     private final double enclosed;
     private final double offset;
     private final double plate;
@@ -48,6 +57,7 @@ final class WingBeam {
             step = 0;
             topShare = outline.top();
             topFixed = 0.5 * t;
+            bottomFixed = 0.5 * t;
             enclosed = outline.area();
             offset = outline.areaCentre() - 0.25;
             strip = spar == null;
@@ -58,6 +68,7 @@ final class WingBeam {
             double s = section instanceof WingSection.SteppedPlate stepped ? stepped.step() : 0;
             lengths = 1 + s;
             step = s * t * t / (1 + s);
+            bottomFixed = s * t / (1 + s) + 0.5 * t;
             if (section instanceof WingSection.CurvedPlate curved && curved.camber() > 0) {
                 thickness = curved.camber();
                 spread = 4.0 / 45;
@@ -77,17 +88,37 @@ final class WingBeam {
         return Math.max(0, thickness * chord - (enclosed > 0 ? board.thickness() : 0));
     }
 
+    /** Height inside a fold, m. */
+    private double inside(double chord) {
+        return Math.max(0, thickness * chord - 2 * board.thickness());
+    }
+
     /** Height of the strip on edge inside a fold, m. */
     double stripHeight(double chord) {
-        return strip ? Math.max(0, thickness * chord - 2 * board.thickness()) : 0;
+        return strip ? inside(chord) : 0;
+    }
+
+    /** Whether the section bends as one: always but for a fold whose stock spar is too low to reach both skins. */
+    boolean isTied(double chord) {
+        return enclosed == 0 || spar == null || spar.height() >= TIES * inside(chord);
     }
 
     /** E I of the boards, N m². */
     double skinStiffness(double chord) {
+        return isTied(chord) ? tied(chord) : untied(chord);
+    }
+
+    /** E I of the boards each about its own middle, N m². */
+    private double untied(double chord) {
+        return chord * lengths * plate;
+    }
+
+    /** E I of the boards as one section, N m². */
+    double tied(double chord) {
         double h = rise(chord);
         double web = stripHeight(chord);
         double paper = 2 * board.face() * board.faceModulus();
-        return paper * (chord * (spread * h * h + step) + web * web * web / 12) + chord * lengths * plate;
+        return paper * (chord * (spread * h * h + step) + web * web * web / 12) + untied(chord);
     }
 
     /** E I of boards and spar, N m². */
@@ -100,14 +131,24 @@ final class WingBeam {
         return spar == null ? 0 : spar.modulus() * spar.secondMoment();
     }
 
-    /** Height of the most compressed face over the section's centroid, m. */
+    /** Height of the uppermost face over the section's centroid, m. */
     double top(double chord) {
         return topShare * rise(chord) + topFixed;
     }
 
-    /** Compressive stress in the upper paper under a moment, Pa. */
+    /** Depth of the lowest face under the section's centroid, m. */
+    double bottom(double chord) {
+        return thickness > 0 ? (1 - topShare) * rise(chord) + bottomFixed : bottomFixed;
+    }
+
+    /** Greatest compressive stress in the paper, Pa: in the upper under a moment that lifts the tip, else in the lower. */
     double faceStress(double moment, double chord) {
-        return board.faceModulus() * moment * top(chord) / bendingStiffness(chord);
+        double depth = moment > 0 ? top(chord) : bottom(chord);
+        double strain = depth / (tied(chord) + sparStiffness());
+        if (!isTied(chord)) {
+            strain = Math.max(strain, 0.5 * board.thickness() / (untied(chord) + sparStiffness()));
+        }
+        return board.faceModulus() * Math.abs(moment) * strain;
     }
 
     /** Bending stress in the stock spar under a moment shared by stiffness, Pa; 0 without one. */

@@ -9,7 +9,7 @@ import foamfront.model.parts.Spar;
 /**
  * Strengths against the stresses of {@link WingStress}.
  *
- * <p>Upper paper: the lesser of its crushing and wrinkling stress. Stock spar: its design stress; a plug-in joint hangs on the
+ * <p>Compressed paper: the lesser of its crushing and wrinkling stress. Stock spar: its design stress; a plug-in joint hangs on the
  * spar alone. Shear at the root: a strip on edge by its two papers, at half their crushing strength (judgement); a
  * plate by its core, 0.10 MPa (low end); a stock spar by twice the mean over its section against 3 % of its
  * design stress (41 of 1370 MPa, one supplier's figures for pultruded carbon). Joint sleeve: p = 6 M / (d l²), a linear couple over one
@@ -28,7 +28,7 @@ final class WingReserve {
         return Math.min(factors.boardStrength() * board.faceStrength(), sandwich.wrinklingStress());
     }
 
-    /** Bending: upper paper and stock spar, worst section. */
+    /** Bending: compressed paper and stock spar, worst section. */
     static double bending(WingStress stress, WingBeam beam, WingBuild build, double faceStrength) {
         double least = StructureMargins.reserve(faceStrength, stress.face());
         Spar spar = beam.spar();

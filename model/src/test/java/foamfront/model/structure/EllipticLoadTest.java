@@ -28,7 +28,7 @@ class EllipticLoadTest {
         for (int i = 0; i < load.strips(); i++) {
             moment += load.share(i) * load.y(i);
         }
-        assertThat(load.share()).isCloseTo(0.5, within(ROUNDING));
+        assertThat(load.size()).isCloseTo(0.5, within(ROUNDING));
         assertThat(load.semispan()).isCloseTo(0.6, within(ROUNDING));
         // M₀ = n W b / 3π; 0.42441 (L/2)(b/2).
         assertThat(moment).isCloseTo(1.2 / (3 * Math.PI), within(ROUNDING));

@@ -16,7 +16,7 @@ class LoadFactorTest {
     private static final double MASS = 40 * AREA / LoadFactor.GRAVITY;
 
     private static FlightLoads loads(double stall, double cruise, double top, double gust, double slope) {
-        return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope);
+        return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope, 0);
     }
 
     /** Check S-14. */
@@ -51,5 +51,11 @@ class LoadFactorTest {
         // Top 1.5, cruise 1.3 stall speeds: 2.25 g, although pull-up and gust would have more.
         assertThat(LoadFactor.limit(loads(10, 13, 15, 8, 4.5), AREA, 0.2)).isCloseTo(2.25, within(1e-12));
         assertThat(LoadFactor.limit(loads(10, 13, 9, 0, 4.5), AREA, 0.2)).isEqualTo(1);
+    }
+
+    @Test
+    void aTouchDownAtOneMetrePerSecondIsThreeToFiveG() {
+        // Check S-15.
+        assertThat(LoadFactor.landing()).isBetween(3.0, 5.0);
     }
 }

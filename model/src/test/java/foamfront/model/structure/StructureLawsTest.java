@@ -20,7 +20,7 @@ class StructureLawsTest {
 
     private static FlightLoads loads(double mass, double wingMass) {
         // Fast enough for the pull-up and no gust, so that n = 4 whatever the mass.
-        return new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5);
+        return new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5, 0);
     }
 
     private static StructureMargins margins(Airframe airframe, FlightLoads loads, Factors factors) {
@@ -60,6 +60,22 @@ class StructureLawsTest {
             assertThat(after.wingBending()).isLessThan(before.wingBending());
             assertThat(after.divergenceSpeed()).isLessThan(before.divergenceSpeed());
             before = after;
+        }
+    }
+
+    /** A lifting tail leaves the wing a download; a wing alike above and below bears it like lift. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("sections")
+    void aDownloadIsALoad(WingSection section) {
+        Airframe airframe = airframe(1.2, section);
+        FlightLoads loads = loads(0.8, 0);
+        StructureMargins up = margins(airframe, loads, Factors.NOMINAL);
+        StructureMargins down = Structure.margins(airframe, SpanLoad.elliptic(0.6, -0.5), loads, Factors.NOMINAL);
+        assertThat(down.wingBending()).isLessThan(StructureMargins.UNLOADED);
+        assertThat(down.sparShear()).isCloseTo(up.sparShear(), withinPercentage(ROUNDING));
+        assertThat(down.tipDeflection()).isCloseTo(up.tipDeflection(), withinPercentage(ROUNDING));
+        if (section instanceof WingSection.FoldedSymmetrical || section instanceof WingSection.FlatPlate) {
+            assertThat(down.wingBending()).isCloseTo(up.wingBending(), withinPercentage(ROUNDING));
         }
     }
 
@@ -108,7 +124,8 @@ class StructureLawsTest {
                     stall * random.nextDouble(0.8, 3),
                     stall * random.nextDouble(0.8, 4),
                     random.nextDouble(0, 6),
-                    random.nextDouble(2, 6));
+                    random.nextDouble(2, 6),
+                    0);
             StructureMargins m = margins(airframe, loads, Factors.NOMINAL);
             double[] figures = {
                 m.limitLoad(),
@@ -119,6 +136,7 @@ class StructureLawsTest {
                 m.divergenceSpeed(),
                 m.boomDeflection(),
                 m.boomBending(),
+                m.tailBending(),
                 m.servoTorque()
             };
             for (double figure : figures) {

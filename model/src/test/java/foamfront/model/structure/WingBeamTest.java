@@ -12,6 +12,8 @@ import foamfront.model.design.WingSpar;
 import foamfront.model.design.WingTips;
 import foamfront.model.factors.Factors;
 import foamfront.model.mass.Examples;
+import foamfront.model.parts.Provenance;
+import foamfront.model.parts.Spar;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +56,67 @@ class WingBeamTest {
         double paper = 2 * 0.15e-3 * 3e9;
         assertThat(beam.bendingStiffness(0.2))
                 .isCloseTo(paper * sum + 0.2 * BOARD.bendingStiffness(), withinPercentage(1e-5));
+    }
+
+    @Test
+    void aWingBentDownIsCompressedBelow() {
+        WingBeam flat = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP);
+        WingBeam even = new WingBeam(BOARD, new WingSection.FoldedSymmetrical(0.12), STRIP);
+        WingBeam arc = new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), STRIP);
+        WingBeam stepped = new WingBeam(BOARD, new WingSection.SteppedPlate(0.5), STRIP);
+        // The flat bottom draws the centroid down, an arc's lies at two thirds, the step's a third of the way up.
+        assertThat(flat.faceStress(-1, 0.2)).isPositive().isLessThan(flat.faceStress(1, 0.2));
+        assertThat(even.faceStress(-1, 0.2)).isCloseTo(even.faceStress(1, 0.2), withinPercentage(1e-9));
+        assertThat(arc.bottom(0.2) - arc.top(0.2)).isCloseTo(0.06 * 0.2 / 3, within(ROUNDING));
+        assertThat(flat.top(0.2) + flat.bottom(0.2)).isCloseTo(0.12 * 0.2, within(ROUNDING));
+        assertThat(stepped.top(0.2) + stepped.bottom(0.2)).isCloseTo(2 * BOARD.thickness(), within(ROUNDING));
+        assertThat(stepped.bottom(0.2)).isCloseTo(BOARD.thickness() * (0.5 / 1.5 + 0.5), within(ROUNDING));
+    }
+
+    /** Chord 0.2 m, inside height 14.4 mm: a rod of 11.5 mm ties the skins, one of 2 mm touches neither. */
+    @Test
+    void aSparThatTouchesNeitherSkinTiesNothing() {
+        WingSection fold = new WingSection.FoldedFlatBottom(0.12);
+        WingBeam strip = new WingBeam(BOARD, fold, STRIP);
+        WingBeam thin = new WingBeam(BOARD, fold, rod(2e-3));
+        WingBeam low = new WingBeam(BOARD, fold, rod(11.5e-3));
+        WingBeam tall = new WingBeam(BOARD, fold, rod(11.6e-3));
+        double perimeter = SectionOutline.flatBottom(0.12).perimeter() * 0.2;
+        assertThat(thin.isTied(0.2)).isFalse();
+        assertThat(low.isTied(0.2)).isFalse();
+        assertThat(tall.isTied(0.2)).isTrue();
+        assertThat(thin.skinStiffness(0.2)).isCloseTo(perimeter * BOARD.bendingStiffness(), withinPercentage(1e-9));
+        assertThat(thin.bendingStiffness(0.2)).isLessThan(0.2 * strip.bendingStiffness(0.2));
+        assertThat(thin.faceStress(3, 0.2)).isGreaterThan(strip.faceStress(3, 0.2));
+        assertThat(thin.torsionStiffness(0.2)).as("the fold stays closed").isEqualTo(strip.torsionStiffness(0.2));
+        // The same spar ties a smaller chord.
+        assertThat(low.isTied(0.18)).isTrue();
+    }
+
+    /** How far the folds alone tie the skins is unknown: no spar may gain by leaving them untied. */
+    @Test
+    void untiedSkinsAreNeverJudgedBetter() {
+        for (double diameter = 1e-3; diameter < 11.5e-3; diameter += 0.5e-3) {
+            WingSpar spar = rod(diameter);
+            WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), spar);
+            double tied = beam.tied(0.2) + beam.sparStiffness();
+            assertThat(beam.bendingStiffness(0.2)).isLessThan(tied);
+            assertThat(beam.faceStress(3, 0.2)).isGreaterThanOrEqualTo((1 - ROUNDING) * 3e9 * 3 * beam.top(0.2) / tied);
+            assertThat(beam.sparStress(3, 0.2)).isGreaterThan(127e9 * 3 * 0.5 * diameter / tied);
+        }
+    }
+
+    @Test
+    void aPlateWithARodInItStaysOnePlate() {
+        assertThat(new WingBeam(BOARD, new WingSection.FlatPlate(), rod(2e-3)).isTied(0.2))
+                .isTrue();
+        assertThat(new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), rod(2e-3)).isTied(0.2))
+                .isTrue();
+    }
+
+    private static WingSpar rod(double diameter) {
+        return new WingSpar.Stock(new Spar(
+                "rod", Spar.Shape.ROUND, diameter, diameter, 0, 127e9, 600e6, 1500, 1, 1, Provenance.INVENTED));
     }
 
     /** Check S-07: caps 60 mm wide, 22 mm apart, 3.331 N m: 151.4 N, 8.41 MPa; webs taken off the box here. */

@@ -1,0 +1,150 @@
+package foamfront.model.structure;
+
+import foamfront.model.aero.FinYaw;
+import foamfront.model.aero.Helmbold;
+import foamfront.model.aero.PlainFlap;
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Control;
+import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.Surface;
+import foamfront.model.design.Body;
+import foamfront.model.design.Tail;
+
+/**
+ * Bending of stabiliser and fins where they leave what carries them, each one board whose two papers bear the moment M over the
+ * root chord c: σ = M / (t_f d c). Load even over the plate, so that a panel of breadth s bends with p s² (c + 2 c_t) / 6 (derived).
+ *
+ * <p>Stabiliser: the elevator at full travel at top speed, or its trim load times the limit load factor, the greater; a body carries it
+ * over its own width. Fin: 15° of sideslip or full rudder in cruise. No plate lifts beyond its greatest coefficient. Lift slopes by
+ * {@link Helmbold}, controls by {@link PlainFlap}; the elevator, in one piece across, bends with its plate (judgement). On a T-tail the
+ * fin's root also takes the stabiliser's weight times the limit load factor, sideways, and the rolling moment of a stabiliser
+ * loaded half as much on one side as on the other (judgement after the unsymmetrical tail loads of 14 CFR 23.427, from memory). Reinforcing
+ * tape or rod, which many add, is not counted.
+ */
+final class TailPlates {
+    private static final double RADIAN = Math.PI / 180;
+    private static final double SIDESLIP = 15 * RADIAN;
+    private static final double LESS_LOADED_SIDE = 0.5;
+
+    private TailPlates() {}
+
+    /** Strength over load of the hardest loaded plate. */
+    static double reserve(Airframe airframe, FlightLoads loads, double limit, Sandwich board, double strength) {
+        // Moment per chord that the papers bear, N.
+        double bears = strength * board.face() * board.depth();
+        double least = StructureMargins.UNLOADED;
+        double atop = 0;
+        Surface tail = airframe.tail();
+        if (tail != null) {
+            double pressure = tailPressure(tail, loads, limit);
+            double held = held(airframe, tail);
+            least = StructureMargins.reserve(bears * chord(tail, held), pressure * firstMoment(tail, held));
+            if (airframe.design().tail() instanceof Tail.TTail) {
+                atop = (1 - LESS_LOADED_SIDE) * pressure * firstMoment(tail, 0)
+                        + weightMoment(airframe, tail, loads, limit);
+            }
+        }
+        for (Surface fin : airframe.fins()) {
+            double moment = finPressure(fin, loads) * firstMoment(fin, 0) + atop;
+            least = Math.min(least, StructureMargins.reserve(bears * chord(fin, 0), moment));
+        }
+        return least;
+    }
+
+    /** Load over area of the stabiliser, Pa. */
+    static double tailPressure(Surface tail, FlightLoads loads, double limit) {
+        double breadth = breadth(tail);
+        double aspect = 4 * breadth * breadth / tail.area();
+        double elevator = pressure(loads, loads.topSpeed()) * lift(aspect, controlled(tail, Control.Kind.ELEVATOR));
+        double trim = limit * LoadFactor.GRAVITY * loads.mass() * Math.abs(loads.tailLift()) / tail.area();
+        return Math.max(elevator, trim);
+    }
+
+    /** Load over area of a fin, Pa. */
+    static double finPressure(Surface fin, FlightLoads loads) {
+        double height = breadth(fin);
+        double aspect = FinYaw.ON_BODY * height * height / fin.area();
+        double angle = Math.max(SIDESLIP, controlled(fin, Control.Kind.RUDDER));
+        return pressure(loads, loads.cruiseSpeed()) * lift(aspect, angle);
+    }
+
+    private static double pressure(FlightLoads loads, double speed) {
+        return 0.5 * loads.density() * speed * speed;
+    }
+
+    private static double lift(double aspectRatio, double angle) {
+        return Math.min(TailBoom.PLATE_LIFT, Helmbold.liftSlope(aspectRatio, 1) * angle);
+    }
+
+    /** Incidence that the control at full travel is worth, rad; 0 without one. */
+    private static double controlled(Surface surface, Control.Kind kind) {
+        double most = 0;
+        for (Control control : surface.controls()) {
+            if (control.kind() == kind) {
+                double travel = ServoLoad.travel(kind);
+                most = Math.max(
+                        most, PlainFlap.effectiveness(control.chordFraction()) * PlainFlap.efficiency(travel) * travel);
+            }
+        }
+        return most;
+    }
+
+    /** Of the stabiliser's weight on top of the fin, N m; the group's mass goes by area. */
+    private static double weightMoment(Airframe airframe, Surface tail, FlightLoads loads, double limit) {
+        double area = tail.area();
+        double height = 0;
+        for (Surface fin : airframe.fins()) {
+            area += fin.area();
+            height = Math.max(height, breadth(fin));
+        }
+        return limit * LoadFactor.GRAVITY * loads.tailMass() * tail.area() / area * height;
+    }
+
+    /** How far from the middle the body holds the stabiliser, m. */
+    private static double held(Airframe airframe, Surface tail) {
+        Body body = airframe.design().body();
+        boolean lies = airframe.design().tail() instanceof Tail.Conventional && !(body instanceof Body.PodAndBoom);
+        return lies ? Math.min(0.5 * body.width(), 0.5 * breadth(tail)) : 0;
+    }
+
+    private static double breadth(Surface surface) {
+        double sum = 0;
+        for (Panel panel : surface.panels()) {
+            sum += panel.breadth();
+        }
+        return sum;
+    }
+
+    /** ∫ c (s − from) ds along one half from there to the tip, m³. */
+    static double firstMoment(Surface surface, double from) {
+        double sum = 0;
+        double at = 0;
+        for (Panel panel : surface.panels()) {
+            double start = Math.max(at, from);
+            double end = at + panel.breadth();
+            if (end > start) {
+                double b = end - start;
+                double c = chord(panel, start - at);
+                sum += b * (start - from) * 0.5 * (c + panel.tipChord()) + b * b * (c + 2 * panel.tipChord()) / 6;
+            }
+            at = end;
+        }
+        return sum;
+    }
+
+    private static double chord(Surface surface, double from) {
+        double at = 0;
+        for (Panel panel : surface.panels()) {
+            if (from <= at + panel.breadth()) {
+                return chord(panel, from - at);
+            }
+            at += panel.breadth();
+        }
+        return surface.panels().get(surface.panels().size() - 1).tipChord();
+    }
+
+    private static double chord(Panel panel, double from) {
+        double breadth = panel.breadth();
+        return panel.rootChord() + (breadth > 0 ? from / breadth * (panel.tipChord() - panel.rootChord()) : 0);
+    }
+}
