@@ -1,5 +1,7 @@
 package foamfront.model.appraisal;
 
+import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
+
 import foamfront.model.aero.BodyMoment;
 import foamfront.model.aero.FinYaw;
 import foamfront.model.aero.LateralDerivatives;
@@ -19,10 +21,12 @@ import java.util.List;
 
 /** Lift, balance, stall and handling: the aeroplane in the air with its motor stopped. */
 final class BalanceStage {
-    private static final double GRAVITY = 9.80665; // m/s²
 
     /** Lift coefficient at whose speed the sections' lift slopes are taken. */
     private static final double TYPICAL_LIFT = 0.6;
+
+    /** A fin stalls beyond this sideslip, rad (judgement). */
+    private static final double MOST_SIDESLIP = 0.35;
 
     private BalanceStage() {}
 
@@ -95,36 +99,59 @@ final class BalanceStage {
         w.set(Measure.YAW_STIFFNESS, yaw);
         double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
         w.set(Measure.SPIRAL_PARAMETER, Handling.spiralParameter(airframe, w.balance.x(), cruiseLift));
-        Surface wing = airframe.wing();
-        double kappa = w.sections.get(0).slopeRatio();
-        double taper = w.design.wing().planform().taper();
-        double damping = -LateralDerivatives.rollDamping(wing.aspectRatio(), taper, kappa);
         if (controls.ailerons()) {
-            w.rule(Measure.RUDDER_ROLL);
-            w.rule(Measure.RUDDER_TURN);
-            double effectiveness =
-                    PlainFlap.effectiveness(controls.aileronChord()) * PlainFlap.efficiency(Handling.FULL_TRAVEL);
-            w.rollPower = Handling.FULL_TRAVEL
-                    * LateralDerivatives.aileronPower(
-                            wing.aspectRatio(), taper, kappa, effectiveness, 1 - controls.aileronSpan(), 1);
-            w.set(Measure.ROLL_RESPONSE, w.rollPower / damping);
-            return;
+            rollByAilerons(w);
+        } else {
+            rollByRudder(w, tail, yaw);
         }
+    }
+
+    private static void rollByAilerons(Workbench w) {
+        w.rule(Measure.RUDDER_ROLL);
+        w.rule(Measure.RUDDER_TURN);
+        Controls controls = w.design.controls();
+        double effectiveness =
+                PlainFlap.effectiveness(controls.aileronChord()) * PlainFlap.efficiency(Handling.FULL_TRAVEL);
+        w.rollPower = Handling.FULL_TRAVEL
+                * LateralDerivatives.aileronPower(
+                        w.airframe.wing().aspectRatio(),
+                        taper(w),
+                        slopeRatio(w),
+                        effectiveness,
+                        1 - controls.aileronSpan(),
+                        1);
+        w.set(Measure.ROLL_RESPONSE, w.rollPower / rollDamping(w));
+    }
+
+    /** Full rudder holds a sideslip, and dihedral turns that into roll. */
+    private static void rollByRudder(Workbench w, double tail, double yaw) {
         w.rule(Measure.ROLL_RESPONSE);
         w.rollPower = 0;
+        Controls controls = w.design.controls();
         boolean canted = w.design.tail() instanceof Tail.VTail;
         double chord = canted ? controls.elevatorChord() : controls.rudderChord();
         double rudder = PlainFlap.effectiveness(chord) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
         double sideslip = yaw > 0 ? rudder * tail * Handling.RUDDER_TRAVEL / yaw : 0;
-        double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper, kappa)
+        Surface wing = w.airframe.wing();
+        double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper(w), slopeRatio(w))
                 * Handling.effectiveDihedral(wing)
                 * Math.min(MOST_SIDESLIP, sideslip);
-        w.set(Measure.RUDDER_ROLL, moment / damping);
+        w.set(Measure.RUDDER_ROLL, moment / rollDamping(w));
         w.set(Measure.RUDDER_TURN, w.get(Measure.VERTICAL_TAIL_VOLUME) * w.get(Measure.SPIRAL_PARAMETER));
     }
 
-    /** A fin stalls beyond this sideslip, rad (judgement). */
-    private static final double MOST_SIDESLIP = 0.35;
+    /** -C_lp of the wing. */
+    private static double rollDamping(Workbench w) {
+        return -LateralDerivatives.rollDamping(w.airframe.wing().aspectRatio(), taper(w), slopeRatio(w));
+    }
+
+    private static double taper(Workbench w) {
+        return w.design.wing().planform().taper();
+    }
+
+    private static double slopeRatio(Workbench w) {
+        return w.sections.get(0).slopeRatio();
+    }
 
     /** C_n-beta of fins and of a V-tail, per rad. */
     private static double tailStiffness(Workbench w) {

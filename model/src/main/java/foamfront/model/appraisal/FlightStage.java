@@ -1,5 +1,7 @@
 package foamfront.model.appraisal;
 
+import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
+
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
@@ -17,11 +19,16 @@ import foamfront.model.propulsion.PowerTrain;
 
 /** Level flight, climb, endurance, launch and what the power plant is asked to bear. */
 final class FlightStage {
-    private static final double GRAVITY = 9.80665; // m/s²
     /** A load's own converter (judgement) and a cell's mean voltage in use, V. */
     private static final double LOAD_EFFICIENCY = 0.85;
 
     private static final double NOMINAL_CELL = 3.8;
+
+    /** Club flying is 0.3 to 0.6 of steady cruise (judgement). */
+    private static final double EVERYDAY = 0.45;
+
+    /** Height taken off for each heaviest thrown mass too much, m: nobody throws it, however well it would fly. */
+    private static final double TOO_HEAVY = 10;
 
     private FlightStage() {}
 
@@ -64,9 +71,6 @@ final class FlightStage {
         powerTrim(w);
         launch(w);
     }
-
-    /** Club flying is 0.3 to 0.6 of steady cruise (judgement). */
-    private static final double EVERYDAY = 0.45;
 
     private static void polar(Workbench w) {
         double aspect = w.airframe.span() * w.airframe.span() / w.airframe.area();
@@ -127,9 +131,6 @@ final class FlightStage {
             w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.takeOff(w.flight, w.performance, friction));
         }
     }
-
-    /** Height taken off for each heaviest thrown mass too much, m: nobody throws it, however well it would fly. */
-    private static final double TOO_HEAVY = 10;
 
     private static double overweight(Workbench w) {
         return Math.max(0, w.balance.mass() / w.mission.site().launch().heaviest() - 1);

@@ -20,7 +20,9 @@ public record Atmosphere(double density, double dynamicViscosity, double tempera
     private static final double SEA_LEVEL_PRESSURE = 101_325; // Pa
     private static final double LAPSE_RATE = -0.0065; // K/m
     private static final double GAS_CONSTANT = 287.05287; // J/(kg K)
-    private static final double GRAVITY = 9.80665; // m/s²
+    /** Standard gravity, m/s² (CGPM 1901). */
+    public static final double GRAVITY = 9.80665;
+
     private static final double SUTHERLAND_FACTOR = 1.458e-6; // kg/(m s √K)
     private static final double SUTHERLAND_TEMPERATURE = 110.4; // K
     private static final double LOWEST = -1000; // m

@@ -1,5 +1,7 @@
 package foamfront.model.flight;
 
+import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
+
 import foamfront.model.mission.Launch;
 
 /**
@@ -16,7 +18,6 @@ final class HandLaunch {
     private static final double PUSHER_DELAY = 0.5; // s
     private static final double STEP = 0.05; // s
     private static final double DURATION = 4; // s
-    private static final double GRAVITY = 9.80665; // m/s²
 
     private HandLaunch() {}
 

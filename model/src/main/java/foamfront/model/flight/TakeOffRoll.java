@@ -1,5 +1,7 @@
 package foamfront.model.flight;
 
+import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
+
 /**
  * Ground roll from rest to 1.2 stall speeds in still air, by integration of ds/dV = m V / F(V), F = T − D − μ (W − L).
  *
@@ -11,7 +13,6 @@ public final class TakeOffRoll {
     public static final double LIFT_OFF = 1.2;
 
     private static final int STEPS = 8;
-    private static final double GRAVITY = 9.80665; // m/s²
 
     /** Accelerating force at the square of a ground speed. */
     public interface Force {

@@ -1,5 +1,7 @@
 package foamfront.model.structure;
 
+import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
+
 /**
  * The limit load factor: a pull-up of 4 g or the gust in cruise, the larger, neither beyond what the wing can lift at that
  * speed, (V / V_s)² (judgement).
@@ -9,9 +11,6 @@ package foamfront.model.structure;
  * K. G. Pratt and W. G. Walker, NACA Report 1206 (1954), and 14 CFR 23.341 (both from memory).
  */
 public final class LoadFactor {
-    /** Standard gravity, m/s². */
-    static final double GRAVITY = 9.80665;
-
     /** Pull-up of a gentle model, common practice. */
     static final double PULL_UP = 4;
 

@@ -2,6 +2,7 @@ package foamfront.model.structure;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Surface;
+import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
 import foamfront.model.design.WingBuild;
 import foamfront.model.factors.Factors;
@@ -22,9 +23,9 @@ public final class Structure {
         Sandwich board = Sandwich.of(design.board(), factors);
         WingBeam beam = new WingBeam(board, build.section(), build.spar());
         double limit = LoadFactor.limit(loads, airframe.area(), wing.area() / wing.span());
-        double weight = LoadFactor.GRAVITY * halfWing(airframe, loads);
+        double weight = Atmosphere.GRAVITY * halfWing(airframe, loads);
         WingStress.Forces forces = new WingStress.Forces(
-                limit * LoadFactor.GRAVITY * loads.mass(), limit * weight, LoadFactor.landing() * weight);
+                limit * Atmosphere.GRAVITY * loads.mass(), limit * weight, LoadFactor.landing() * weight);
         WingStress stress = WingStress.of(load, beam, wing, forces);
         double strength = WingReserve.faceStrength(design.board(), board, factors);
         double root = wing.panels().get(0).rootChord();

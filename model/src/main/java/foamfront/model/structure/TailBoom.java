@@ -3,6 +3,7 @@ package foamfront.model.structure;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Body;
 import foamfront.model.parts.Spar;
 
@@ -55,7 +56,7 @@ record TailBoom(double deflection, double reserve) {
             torque += pressure * fin.area() * Math.abs(0.5 * (panel.rootZ() + panel.tipZ()));
         }
         double twist = torque * length / beam.torsion();
-        double landing = LoadFactor.landing() * LoadFactor.GRAVITY * loads.tailMass() * length;
+        double landing = LoadFactor.landing() * Atmosphere.GRAVITY * loads.tailMass() * length;
         double moment = Math.max(force * length, landing);
         return new TailBoom(Math.max(bend, twist), StructureMargins.reserve(beam.moment(), moment));
     }

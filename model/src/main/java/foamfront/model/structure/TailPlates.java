@@ -7,6 +7,7 @@ import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Control;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Body;
 import foamfront.model.design.Tail;
 
@@ -56,7 +57,7 @@ final class TailPlates {
         double breadth = breadth(tail);
         double aspect = 4 * breadth * breadth / tail.area();
         double elevator = pressure(loads, loads.topSpeed()) * lift(aspect, controlled(tail, Control.Kind.ELEVATOR));
-        double trim = limit * LoadFactor.GRAVITY * loads.mass() * Math.abs(loads.tailLift()) / tail.area();
+        double trim = limit * Atmosphere.GRAVITY * loads.mass() * Math.abs(loads.tailLift()) / tail.area();
         return Math.max(elevator, trim);
     }
 
@@ -97,7 +98,7 @@ final class TailPlates {
             area += fin.area();
             height = Math.max(height, breadth(fin));
         }
-        return limit * LoadFactor.GRAVITY * loads.tailMass() * tail.area() / area * height;
+        return limit * Atmosphere.GRAVITY * loads.tailMass() * tail.area() / area * height;
     }
 
     /** How far from the middle the body holds the stabiliser, m. */

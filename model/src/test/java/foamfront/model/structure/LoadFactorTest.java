@@ -3,6 +3,7 @@ package foamfront.model.structure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.atmosphere.Atmosphere;
 import org.junit.jupiter.api.Test;
 
 class LoadFactorTest {
@@ -10,10 +11,10 @@ class LoadFactorTest {
     private static final double PRINTED = 0.5e-3;
 
     /** The checks take g as 9.81 m/s², we as 9.80665: 0.034 %. */
-    private static final double GRAVITY_DIGITS = 9.81 / LoadFactor.GRAVITY - 1;
+    private static final double GRAVITY_DIGITS = 9.81 / Atmosphere.GRAVITY - 1;
 
     private static final double AREA = 0.25;
-    private static final double MASS = 40 * AREA / LoadFactor.GRAVITY;
+    private static final double MASS = 40 * AREA / Atmosphere.GRAVITY;
 
     private static FlightLoads loads(double stall, double cruise, double top, double gust, double slope) {
         return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope, 0);

@@ -10,6 +10,7 @@ import foamfront.model.Samples;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
 import foamfront.model.design.Fin;
 import foamfront.model.design.FinJoint;
@@ -70,7 +71,7 @@ class TailPlatesTest {
     void trimAtTheLimitLoadCountsWhereItIsGreater() {
         Surface tail = Airframe.of(Samples.trainer()).wing();
         double slow = TailPlates.tailPressure(tail, loads(8, 9, 0.3), 4);
-        assertThat(slow).isCloseTo(4 * LoadFactor.GRAVITY * 0.8 * 0.3 / tail.area(), within(ROUNDING * slow));
+        assertThat(slow).isCloseTo(4 * Atmosphere.GRAVITY * 0.8 * 0.3 / tail.area(), within(ROUNDING * slow));
         assertThat(TailPlates.tailPressure(tail, loads(8, 9, -0.3), 4)).isEqualTo(slow);
     }
 

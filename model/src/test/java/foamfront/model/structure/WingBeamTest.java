@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.HoldDown;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
@@ -127,7 +128,7 @@ class WingBeamTest {
         SectionOutline box = SectionOutline.of(new double[] {0, w, w, 0}, new double[] {0, 0, h, h});
         double webs = 2 * h / 12;
         double second = 2 * 0.15e-3 * h * h * (box.secondMoment() - webs);
-        double moment = 4 * 0.8 * LoadFactor.GRAVITY * 1.0 / (3 * Math.PI);
+        double moment = 4 * 0.8 * Atmosphere.GRAVITY * 1.0 / (3 * Math.PI);
         assertThat(moment).isCloseTo(3.331, withinPercentage(0.05));
         assertThat(moment * box.top() * h / second / 1e6).isCloseTo(8.41, within(0.005));
         assertThat(box.area() * h).isCloseTo(w * h, within(ROUNDING));

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.mass.Examples;
@@ -57,7 +58,7 @@ class WingStressTest {
     /** Check S-03: 1.0 kg, 1.2 m, n 4, carbon tube 8/6 alone. */
     @Test
     void aTubeAloneCarriesAnEllipticLoad() {
-        double lift = 4 * LoadFactor.GRAVITY;
+        double lift = 4 * Atmosphere.GRAVITY;
         WingStress stress = WingStress.of(SpanLoad.elliptic(SEMISPAN, 0.5), tube(), wing(0.2, 0.2), flight(lift));
         // 0.1 % is what the check asks; the closed forms are met far closer.
         assertThat(stress.rootShear()).isCloseTo(19.62, withinPercentage(0.1));
