@@ -9,7 +9,8 @@ import foamfront.model.propulsion.PowerTrain;
  *
  * <p>Endurance follows these rules (judgement): steady level flight at the speed of least electrical power, not below
  * 1.2 stall speeds nor 1.33 times the wind, after one take-off and full-throttle climb to 50 m and before one 30 s full-throttle
- * go-around, down to 20 % of capacity. Climb, top speed and cell voltage are taken at 30 % charge, currents at full charge.
+ * go-around, down to 20 % of capacity. Cruise is flown at the speed that goes farthest out and back in the stated wind
+ * (derived; in still air the speed of best range), not below 1.3 stall speeds nor 1.33 times the wind. Climb, top speed and cell voltage are taken at 30 % charge, currents at full charge.
  *
  * <p>Belongs to one worker; what it says stands until the next {@link #solve}.
  */
@@ -28,12 +29,16 @@ public final class Performance {
     private static final double FULL_CHARGE = 1;
     private static final double HALF_CHARGE = 0.6;
 
+    /** Headway below this share of the airspeed is not told apart: the least speeds keep clear of it. */
+    private static final double LEAST_HEADWAY = 0.05;
+
     /** Halvings of the top-speed bracket left after the false-position steps. */
     private static final int ROOT_STEPS = 12;
 
     private final SpeedTable table = new SpeedTable();
     private final ThrustCurve thrust = new ThrustCurve();
     private final double[] scratch = new double[SpeedTable.SIZE];
+    private final double[] cost = new double[SpeedTable.SIZE];
 
     private double streamArea;
     private DragParabola parabola = new DragParabola(0, 1);
@@ -171,7 +176,7 @@ public final class Performance {
         topSpeed = 0.5 * (low + high);
     }
 
-    /** Speeds of least power and of best range, then the discharge. */
+    /** Speeds of least power, of best range in still air and there and back in the wind, then the discharge. */
     private void level(TrimmedFlight flight, PowerTrain train, double wind) {
         double slowest = Math.max(SAFE * flight.stallSpeed(), WIND * wind);
         if (topSpeed < slowest) {
@@ -190,22 +195,33 @@ public final class Performance {
         table.minimise(scratch);
         clipped = table.at() < slowest;
         enduranceSpeed = Math.min(topSpeed, Math.max(slowest, table.at()));
-        for (int i = 0; i < SpeedTable.SIZE; i++) {
-            scratch[i] /= table.speed[i];
-        }
-        table.minimise(scratch);
-        double leastCruise = Math.max(CRUISE * flight.stallSpeed(), WIND * wind);
-        cruiseSpeed = Math.min(topSpeed, Math.max(leastCruise, table.at()));
+        double rangeSpeed = farthest(slowest, 0);
+        cruiseSpeed = farthest(Math.max(CRUISE * flight.stallSpeed(), WIND * wind), wind);
         double enduranceDrag = flight.poweredDrag(enduranceSpeed, streamArea);
-        double cruiseDrag = flight.poweredDrag(cruiseSpeed, streamArea);
         endurance = discharge(train, enduranceDrag, enduranceSpeed);
-        double slow = power(train, enduranceDrag, enduranceSpeed);
-        double fast = power(train, cruiseDrag, cruiseSpeed);
+        double energy = endurance * power(train, enduranceDrag, enduranceSpeed);
+        range = energy / power(train, flight.poweredDrag(rangeSpeed, streamArea), rangeSpeed) * rangeSpeed;
+        double cruiseTime = energy / power(train, flight.poweredDrag(cruiseSpeed, streamArea), cruiseSpeed);
         cruiseRotation = train.rotation();
-        double cruiseTime = endurance * slow / fast;
-        range = cruiseTime * cruiseSpeed;
-        outAndBack =
-                cruiseSpeed > wind ? cruiseTime * (cruiseSpeed * cruiseSpeed - wind * wind) / (2 * cruiseSpeed) : 0;
+        outAndBack = cruiseTime * Math.max(0, headway(cruiseSpeed, wind)) / 2;
+    }
+
+    /**
+     * The speed at which energy goes farthest there and back against a wind, between a least speed and the top speed, from the
+     * powers in scratch. Both legs over a distance s take s/(v - w) + s/(v + w) = 2s/(v - w²/v).
+     */
+    private double farthest(double slowest, double wind) {
+        for (int i = 0; i < SpeedTable.SIZE; i++) {
+            double v = table.speed[i];
+            cost[i] = scratch[i] / Math.max(headway(v, wind), LEAST_HEADWAY * v);
+        }
+        table.minimise(cost);
+        return Math.min(topSpeed, Math.max(slowest, table.at()));
+    }
+
+    /** Mean speed over ground of a flight out and back along the wind, m/s. */
+    private static double headway(double speed, double wind) {
+        return speed - wind * wind / speed;
     }
 
     /** Electrical power that holds a drag, W; beyond what the plant can do, more than it can draw. */

@@ -39,7 +39,10 @@ public enum Measure {
             "power loading", Unit.WATT_PER_KILOGRAM, NEITHER, "electrical input at full throttle over flying weight"),
     STALL_SPEED("stall speed", Unit.METRE_PER_SECOND, LOWER, "least level speed, trimmed, power off"),
     CRUISE_SPEED(
-            "cruise speed", Unit.METRE_PER_SECOND, NEITHER, "level speed of best range, at least 1.3 stall speeds"),
+            "cruise speed",
+            Unit.METRE_PER_SECOND,
+            NEITHER,
+            "level speed that goes farthest out and back in the stated wind, at least 1.3 stall speeds"),
     TOP_SPEED("top speed", Unit.METRE_PER_SECOND, HIGHER, "level speed at full throttle"),
     CRUISE_RATIO("cruise over stall", Unit.RATIO, HIGHER, "cruise speed over stall speed"),
     TOP_SPEED_RATIO(
