@@ -4,6 +4,9 @@ package foamfront.model.aero;
 public final class Fittings {
     private static final double BLUNT_EDGE = 0.135;
 
+    /** Air passes a vent at this share of the stream's speed, held up by what it cools (judgement). */
+    private static final double INFLOW = 0.5;
+
     private Fittings() {}
 
     /**
@@ -30,6 +33,17 @@ public final class Fittings {
      */
     public static double bareMotor(double diameter, double length) {
         return Cylinder.along(length / diameter) * 0.25 * Math.PI * diameter * diameter;
+    }
+
+    /**
+     * Cooling air through a body: what enters at r V leaves at r V A_in / A_out along the stream, so its momentum costs D =
+     * ρ A_in r V (V − r V A_in / A_out), drag area 2 r (1 − r A_in / A_out) A_in. Derived; r is judged.
+     *
+     * @param inlet area ahead, m²
+     * @param ratio outlet over inlet area
+     */
+    public static double cooling(double inlet, double ratio) {
+        return 2 * INFLOW * (1 - INFLOW / ratio) * inlet;
     }
 
     /**

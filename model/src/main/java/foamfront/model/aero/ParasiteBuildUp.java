@@ -2,8 +2,8 @@ package foamfront.model.aero;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
-import foamfront.model.airframe.Panel;
-import foamfront.model.airframe.Stations;
+import foamfront.model.airframe.Pylon;
+import foamfront.model.airframe.Vents;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
 import foamfront.model.design.HoldDown;
@@ -16,8 +16,8 @@ import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Wheel;
 
 /**
- * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, wheels and legs, rubber
- * bands, loads carried outside. Lifting surfaces and fins are summed strip by strip elsewhere.
+ * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, vents, motor mount, wheels and legs,
+ * rubber bands, loads carried outside. Lifting surfaces and fins are summed strip by strip elsewhere.
  */
 public final class ParasiteBuildUp {
     /** Speeds between which the sum is taken, m/s. */
@@ -31,7 +31,6 @@ public final class ParasiteBuildUp {
     private static final double LEG_WIRE = 0.003; // m, common practice
     private static final int BANDS = 8; // two crossed pairs a side (common practice)
     private static final double BAND = 0.002; // m
-    private static final double PYLON_CHORD = 0.06; // m
 
     /** C_D of a box in the stream on its frontal area (S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. 3, cube, from memory). */
     private static final double BOX = 1.05;
@@ -44,7 +43,8 @@ public final class ParasiteBuildUp {
         BodyShape shape = airframe.body();
         BoxBody body =
                 new BoxBody(shape.length(), shape.width(), shape.height(), NOSE_RADIUS, shape.width() * shape.height());
-        double fixed = wheels(airframe.design().undercarriage()) + loads(airframe.design()) + motor(airframe.design());
+        Design design = airframe.design();
+        double fixed = wheels(design.undercarriage()) + loads(design) + motor(design) + vents(design);
         return ParasiteDrag.of(
                 speed -> fixed
                         + body.dragArea(speed, nu)
@@ -84,7 +84,8 @@ public final class ParasiteBuildUp {
         if (legs == 0) {
             return 0;
         }
-        double height = -airframe.stations().groundZ() - 0.5 * airframe.body().height();
+        double height =
+                -airframe.stations().stance().groundZ() - 0.5 * airframe.body().height();
         return legs * WireDrag.dragArea(LEG_WIRE, Math.max(0.02, height), speed, nu);
     }
 
@@ -96,19 +97,20 @@ public final class ParasiteBuildUp {
         return design.power() instanceof Power.TwinTractor twin ? 2 * bare(twin.plant()) : 0;
     }
 
+    private static double vents(Design design) {
+        return Fittings.cooling(Vents.of(design).inlet(), Vents.ratio());
+    }
+
     private static double bare(PowerPlant plant) {
         return Fittings.bareMotor(plant.motor().diameter(), plant.motor().length());
     }
 
     private static double pylon(Airframe airframe, double speed, double nu) {
-        if (!(airframe.design().power() instanceof Power.Pusher)) {
+        if (!(airframe.design().power() instanceof Power.Pusher pusher)) {
             return 0;
         }
-        Stations s = airframe.stations();
-        Panel root = airframe.wing().panels().get(0);
-        double height = s.propellerZ() - Math.max(0.5 * airframe.body().height(), root.rootZ());
-        return Fittings.pylon(
-                Math.max(0.01, height), PYLON_CHORD, 2 * airframe.body().wall(), speed, nu);
+        Pylon pylon = Pylon.of(pusher, airframe);
+        return Fittings.pylon(pylon.height(), pylon.meanChord(), pylon.thickness(), speed, nu);
     }
 
     private static double bands(Airframe airframe, double speed, double nu) {

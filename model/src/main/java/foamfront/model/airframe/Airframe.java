@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param tail the stabiliser, or null for a tailless aeroplane
  * @param fins alike; empty for a V-tail
  * @param body outside of the body
+ * @param servos how many move the surfaces
  * @param stations where things sit
  * @param area reference area: all wings, projected, m²
  * @param span reference span, m
@@ -26,6 +27,7 @@ public record Airframe(
         @Nullable Surface tail,
         List<Surface> fins,
         BodyShape body,
+        Servos servos,
         Stations stations,
         double area,
         double span,

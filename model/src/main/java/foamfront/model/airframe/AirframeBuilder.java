@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Surfaces and body of a design; {@link StationRules} places what goes inside. */
+/** Surfaces and body of a design; {@link Stations} places what goes inside and on them. */
 final class AirframeBuilder {
     private AirframeBuilder() {}
 
@@ -46,6 +46,7 @@ final class AirframeBuilder {
                 body.height(),
                 design.board().thickness(),
                 body instanceof Body.TwoBayTube ? 1 : 0);
+        Servos servos = Servos.of(design, surfaces);
         double chord = wing.meanAerodynamicChord();
         return new Airframe(
                 design,
@@ -54,7 +55,8 @@ final class AirframeBuilder {
                 tail,
                 fins,
                 shape,
-                StationRules.place(design, shape),
+                servos,
+                Stations.of(design, wing, shape, servos),
                 area,
                 wing.span(),
                 chord,

@@ -26,6 +26,16 @@ public record Panel(
         double tipZ,
         double tipChord,
         double tipTwist) {
+    /** Leading edge at a fraction of the way from root to tip, m. */
+    public double leadingEdge(double fraction) {
+        return rootX + fraction * (tipX - rootX);
+    }
+
+    /** Chord there, m. */
+    public double chord(double fraction) {
+        return rootChord + fraction * (tipChord - rootChord);
+    }
+
     /** Length of the panel in its own plane across the stream, m. */
     public double breadth() {
         double dy = tipY - rootY;

@@ -11,10 +11,11 @@ import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Controls;
+import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
+import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Handling;
 import foamfront.model.mass.Balance;
-import foamfront.model.mass.ClearanceCheck;
 import foamfront.model.mission.Measure;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
@@ -40,7 +41,8 @@ final class BalanceStage {
         w.balance = Balance.of(w.masses, airframe, w.neutralPoint);
         w.set(
                 Measure.BAY_LENGTH,
-                Math.min(w.get(Measure.BAY_LENGTH), ClearanceCheck.endRoom(airframe, w.balance.aim())));
+                Math.min(w.get(Measure.BAY_LENGTH), airframe.stations().bay().endRoom(w.balance.aim())));
+        grip(w);
         staticMargin(w);
         w.set(Measure.BALANCE_POINT, w.balance.x() - w.design.wing().x());
         w.set(Measure.BALANCE_SHIFT, w.balance.missingTravel());
@@ -80,6 +82,16 @@ final class BalanceStage {
                     new SectionLift(polar.zeroLiftAngle(), polar.slopeRatio(logReynolds), polar.momentCoefficient()));
         }
         w.lifting.solve(surfaces, w.sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
+    }
+
+    /** A pusher is thrown by the body under its balance point, with the propeller behind the hand. */
+    private static void grip(Workbench w) {
+        boolean thrown = w.design.undercarriage().kind() == UndercarriageKind.NONE;
+        if (thrown && w.design.power() instanceof Power.Pusher) {
+            w.set(Measure.LAUNCH_GRIP, w.airframe.stations().shaft().x() - w.balance.x());
+        } else {
+            w.rule(Measure.LAUNCH_GRIP);
+        }
     }
 
     /** Of the two ends of the margins over the load states the one nearer its limit stands for all. */

@@ -12,7 +12,6 @@ import foamfront.model.flight.GroundAndHand;
 import foamfront.model.flight.Handling;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
-import foamfront.model.mass.MovingSurfaces;
 import foamfront.model.mission.Measure;
 import foamfront.model.propulsion.Loads;
 import foamfront.model.propulsion.PowerTrain;
@@ -84,7 +83,7 @@ final class FlightStage {
                 * PropellerNormalForce.areaPerRadian(
                         plant.propeller(), w.performance.topRotation(), Performance.SAFE * w.flight.stallSpeed());
         double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
-        double shift = force * (w.airframe.stations().propellerX() - w.neutralPoint) / (slope + force);
+        double shift = force * (w.airframe.stations().shaft().x() - w.neutralPoint) / (slope + force);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
     }
 
@@ -92,7 +91,7 @@ final class FlightStage {
     private static void powerTrim(Workbench w) {
         double speed = Performance.SAFE * w.flight.stallSpeed();
         double area = 0.5 * w.flight.density() * speed * speed * w.lifting.referenceArea();
-        double lever = w.airframe.stations().propellerZ() - w.balance.z();
+        double lever = w.airframe.stations().shaft().z() - w.balance.z();
         double moment = -w.performance.fullThrust(speed) * lever / (area * w.lifting.referenceChord());
         double authority = w.lifting.elevatorMomentSlope(w.balance.x());
         double trimmed = w.flight.elevator(w.flight.liftCoefficient(speed));
@@ -145,7 +144,7 @@ final class FlightStage {
     /** The design's power train, prepared. */
     static PowerTrain train(Workbench w) {
         Power power = w.design.power();
-        return w.train(plant(power), motors(power), auxiliaryCurrent(w.design));
+        return w.train(plant(power), motors(power), auxiliaryCurrent(w));
     }
 
     private static int motors(Power power) {
@@ -167,9 +166,10 @@ final class FlightStage {
     }
 
     /** Receiver and servos through a linear supply, loads by their power through a converter, A from the battery. */
-    private static double auxiliaryCurrent(Design design) {
+    private static double auxiliaryCurrent(Workbench w) {
+        Design design = w.design;
         double current = design.radio().receiver().current()
-                + MovingSurfaces.of(design).total() * design.radio().servo().current();
+                + w.airframe.servos().total() * design.radio().servo().current();
         for (Load load : design.loads()) {
             current += load.power()
                     / (LOAD_EFFICIENCY * NOMINAL_CELL * design.power().battery().cells());

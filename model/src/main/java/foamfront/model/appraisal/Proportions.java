@@ -3,6 +3,7 @@ package foamfront.model.appraisal;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.design.Body;
 import foamfront.model.design.Load;
 import foamfront.model.design.Place;
 import foamfront.model.design.Undercarriage;
@@ -31,11 +32,21 @@ final class Proportions {
         outside(w, airframe);
     }
 
+    /** A boom spliced from two lengths would carry no tail, so it must come out of one. */
     private static double reach(Airframe airframe) {
         double length = airframe.body().length();
         Panel wing = airframe.wing().panels().get(0);
         double trailing = wing.rootX() + wing.rootChord();
-        double reach = length - trailing;
+        double reach = Math.min(wing.rootX(), length - trailing);
+        for (Surface surface : airframe.surfaces()) {
+            if (surface.role() == Surface.Role.SECOND_WING) {
+                Panel upper = surface.panels().get(0);
+                reach = Math.min(reach, Math.min(upper.rootX(), length - upper.rootX() - upper.rootChord()));
+            }
+        }
+        if (airframe.design().body() instanceof Body.PodAndBoom pod) {
+            reach = Math.min(reach, pod.boom().length() - pod.boomLength());
+        }
         Surface tail = airframe.tail();
         if (tail != null) {
             Panel root = tail.panels().get(0);
@@ -75,7 +86,7 @@ final class Proportions {
     private static void outside(Workbench w, Airframe airframe) {
         double room = Double.POSITIVE_INFINITY;
         double belly = -0.5 * airframe.body().height();
-        double ground = belly - airframe.stations().groundZ() - GROUND_CLEARANCE;
+        double ground = belly - airframe.stations().stance().groundZ() - GROUND_CLEARANCE;
         for (Load load : w.design.loads()) {
             if (load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
                 room = Math.min(room, 0.5 * airframe.body().length() - load.length());

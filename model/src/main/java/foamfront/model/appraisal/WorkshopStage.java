@@ -2,7 +2,6 @@ package foamfront.model.appraisal;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
-import foamfront.model.airframe.Stations;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
@@ -31,8 +30,12 @@ final class WorkshopStage {
         ClearanceCheck room = ClearanceCheck.of(airframe);
         w.set(Measure.CLEARANCE, room.clearance());
         w.set(Measure.BAY_LENGTH, room.spareLength());
-        w.set(Measure.PROPELLER_CLEARANCE, propellerClearance(airframe));
-        w.set(Measure.VIEW, missingView(airframe));
+        if (airframe.stations().shaft().radius() > 0) {
+            w.set(Measure.PROPELLER_CLEARANCE, PropellerClearance.of(airframe));
+        } else {
+            w.rule(Measure.PROPELLER_CLEARANCE);
+        }
+        w.set(Measure.VIEW, missingView(design));
         Proportions.set(w, airframe);
         chordFit(w, airframe);
         if (airframe.tail() == null) {
@@ -69,36 +72,14 @@ final class WorkshopStage {
         w.set(Measure.WING_CUBE_LOADING, mass / (area * Math.sqrt(area)));
     }
 
-    /** Least gap between the propeller and foam ahead or below; the ground's share is built into the undercarriage. */
-    private static double propellerClearance(Airframe airframe) {
-        Stations s = airframe.stations();
-        Design design = airframe.design();
-        if (design.power() instanceof Power.NoseTractor) {
-            return -s.propellerX();
-        }
-        if (design.power() instanceof Power.Pusher pusher) {
-            double trailing = design.wing().x() + design.wing().planform().rootChord();
-            double below = s.propellerZ()
-                    - 0.5 * pusher.plant().propeller().diameter()
-                    - 0.5 * airframe.body().height();
-            return Math.min(s.propellerX() - trailing, below);
-        }
-        if (design.power() instanceof Power.TwinTractor twin) {
-            double side = twin.y()
-                    - 0.5 * twin.plant().propeller().diameter()
-                    - 0.5 * airframe.body().width();
-            return Math.min(side, design.wing().x() - s.propellerX());
-        }
-        return 1;
-    }
-
     /** What a nose camera asks for and a propeller ahead of it takes, rad; a pusher's or a twin's nose sees freely. */
-    private static double missingView(Airframe airframe) {
+    private static double missingView(Design design) {
+        if (!(design.power() instanceof Power.NoseTractor)) {
+            return 0;
+        }
         double missing = 0;
-        for (Load load : airframe.design().loads()) {
-            if (load.view() > 0
-                    && load.place() == Place.NOSE
-                    && airframe.stations().propellerX() < 0) {
+        for (Load load : design.loads()) {
+            if (load.place() == Place.NOSE) {
                 missing = Math.max(missing, load.view());
             }
         }

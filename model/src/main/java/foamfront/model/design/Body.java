@@ -20,6 +20,11 @@ public sealed interface Body {
 
     Nose nose();
 
+    /** Room for things inside, from the nose aft, m. */
+    default double bayLength() {
+        return length();
+    }
+
     /** A four-sided tube wrapped from one board, one bay for battery and payload. */
     record SquareTube(double length, double width, double height, Nose nose) implements Body {
         public SquareTube {
@@ -45,15 +50,28 @@ public sealed interface Body {
     }
 
     /**
-     * A box pod ahead, a stock tube behind.
+     * A box pod ahead, a stock tube behind, glued in over the pod's last 100 mm (12 to 15 diameters, common practice).
      *
      * @param podLength m
      */
     record PodAndBoom(double length, double width, double height, Nose nose, double podLength, Spar boom)
             implements Body {
+        /** How far the boom reaches into the pod, m. */
+        public static final double ENGAGED = 0.100;
+
         public PodAndBoom {
             size(length, width, height);
             positive("pod length", podLength, "m");
+        }
+
+        @Override
+        public double bayLength() {
+            return Math.min(podLength, length);
+        }
+
+        /** Of the tube sawn for it, m. */
+        public double boomLength() {
+            return length - bayLength() + ENGAGED;
         }
 
         @Override

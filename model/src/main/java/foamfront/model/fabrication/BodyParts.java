@@ -20,9 +20,6 @@ final class BodyParts {
     /** Length of the sleeve inside a spliced shell, m (common practice). */
     private static final double SLEEVE = 0.080;
 
-    /** A boom is glued in over this length of the pod, m (common practice, 12 to 15 diameters). */
-    private static final double BOOM_ENGAGED = 0.100;
-
     private final PartsBuffer out;
     private final Design design;
     private final BodyShape shape;
@@ -39,9 +36,8 @@ final class BodyParts {
             profile();
             return;
         }
-        double length = body.length();
+        double length = body.bayLength();
         if (body instanceof Body.PodAndBoom pod) {
-            length = Math.min(pod.podLength(), body.length());
             boom(pod, length);
         }
         shell(length);
@@ -162,11 +158,12 @@ final class BodyParts {
     }
 
     private void boom(Body.PodAndBoom pod, double podLength) {
-        double length = Math.max(pod.length() - podLength, 0) + BOOM_ENGAGED;
-        double x = podLength - BOOM_ENGAGED + 0.5 * length;
+        double engaged = Body.PodAndBoom.ENGAGED;
+        double length = pod.boomLength();
+        double x = podLength - engaged + 0.5 * length;
         out.stock("tail boom", pod.boom(), length, 1, x, 0, 0);
-        Rectangle saddle = new Rectangle(BOOM_ENGAGED, shape.insideWidth());
-        out.part("boom seat", 2, false, false, saddle, 2 * BOOM_ENGAGED, podLength - 0.5 * BOOM_ENGAGED, 0, 0);
+        Rectangle saddle = new Rectangle(engaged, shape.insideWidth());
+        out.part("boom seat", 2, false, false, saddle, 2 * engaged, podLength - 0.5 * engaged, 0, 0);
     }
 
     /** Bottom boards ahead of and behind the step. */

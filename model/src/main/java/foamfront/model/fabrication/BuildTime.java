@@ -1,12 +1,14 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Vents;
 import foamfront.model.factors.Factors;
 import foamfront.model.parts.Workshop;
 
 /**
  * Time at the bench by the workshop's rates: metres cut, folded, glued and taped, parts marked out, bought parts fitted. The
- * two walls of a fold's groove belong to the fold, a bevelled edge counts as a cut, a score as a cut and a fold.
+ * two walls of a fold's groove belong to the fold, a bevelled edge counts as a cut, a score as a cut and a fold. Vents for
+ * the controller are cut too.
  *
  * @param cutting s
  * @param folding s
@@ -19,7 +21,7 @@ import foamfront.model.parts.Workshop;
 public record BuildTime(
         double cutting, double folding, double gluing, double taping, double marking, double fitting, int difficulty) {
     public static BuildTime of(Airframe airframe, PartsList parts, Workshop workshop, Factors factors) {
-        double cut = 0;
+        double cut = Vents.of(airframe.design()).cut();
         double fold = 0;
         double glue = 0;
         double tape = 0;

@@ -1,8 +1,6 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
-import foamfront.model.airframe.Control;
-import foamfront.model.airframe.Surface;
 import foamfront.model.design.Design;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
@@ -11,7 +9,7 @@ import foamfront.model.parts.Part;
 import foamfront.model.parts.Wheel;
 import org.jspecify.annotations.Nullable;
 
-/** Bought parts that are fitted into the airframe: one servo for each moving surface, and what power and wheels need. */
+/** Bought parts that are fitted into the airframe: servos, and what power and wheels need. */
 public final class FittedParts {
     /** Receives each kind of bought part. */
     interface Sink {
@@ -19,21 +17,6 @@ public final class FittedParts {
     }
 
     private FittedParts() {}
-
-    /** Moving surfaces: both sides of a mirrored pair count, a straight tail's elevator is one. */
-    public static int movingSurfaces(Airframe airframe) {
-        int count = 0;
-        for (Surface surface : airframe.surfaces()) {
-            for (Control control : surface.controls()) {
-                boolean one = !surface.mirrored()
-                        || (control.kind() == Control.Kind.ELEVATOR
-                                && surface.panels().get(0).rootZ()
-                                        == surface.panels().get(0).tipZ());
-                count += one ? 1 : 2;
-            }
-        }
-        return count;
-    }
 
     /** Wheels under the aeroplane. */
     public static int wheels(Undercarriage gear) {
@@ -67,7 +50,7 @@ public final class FittedParts {
         }
         sink.take(power.battery(), 1);
         sink.take(design.radio().receiver(), 1);
-        sink.take(design.radio().servo(), movingSurfaces(airframe));
+        sink.take(design.radio().servo(), airframe.servos().total());
         Wheel wheel = wheel(design.undercarriage());
         if (wheel != null) {
             sink.take(wheel, wheels(design.undercarriage()));

@@ -2,7 +2,8 @@ package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
-import foamfront.model.airframe.Stations;
+import foamfront.model.airframe.Pylon;
+import foamfront.model.airframe.Shaft;
 import foamfront.model.design.Power;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
@@ -13,7 +14,6 @@ import foamfront.model.parts.Fan;
  * judgement where no line says otherwise).
  */
 final class MountParts {
-    private static final double PYLON_CHORD = 0.090; // m
     private static final double NACELLE = 0.080; // m
     private static final double PAD = 0.050; // m
     private static final double DUCT_LENGTH = 1.2; // fan diameters
@@ -59,23 +59,28 @@ final class MountParts {
     }
 
     private void power() {
-        Stations s = airframe.stations();
+        Shaft shaft = airframe.stations().shaft();
         Power power = airframe.design().power();
         if (power instanceof Power.Pusher pusher) {
             double diameter = pusher.plant().motor().diameter();
-            double height = s.propellerZ() + 0.5 * diameter;
-            Plate side = Plate.of(1.2 * PYLON_CHORD, PYLON_CHORD, height, body.wall());
-            double x = s.motorX() - 0.5 * PYLON_CHORD;
-            out.part("pylon", 2, true, true, side, height + PYLON_CHORD, x, 0.5 * body.wall(), 0.5 * height);
-            square("motor mount", 2, diameter, s.motorX(), 0, s.propellerZ());
+            pylon(Pylon.of(pusher, airframe));
+            square("motor mount", 2, diameter, shaft.motorX(), 0, shaft.z());
         } else if (power instanceof Power.TwinTractor twin) {
             double diameter = twin.plant().motor().diameter();
             Rectangle side = new Rectangle(NACELLE, 1.2 * diameter);
-            out.part("nacelle side", 4, true, false, side, 2 * NACELLE, s.motorX() + NACELLE, twin.y(), s.propellerZ());
-            square("motor mount", 4, diameter, s.motorX(), twin.y(), s.propellerZ());
+            out.part("nacelle side", 4, true, false, side, 2 * NACELLE, shaft.motorX() + NACELLE, twin.y(), shaft.z());
+            square("motor mount", 4, diameter, shaft.motorX(), twin.y(), shaft.z());
         } else if (power instanceof Power.DuctedFan fan) {
             duct(fan.fan());
         }
+    }
+
+    private void pylon(Pylon pylon) {
+        double foot = Pylon.FOOT_CHORD;
+        Plate side = Plate.of(foot, Pylon.TOP_CHORD, pylon.height(), body.wall());
+        double x = pylon.trailingX() - 0.5 * pylon.meanChord();
+        double z = pylon.footZ() + 0.5 * pylon.height();
+        out.part("pylon", 2, true, true, side, pylon.height() + foot, x, 0.25 * pylon.thickness(), z);
     }
 
     private void square(String name, int count, double motor, double x, double y, double z) {
@@ -98,7 +103,7 @@ final class MountParts {
             floats(floats, balance, belly);
         } else if (!(gear instanceof Undercarriage.None)) {
             Rectangle pad = new Rectangle(PAD, Math.max(body.insideWidth(), PAD));
-            double x = balance + airframe.stations().mainAxle();
+            double x = balance + airframe.stations().stance().mainAxle();
             out.part("wheel pad", 2, false, false, pad, 2 * PAD, x, 0, belly);
             if (gear instanceof Undercarriage.Tricycle) {
                 out.part(
@@ -108,7 +113,7 @@ final class MountParts {
                         false,
                         pad,
                         2 * PAD,
-                        airframe.stations().secondAxle(),
+                        airframe.stations().stance().secondAxle(),
                         0,
                         belly);
             }
@@ -120,7 +125,7 @@ final class MountParts {
         double length = floats.length() / pieces;
         Tube tube = new Tube(length, floats.beam(), FLOAT_HEIGHT * floats.beam(), body.wall(), false, 0);
         double y = 0.125 * airframe.span();
-        double ground = airframe.stations().groundZ();
+        double ground = airframe.stations().stance().groundZ();
         double z = Math.min(ground, belly - 0.05);
         out.skin("float", 2 * pieces, tube, length, 0, 2 * length, x, y, z);
         Rectangle end = new Rectangle(floats.beam(), FLOAT_HEIGHT * floats.beam());

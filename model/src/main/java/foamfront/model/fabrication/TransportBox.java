@@ -56,7 +56,7 @@ public record TransportBox(double longest, double margin) {
                 high = Math.max(high, panel.tipZ());
             }
         }
-        return high - Math.min(low, airframe.stations().groundZ());
+        return high - Math.min(low, airframe.stations().stance().groundZ());
     }
 
     /** Least room left with the piece's sides and the car's both in order of length. */

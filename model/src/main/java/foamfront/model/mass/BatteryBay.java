@@ -1,8 +1,7 @@
 package foamfront.model.mass;
 
 import foamfront.model.airframe.Airframe;
-import foamfront.model.airframe.Stations;
-import foamfront.model.design.Body;
+import foamfront.model.airframe.Bay;
 
 /**
  * Where the battery may lie. A load at the balance point shares a single bay: the battery then ends ahead of it or starts
@@ -15,11 +14,10 @@ import foamfront.model.design.Body;
  */
 record BatteryBay(double from, double to, double length, double blocked) {
     static BatteryBay of(Airframe airframe) {
-        Stations s = airframe.stations();
-        double row = LoadRow.balanceLength(airframe);
-        boolean free = row == 0 || airframe.design().body() instanceof Body.TwoBayTube;
+        Bay bay = airframe.stations().bay();
         double length = airframe.design().power().battery().length();
-        return new BatteryBay(s.batteryFrom(), s.batteryTo(), length, free ? 0 : row + 2 * LoadRow.GAP);
+        double blocked = bay.shared() && bay.middle() > 0 ? bay.middle() + 2 * Bay.GAP : 0;
+        return new BatteryBay(bay.from(), bay.to(), length, blocked);
     }
 
     /** The place nearest to {@code ideal} for the battery's centre, m. */

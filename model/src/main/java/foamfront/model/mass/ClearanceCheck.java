@@ -1,6 +1,7 @@
 package foamfront.model.mass;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Bay;
 import foamfront.model.airframe.BodyShape;
 import foamfront.model.design.Body;
 import foamfront.model.design.Design;
@@ -11,7 +12,6 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.Controller;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Whether everything goes into the body.
@@ -21,17 +21,15 @@ import org.jspecify.annotations.Nullable;
  * tube battery and loads share the height between them. On a profile board everything hangs outside and only height counts.
  *
  * @param clearance least over all things inside, m; negative where one does not go in
- * @param spareLength of the bay behind all that must lie in a row, m; negative where the row is too long
+ * @param spareLength left of the bay by all that must lie in a row, m; negative where the row is too long
  */
 public record ClearanceCheck(double clearance, double spareLength) {
     /** A fan's housing is wider than its swept circle by two walls and lips, m (judgement). */
     private static final double FAN_WALLS = 0.004;
 
-    /** A fan unit's length over its diameter (common practice). */
-    private static final double FAN_LENGTH = 0.9;
-
     public static ClearanceCheck of(Airframe airframe) {
-        return new ClearanceCheck(clearance(airframe), spare(airframe));
+        Battery battery = airframe.design().power().battery();
+        return new ClearanceCheck(clearance(airframe), airframe.stations().bay().spare(battery));
     }
 
     private static double clearance(Airframe airframe) {
@@ -59,25 +57,12 @@ public record ClearanceCheck(double clearance, double spareLength) {
         Receiver receiver = design.radio().receiver();
         least = Math.min(least, either(servo.width(), servo.height(), width, height));
         least = Math.min(least, either(receiver.width(), receiver.height(), width, height));
-        Controller controller = controller(design.power());
+        Controller controller = Bay.controller(design.power());
         if (controller != null) {
             least = Math.min(least, either(controller.width(), controller.height(), width, height));
         }
         double round = roundPart(design.power());
         return round == 0 ? least : Math.min(least, Math.min(width, height) - round);
-    }
-
-    private static @Nullable Controller controller(Power power) {
-        if (power instanceof Power.NoseTractor tractor) {
-            return tractor.plant().controller();
-        }
-        if (power instanceof Power.Pusher pusher) {
-            return pusher.plant().controller();
-        }
-        if (power instanceof Power.TwinTractor twin) {
-            return twin.plant().controller();
-        }
-        return power instanceof Power.DuctedFan fan ? fan.controller() : null;
     }
 
     /** Diameter of what is round and must pass inside, m: a nose motor on its firewall, a fan in its duct. */
@@ -86,48 +71,6 @@ public record ClearanceCheck(double clearance, double spareLength) {
             return tractor.plant().motor().diameter();
         }
         return power instanceof Power.DuctedFan fan ? fan.fan().diameter() + FAN_WALLS : 0;
-    }
-
-    /**
-     * Room between the body's ends and the row of loads centred on the balance point, m; negative where it sticks out.
-     *
-     * @param balanceX balance point aimed at, m from the nose
-     */
-    public static double endRoom(Airframe airframe, double balanceX) {
-        double half = 0.5 * LoadRow.balanceLength(airframe);
-        if (half == 0) {
-            return airframe.body().length();
-        }
-        return Math.min(balanceX - half - LoadRow.FRONT, airframe.body().length() - balanceX - half);
-    }
-
-    private static double spare(Airframe airframe) {
-        Design design = airframe.design();
-        double row = LoadRow.FRONT;
-        for (Load load : design.loads()) {
-            if (load.place() == Place.NOSE || load.place() == Place.BEHIND_NOSE) {
-                row += load.length() + LoadRow.GAP;
-            }
-        }
-        row += design.power().battery().length() + LoadRow.GAP;
-        double middle = LoadRow.balanceLength(airframe);
-        boolean apart = design.body() instanceof Body.TwoBayTube;
-        if (middle > 0 && !apart) {
-            row += middle + LoadRow.GAP;
-        }
-        int servos = MovingSurfaces.of(design).tail();
-        Servo servo = design.radio().servo();
-        double abreast = Math.max(1, Math.floor(airframe.body().insideWidth() / servo.width()));
-        row += Math.ceil(servos / abreast) * (servo.length() + LoadRow.GAP);
-        row += design.radio().receiver().length() + LoadRow.GAP;
-        if (design.power() instanceof Power.DuctedFan fan) {
-            row += FAN_LENGTH * fan.fan().diameter() + LoadRow.GAP;
-        }
-        double bay = design.body() instanceof Body.PodAndBoom pod
-                ? Math.min(pod.podLength(), pod.length())
-                : airframe.body().length();
-        double below = apart ? LoadRow.FRONT + middle + LoadRow.GAP : 0;
-        return bay - Math.max(row, below);
     }
 
     /** Clearance of a thing that may lie on either side. */

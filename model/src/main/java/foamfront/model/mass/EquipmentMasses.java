@@ -1,8 +1,10 @@
 package foamfront.model.mass;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Bay;
 import foamfront.model.airframe.Control;
-import foamfront.model.airframe.Stations;
+import foamfront.model.airframe.Shaft;
+import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Design;
 import foamfront.model.design.HoldDown;
@@ -15,19 +17,18 @@ import java.util.List;
 
 /**
  * What is bought and fitted, the battery excepted, with the floors no model escapes: 12 g of power leads (from
- * memory), 8 g of firewall and screws, 5 g of battery strap, a receiver of at least 5 g, and for each moving surface 3 g of horn
- * and pushrod and 4 g of lead (judgement).
+ * memory), 8 g of firewall and screws, 5 g of battery strap, a receiver of at least 5 g, and for each servo 3 g of horn and
+ * pushrod and 4 g of lead (judgement). Wheels weigh what the catalogue says, with their share of axle and leg.
  */
 final class EquipmentMasses {
     private static final double POWER_LEADS = 0.012; // kg each motor
     private static final double FIREWALL = 0.008; // kg each motor
     private static final double STRAP = 0.005; // kg
     private static final double LEAST_RECEIVER = 0.005; // kg
-    private static final double HORN_AND_PUSHROD = 0.003; // kg each surface
-    private static final double SERVO_LEAD = 0.004; // kg each surface
+    private static final double HORN_AND_PUSHROD = 0.003; // kg each servo
+    private static final double SERVO_LEAD = 0.004; // kg each servo
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
-    private static final double TAIL_WHEEL_SHARE = 0.25; // of a main wheel, judgement
-    private static final double NOSE_WHEEL_SHARE = 0.8; // of a main wheel, judgement
+    private static final double TAIL_SKID = 0.0025; // kg, 100 mm of 2 mm steel wire from the scrap box, judgement
     private static final double TRACK = 0.2; // of the span
 
     /** A fan stands this far down the body, fraction of its length (judgement). */
@@ -40,9 +41,9 @@ final class EquipmentMasses {
         radio(airframe, items);
         wheels(airframe, items);
         Design design = airframe.design();
-        Stations s = airframe.stations();
+        Bay bay = airframe.stations().bay();
         items.add(MassItem.point(
-                "battery strap", STRAP, 0.5 * (s.batteryFrom() + s.batteryTo()), 0, s.batteryZ(), MassGroup.POWER));
+                "battery strap", STRAP, 0.5 * (bay.from() + bay.to()), 0, bay.batteryZ(), MassGroup.POWER));
         if (design.wing().build().holdDown() == HoldDown.RUBBER_BANDS) {
             double x = design.wing().x() + 0.5 * design.wing().planform().rootChord();
             items.add(MassItem.point(
@@ -51,51 +52,52 @@ final class EquipmentMasses {
     }
 
     private static void power(Airframe airframe, List<MassItem> items) {
-        Stations s = airframe.stations();
+        Shaft shaft = airframe.stations().shaft();
+        double inside = airframe.stations().bay().controllerX();
         Power power = airframe.design().power();
         if (power instanceof Power.NoseTractor tractor) {
-            plant(tractor.plant(), s, s.batteryFrom(), 0, items);
+            plant(tractor.plant(), shaft, inside, 0, items);
         } else if (power instanceof Power.Pusher pusher) {
-            plant(pusher.plant(), s, s.batteryTo(), 0, items);
+            plant(pusher.plant(), shaft, inside, 0, items);
         } else if (power instanceof Power.TwinTractor twin) {
             double x = airframe.design().wing().x();
-            plant(twin.plant(), s, x, twin.y(), items);
-            plant(twin.plant(), s, x, -twin.y(), items);
+            plant(twin.plant(), shaft, x, shaft.y(), items);
+            plant(twin.plant(), shaft, x, -shaft.y(), items);
         } else if (power instanceof Power.DuctedFan fan) {
             double x = FAN_STATION * airframe.body().length();
             items.add(MassItem.point("fan motor", fan.motor().mass(), x, 0, 0, MassGroup.POWER));
             items.add(MassItem.point("fan", fan.fan().mass(), x, 0, 0, MassGroup.POWER));
-            items.add(MassItem.point("controller", fan.controller().mass(), s.batteryTo(), 0, 0, MassGroup.POWER));
-            items.add(MassItem.point("power leads", POWER_LEADS, s.batteryTo(), 0, 0, MassGroup.POWER));
+            items.add(MassItem.point("controller", fan.controller().mass(), inside, 0, 0, MassGroup.POWER));
+            items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (inside + x), 0, 0, MassGroup.POWER));
             items.add(MassItem.point("fan mount", FIREWALL, x, 0, 0, MassGroup.POWER));
         }
     }
 
     /** One motor with its propeller, controller at {@code controllerX}, leads between it and the motor. */
-    private static void plant(PowerPlant plant, Stations s, double controllerX, double y, List<MassItem> items) {
-        double z = s.propellerZ();
+    private static void plant(PowerPlant plant, Shaft shaft, double controllerX, double y, List<MassItem> items) {
+        double z = shaft.z();
         MassGroup group = MassGroup.POWER;
-        double mount = s.motorX() + 0.5 * plant.motor().length();
-        items.add(MassItem.point("motor", plant.motor().mass(), s.motorX(), y, z, group));
-        items.add(MassItem.point("propeller", plant.propeller().mass(), s.propellerX(), y, z, group));
+        double mount = shaft.motorX() + 0.5 * plant.motor().length();
+        items.add(MassItem.point("motor", plant.motor().mass(), shaft.motorX(), y, z, group));
+        items.add(MassItem.point("propeller", plant.propeller().mass(), shaft.x(), y, z, group));
         items.add(MassItem.point("controller", plant.controller().mass(), controllerX, y, 0, group));
-        items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (controllerX + s.motorX()), y, 0, group));
+        items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (controllerX + shaft.motorX()), y, 0, group));
         items.add(MassItem.point("firewall and screws", FIREWALL, mount, y, z, group));
     }
 
     private static void radio(Airframe airframe, List<MassItem> items) {
         Design design = airframe.design();
-        Stations s = airframe.stations();
+        Bay bay = airframe.stations().bay();
         MassGroup group = MassGroup.RADIO;
         double receiver = Math.max(LEAST_RECEIVER, design.radio().receiver().mass());
-        items.add(MassItem.point("receiver", receiver, s.radioX(), 0, 0, group));
+        items.add(MassItem.point("receiver", receiver, bay.radioX(), 0, 0, group));
         double servo = design.radio().servo().mass();
-        int tail = MovingSurfaces.of(design).tail();
+        int tail = airframe.servos().tail();
         if (tail > 0) {
-            items.add(MassItem.point("tail servos", tail * servo, s.servoX(), 0, 0, group));
-            items.add(MassItem.point("tail servo leads", tail * SERVO_LEAD, s.servoX(), 0, 0, group));
+            items.add(MassItem.point("tail servos", tail * servo, bay.servoX(), 0, 0, group));
+            items.add(MassItem.point("tail servo leads", tail * SERVO_LEAD, bay.servoX(), 0, 0, group));
             // A pushrod reaches from its servo to the horn at the tail.
-            double middle = 0.5 * (s.servoX() + airframe.body().length());
+            double middle = 0.5 * (bay.servoX() + airframe.body().length());
             items.add(MassItem.point("tail horns and pushrods", tail * HORN_AND_PUSHROD, middle, 0, 0, group));
         }
         for (Control control : airframe.wing().controls()) {
@@ -125,30 +127,27 @@ final class EquipmentMasses {
 
     private static void wheels(Airframe airframe, List<MassItem> items) {
         Undercarriage gear = airframe.design().undercarriage();
+        double x = airframe.stations().stance().secondAxle();
+        double belly = -0.5 * airframe.body().height();
+        MassGroup group = MassGroup.UNDERCARRIAGE;
         if (gear instanceof Undercarriage.TailWheel tailWheel) {
             main(airframe, tailWheel.wheel(), items);
-            second(airframe, "tail wheel", TAIL_WHEEL_SHARE, tailWheel.wheel(), items);
+            items.add(MassItem.point("tail skid", TAIL_SKID, x, 0, belly, group));
         } else if (gear instanceof Undercarriage.Tricycle tricycle) {
             main(airframe, tricycle.wheel(), items);
-            second(airframe, "nose wheel", NOSE_WHEEL_SHARE, tricycle.wheel(), items);
+            items.add(MassItem.point("nose wheel", tricycle.wheel().mass(), x, 0, belly, group));
         } else if (gear instanceof Undercarriage.Amphibian amphibian) {
             main(airframe, amphibian.wheel(), items);
         }
     }
 
     private static void main(Airframe airframe, Wheel wheel, List<MassItem> items) {
-        Stations s = airframe.stations();
+        Stance stance = airframe.stations().stance();
         Wing wing = airframe.design().wing();
         double y = 0.5 * TRACK * wing.planform().span();
-        double z = s.groundZ() + 0.5 * wheel.diameter();
+        double z = stance.groundZ() + 0.5 * wheel.diameter();
         MassGroup group = MassGroup.UNDERCARRIAGE;
-        items.add(MassItem.relative("main wheel, starboard", wheel.mass(), s.mainAxle(), y, z, group));
-        items.add(MassItem.relative("main wheel, port", wheel.mass(), s.mainAxle(), -y, z, group));
-    }
-
-    private static void second(Airframe airframe, String name, double share, Wheel wheel, List<MassItem> items) {
-        Stations s = airframe.stations();
-        double z = -0.5 * airframe.body().height();
-        items.add(MassItem.point(name, share * wheel.mass(), s.secondAxle(), 0, z, MassGroup.UNDERCARRIAGE));
+        items.add(MassItem.relative("main wheel, starboard", wheel.mass(), stance.mainAxle(), y, z, group));
+        items.add(MassItem.relative("main wheel, port", wheel.mass(), stance.mainAxle(), -y, z, group));
     }
 }

@@ -1,51 +1,35 @@
 package foamfront.model.mass;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Bay;
 import foamfront.model.design.Body;
 import foamfront.model.design.Load;
-import foamfront.model.design.Place;
 import java.util.List;
 
 /**
- * Loads where they ride: those for the nose in a row from the firewall aft, as the battery's bay starts behind them; those at
- * the balance point in a row centred on it; those on top or below outside the body, strapped over the balance point.
+ * Loads where they ride: those for the nose in a row, the battery's room starting behind them; those at the balance point in a
+ * row centred on it; those on top or below outside the body, strapped over the balance point.
  */
 final class LoadRow {
-    /** Firewall and the gap behind it, m: where the row of loads starts, as in the airframe's stations. */
-    static final double FRONT = 0.010;
-
-    /** Room between things in a row, m. */
-    static final double GAP = 0.005;
-
     private LoadRow() {}
 
     static void add(Airframe airframe, List<MassItem> items) {
-        double nose = FRONT;
-        double middle = -0.5 * balanceLength(airframe);
+        Bay bay = airframe.stations().bay();
+        double nose = bay.loadsFrom();
+        double middle = -0.5 * bay.middle();
         for (Load load : airframe.design().loads()) {
             switch (load.place()) {
                 case NOSE, BEHIND_NOSE -> {
                     items.add(item(airframe, load, nose + 0.5 * load.length(), false));
-                    nose += load.length() + GAP;
+                    nose += load.length() + Bay.GAP;
                 }
                 case BALANCE_POINT -> {
                     items.add(item(airframe, load, middle + 0.5 * load.length(), true));
-                    middle += load.length() + GAP;
+                    middle += load.length() + Bay.GAP;
                 }
                 case ON_TOP, BELOW -> items.add(item(airframe, load, 0, true));
             }
         }
-    }
-
-    /** Length of the row at the balance point, m; 0 without one. */
-    static double balanceLength(Airframe airframe) {
-        double sum = 0;
-        for (Load load : airframe.design().loads()) {
-            if (load.place() == Place.BALANCE_POINT) {
-                sum += load.length() + GAP;
-            }
-        }
-        return Math.max(0, sum - GAP);
     }
 
     private static MassItem item(Airframe airframe, Load load, double x, boolean relative) {

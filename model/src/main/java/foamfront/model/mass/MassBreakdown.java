@@ -78,7 +78,7 @@ public final class MassBreakdown {
                         battery.mass(),
                         0,
                         0,
-                        airframe.stations().batteryZ(),
+                        airframe.stations().bay().batteryZ(),
                         battery.length(),
                         battery.width(),
                         battery.height(),

@@ -37,6 +37,7 @@ public final class Limits {
             atLeast(Measure.CELL_VOLTAGE, 3.3, "cells below this under load are being harmed (common practice)"),
             atMost(Measure.TIP_SPEED, 1, "what the blade family stands (from memory)"),
             atLeast(Measure.PROPELLER_CLEARANCE, 0.010, "10 mm to any foam (common practice)"),
+            atLeast(Measure.LAUNCH_GRIP, 0.100, "a hand's breadth ahead of the propeller (judgement)"),
             atLeast(Measure.CLEARANCE, 0.005, "5 mm round everything inside (common practice)"),
             atLeast(Measure.BAY_LENGTH, 0, "everything inside must fit in a row"),
             atLeast(Measure.BODY_REACH, 0, "the body must carry wing and tail"),

@@ -104,7 +104,15 @@ public enum Measure {
     CELL_VOLTAGE("cell voltage", Unit.VOLT, HIGHER, "least cell voltage at full throttle, battery at 30 %"),
     TIP_SPEED("propeller tip speed", Unit.RATIO, LOWER, "over what its blade family stands"),
     PROPELLER_CLEARANCE(
-            "propeller clearance", Unit.MILLIMETRE, HIGHER, "least gap between propeller and foam or ground"),
+            "propeller clearance",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "least gap between propeller and foam or, on wheels, ground"),
+    LAUNCH_GRIP(
+            "launch grip",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "from the balance point, where it is held and thrown, back to a pusher's propeller"),
     CLEARANCE("room inside the body", Unit.MILLIMETRE, HIGHER, "least clearance round battery, loads, motor and radio"),
     BAY_LENGTH(
             "spare bay length", Unit.MILLIMETRE, HIGHER, "body bay length left over behind all that must fit in a row"),
@@ -112,7 +120,8 @@ public enum Measure {
             "body reach",
             Unit.MILLIMETRE,
             HIGHER,
-            "least of body behind the wing, body under the tail and gap between wing and tail"),
+            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail, and of a stock boom"
+                    + " over what is needed"),
     TAIL_SIZE(
             "tail size",
             Unit.RATIO,

@@ -1,0 +1,145 @@
+package foamfront.model.airframe;
+
+import foamfront.model.design.Body;
+import foamfront.model.design.Design;
+import foamfront.model.design.Load;
+import foamfront.model.design.Place;
+import foamfront.model.design.Power;
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
+import foamfront.model.parts.Receiver;
+import foamfront.model.parts.Servo;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The row inside the body, from the nose aft (common practice): a nose motor's controller behind its firewall, loads for the nose,
+ * the battery's room, which ends under the wing's trailing edge or further aft where that is too short, a pusher's
+ * controller, the tail's servos abreast as far as the width allows, the receiver. A twin's controllers hang in its nacelles.
+ *
+ * @param loadsFrom where the loads for the nose start, m
+ * @param from foremost place of the battery's front end, behind those loads, m
+ * @param to rearmost place of its rear end, m; behind it things sit that do not slide
+ * @param behind length taken by those, gaps included, m
+ * @param end of the room inside: of the body, or of the pod ahead of a boom, m
+ * @param middle length of the row of loads at the balance point, m; 0 without one
+ * @param shared whether that row shares its bay with the battery
+ * @param batteryZ centre of the battery, m
+ * @param controllerX centre of a controller inside, m; 0 where none is
+ * @param servoX centre of the tail's servos, m
+ * @param radioX centre of the receiver, m
+ */
+public record Bay(
+        double loadsFrom,
+        double from,
+        double to,
+        double behind,
+        double end,
+        double middle,
+        boolean shared,
+        double batteryZ,
+        double controllerX,
+        double servoX,
+        double radioX) {
+    /** Room between things in a row, m. */
+    public static final double GAP = 0.005;
+
+    /** Where the row starts, behind the firewall, m. */
+    public static final double FRONT = Shaft.FIREWALL + GAP;
+
+    /** A fan unit's length over its diameter (common practice). */
+    private static final double FAN_LENGTH = 0.9;
+
+    static Bay of(Design design, BodyShape body, Servos servos) {
+        Controller controller = controller(design.power());
+        double room = controller == null ? 0 : controller.length() + GAP;
+        boolean ahead = design.power() instanceof Power.NoseTractor;
+        double loadsFrom = FRONT + (ahead ? room : 0);
+        double from = loadsFrom + length(design, Place.NOSE, Place.BEHIND_NOSE);
+        double middle = Math.max(0, length(design, Place.BALANCE_POINT, Place.BALANCE_POINT) - GAP);
+        boolean shared = !(design.body() instanceof Body.TwoBayTube);
+
+        Servo servo = design.radio().servo();
+        Receiver receiver = design.radio().receiver();
+        double abreast = Math.max(1, Math.floor(body.insideWidth() / servo.width()));
+        double rows = Math.ceil(servos.tail() / abreast) * (servo.length() + GAP);
+        double fixed = (ahead ? 0 : room) + fan(design.power());
+        double behind = GAP + fixed + rows + receiver.length() + GAP;
+
+        double end = design.body().bayLength();
+        double held = design.power().battery().length() + (shared && middle > 0 ? middle + GAP : 0);
+        double trailing = design.wing().x() + design.wing().planform().rootChord();
+        double to = Math.max(from + held, Math.min(trailing, end - behind));
+        double servosFrom = to + GAP + fixed;
+        double controllerX = ahead ? FRONT : to + GAP;
+        return new Bay(
+                loadsFrom,
+                from,
+                to,
+                behind,
+                end,
+                middle,
+                shared,
+                batteryZ(design, body),
+                controller == null ? 0 : controllerX + 0.5 * controller.length(),
+                servosFrom + 0.5 * Math.max(0, rows - GAP),
+                servosFrom + rows + 0.5 * receiver.length());
+    }
+
+    /** Of all that must lie in it one behind the other, what is left of the bay, m; negative where the row is too long. */
+    public double spare(Battery battery) {
+        double row = from + battery.length() + behind;
+        if (shared) {
+            return end - (middle > 0 ? row + GAP + middle : row);
+        }
+        return end - Math.max(row, from + middle + GAP);
+    }
+
+    /**
+     * Room ahead of and behind the row of loads centred on the balance point, the lesser, m; negative where it runs into the loads for
+     * the nose, into what sits behind the battery's room or, under a floor, out of the bay.
+     */
+    public double endRoom(double balanceX) {
+        if (middle == 0) {
+            return end;
+        }
+        double ahead = balanceX - 0.5 * middle - from;
+        double last = shared ? to : end - GAP;
+        return Math.min(ahead, last - balanceX - 0.5 * middle);
+    }
+
+    /** The controller that lies inside the body, or null. */
+    public static @Nullable Controller controller(Power power) {
+        if (power instanceof Power.NoseTractor tractor) {
+            return tractor.plant().controller();
+        }
+        if (power instanceof Power.Pusher pusher) {
+            return pusher.plant().controller();
+        }
+        return power instanceof Power.DuctedFan fan ? fan.controller() : null;
+    }
+
+    private static double fan(Power power) {
+        return power instanceof Power.DuctedFan fan ? FAN_LENGTH * fan.fan().diameter() + GAP : 0;
+    }
+
+    /** Loads at either of two places, each with its gap, m. */
+    private static double length(Design design, Place one, Place other) {
+        double sum = 0;
+        for (int i = 0; i < design.loads().size(); i++) {
+            Load load = design.loads().get(i);
+            if (load.place() == one || load.place() == other) {
+                sum += load.length() + GAP;
+            }
+        }
+        return sum;
+    }
+
+    /** On the floor; in a two-bay tube under the roof. */
+    private static double batteryZ(Design design, BodyShape body) {
+        double fromAxis = 0.5 * body.height()
+                - body.wall()
+                - GAP
+                - 0.5 * design.power().battery().height();
+        return design.body() instanceof Body.TwoBayTube ? fromAxis : -fromAxis;
+    }
+}
