@@ -12,7 +12,8 @@ import foamfront.model.design.Undercarriage;
  * The gap between a propeller's disc and the nearest foam: every panel of wings, tail and fins, the body with its boom; and the
  * ground under wheels. For a part that lies d_x before or behind the disc's plane and d_r beyond its rim (negative inside) the gap is
  * the distance of the corner, √(d_x⁺² + d_r⁺²) + min(max(d_x, d_r), 0): of a part in the disc the shortest way out, negative.
- * Derived. Panels are looked at along {@value #LINES} chordwise lines across the disc's width, as plates without thickness.
+ * Derived. Panels are looked at along {@value #LINES} chordwise lines across the disc, as plates without
+ * thickness.
  */
 final class PropellerClearance {
     private static final int LINES = 5;
@@ -66,17 +67,21 @@ final class PropellerClearance {
         near(from, to, y, z);
     }
 
-    /** One side of a panel, along lines where it passes the disc. */
+    /** One side of a panel, along lines where it passes the disc: abreast for wings, overlapping it in height for fins. */
     private void panel(Panel p, int side) {
-        double breadth = p.tipY() - p.rootY();
-        double low = side * shaft.y() - shaft.radius();
-        double from = breadth > 0 ? Math.max(0, Math.min(1, (low - p.rootY()) / breadth)) : 0;
-        double to = breadth > 0 ? Math.max(0, Math.min(1, (low + 2 * shaft.radius() - p.rootY()) / breadth)) : 1;
+        double y = side * p.rootY() - shaft.y();
+        double z = p.rootZ() - shaft.z();
+        double dy = side * (p.tipY() - p.rootY());
+        double dz = p.tipZ() - p.rootZ();
+        boolean level = Math.abs(dy) > Math.abs(dz);
+        double middle = level ? -y / dy : -z / dz;
+        double half = shaft.radius() / Math.abs(level ? dy : dz);
+        double from = Math.max(0, Math.min(1, middle - half));
+        double to = Math.max(0, Math.min(1, middle + half));
         for (int i = 0; i < LINES; i++) {
             double f = from + (to - from) * i / (LINES - 1);
             double leading = p.leadingEdge(f);
-            double y = side * (p.rootY() + f * breadth) - shaft.y();
-            near(leading, leading + p.chord(f), y, p.rootZ() + f * (p.tipZ() - p.rootZ()) - shaft.z());
+            near(leading, leading + p.chord(f), y + f * dy, z + f * dz);
         }
     }
 

@@ -2,6 +2,8 @@ package foamfront.model.appraisal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foamfront.model.Arrangements;
+import foamfront.model.Records;
 import foamfront.model.Samples;
 import foamfront.model.design.Body;
 import foamfront.model.design.Design;
@@ -37,6 +39,28 @@ class AbsurdDesignsTest {
                 Arguments.of("a sliver of a tail", Measure.LEAST_CHORD, tail(0.42, 0.05, 0.80)),
                 Arguments.of("no tail to speak of", Measure.HORIZONTAL_TAIL_VOLUME, tail(0.2, 0.08, 0.77)),
                 Arguments.of("a tail behind the body's end", Measure.BODY_REACH, tail(0.42, 0.13, 1.4)),
+                Arguments.of("a wing ahead of the nose", Measure.BODY_REACH, Records.with(GOOD, "wing.x", -0.02)),
+                Arguments.of(
+                        "a boom longer than its stock",
+                        Measure.BODY_REACH,
+                        Records.with(Arrangements.of("pod and boom"), "body.boom.length", 0.5)),
+                Arguments.of(
+                        "a tail in a pusher's propeller",
+                        Measure.PROPELLER_CLEARANCE,
+                        Records.with(Arrangements.of("pusher"), "tail.plane.x", 0.45)),
+                Arguments.of(
+                        "a pusher held by its propeller",
+                        Measure.LAUNCH_GRIP,
+                        Records.with(Arrangements.of("pusher"), "wing.planform.rootChord", 0.12)),
+                Arguments.of(
+                        "two loads in one place",
+                        Measure.BAY_LENGTH,
+                        Records.with(
+                                GOOD,
+                                "loads",
+                                List.of(
+                                        new Load("seed", 0.1, 0.16, 0.04, 0.04, Place.NOSE, false, 0, 0),
+                                        new Load("water", 0.1, 0.15, 0.04, 0.04, Place.BALANCE_POINT, false, 0, 0)))),
                 Arguments.of("a fin like a mast", Measure.TAIL_SIZE, fin(0.6, 0.08)),
                 Arguments.of("a fin like a coin", Measure.YAW_STIFFNESS, fin(0.06, 0.07)),
                 Arguments.of(

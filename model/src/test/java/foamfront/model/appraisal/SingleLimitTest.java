@@ -115,8 +115,20 @@ class SingleLimitTest {
             Case reached = trainer.with("design.body", new Body.PodAndBoom(0.86, 0.07, 0.07, Nose.FIXED, 0.5, BOOM));
             cases.add(reached.with("design.power.plant.battery.length", 0.09 * length));
         }
+        cases.add(pusher());
         cases.removeIf(sample -> !misses(sample).isEmpty());
         return cases;
+    }
+
+    /** Its chord is short for its propeller, so that a little sweep takes the hand's room. */
+    private static Case pusher() {
+        return new Case("pusher", Arrangements.of("pusher"), Samples.mission(), Factors.NOMINAL)
+                .with("design.body.length", 1.0)
+                .with("design.tail.plane.x", 0.87)
+                .with("design.tail.plane.span", 0.46)
+                .with("design.wing.x", 0.44)
+                .with("design.wing.planform.rootChord", 0.17)
+                .with("design.wing.planform.sweep", 0.1);
     }
 
     private void probe(Case sound, String path, Map<Measure, String> found) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Servos;
 import foamfront.model.design.Place;
 import foamfront.model.fabrication.Assembly;
 import foamfront.model.fabrication.CutPart;
@@ -26,7 +27,7 @@ class MassBreakdownTest {
 
     @Test
     void everyMovingSurfaceHasItsServo() {
-        assertThat(MovingSurfaces.of(Examples.trainer())).isEqualTo(new MovingSurfaces(2, 2));
+        assertThat(airframe.servos()).isEqualTo(new Servos(2, 2));
         // 9 g servo, 4 g lead, 3 g horn and pushrod, four of them; receiver 8 g.
         assertThat(masses.mass(MassGroup.RADIO)).isCloseTo(4 * 0.016 + 0.008, within(ROUNDING));
     }
