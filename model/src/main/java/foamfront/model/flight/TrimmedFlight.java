@@ -234,6 +234,12 @@ public final class TrimmedFlight {
         return drag;
     }
 
+    /** Drag with the slipstream of a given thrust (N) of a propeller ahead of the body, N. */
+    public double pulledDrag(double thrust, double speed, double discArea) {
+        double clean = drag(speed);
+        return clean + slipstreamDrag(scrubbed(speed, discArea), thrust, speed, discArea);
+    }
+
     /** Of the last {@link #drag}, taken at this speed, what lies in the stream of a propeller ahead, N. */
     double scrubbed(double speed, double discArea) {
         double share = Math.min(1, 2 * Math.sqrt(discArea / Math.PI) / span);
