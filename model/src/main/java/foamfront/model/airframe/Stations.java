@@ -27,4 +27,7 @@ public record Stations(
         double servoX,
         double mainAxle,
         double secondAxle,
-        double groundZ) {}
+        double groundZ) {
+    /** Distance between the main wheels over the span (common practice). */
+    public static final double TRACK = 0.2;
+}

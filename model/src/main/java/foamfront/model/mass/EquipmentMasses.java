@@ -28,7 +28,6 @@ final class EquipmentMasses {
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
     private static final double TAIL_WHEEL_SHARE = 0.25; // of a main wheel, judgement
     private static final double NOSE_WHEEL_SHARE = 0.8; // of a main wheel, judgement
-    private static final double TRACK = 0.2; // of the span
 
     /** A fan stands this far down the body, fraction of its length (judgement). */
     private static final double FAN_STATION = 0.75;
@@ -139,7 +138,7 @@ final class EquipmentMasses {
     private static void main(Airframe airframe, Wheel wheel, List<MassItem> items) {
         Stations s = airframe.stations();
         Wing wing = airframe.design().wing();
-        double y = 0.5 * TRACK * wing.planform().span();
+        double y = 0.5 * Stations.TRACK * wing.planform().span();
         double z = s.groundZ() + 0.5 * wheel.diameter();
         MassGroup group = MassGroup.UNDERCARRIAGE;
         items.add(MassItem.relative("main wheel, starboard", wheel.mass(), s.mainAxle(), y, z, group));
