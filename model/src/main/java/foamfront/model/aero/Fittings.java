@@ -7,6 +7,12 @@ public final class Fittings {
     /** Air passes a vent at this share of the stream's speed, held up by what it cools (judgement). */
     private static final double INFLOW = 0.5;
 
+    /** On frontal area; S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 3, <i>from memory</i>. */
+    private static final double CUBE = 1.05;
+
+    /** Square edges drag this much more than the round rod's of the same length, found at the cube. */
+    private static final double SQUARE_EDGES = CUBE / Cylinder.along(0.5 * Math.sqrt(Math.PI));
+
     private Fittings() {}
 
     /**
@@ -56,5 +62,19 @@ public final class Fittings {
     public static double rubberBands(
             int count, double thickness, double length, double speed, double kinematicViscosity) {
         return count * WireDrag.dragArea(thickness, length, speed, kinematicViscosity);
+    }
+
+    /**
+     * A box carried in the stream, its edges sharp: a cube's drag where it is a cube, less where it is long enough for the flow to
+     * come back to its sides, and the friction of what is longer than that ({@link BoxBody} without a rounded nose; the
+     * ratio found at the cube is taken for every length, <i>judgement</i>).
+     *
+     * @param length along the stream, m
+     * @param width m
+     * @param height m
+     */
+    public static double box(double length, double width, double height, double speed, double kinematicViscosity) {
+        BoxBody sharp = new BoxBody(length, width, height, 0, width * height);
+        return SQUARE_EDGES * sharp.dragArea(speed, kinematicViscosity);
     }
 }

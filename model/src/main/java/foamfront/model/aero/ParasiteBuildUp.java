@@ -3,6 +3,7 @@ package foamfront.model.aero;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
 import foamfront.model.airframe.Pylon;
+import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Vents;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
@@ -32,8 +33,8 @@ public final class ParasiteBuildUp {
     private static final int BANDS = 8; // two crossed pairs a side (common practice)
     private static final double BAND = 0.002; // m
 
-    /** C_D of a box in the stream on its frontal area (S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. 3, cube, from memory). */
-    private static final double BOX = 1.05;
+    /** Shorter legs are not bent from wire, m (judgement). */
+    private static final double SHORTEST_LEG = 0.02;
 
     private ParasiteBuildUp() {}
 
@@ -44,10 +45,11 @@ public final class ParasiteBuildUp {
         BoxBody body =
                 new BoxBody(shape.length(), shape.width(), shape.height(), NOSE_RADIUS, shape.width() * shape.height());
         Design design = airframe.design();
-        double fixed = wheels(design.undercarriage()) + loads(design) + motor(design) + vents(design);
+        double fixed = wheels(design.undercarriage()) + motor(design) + vents(design);
         return ParasiteDrag.of(
                 speed -> fixed
                         + body.dragArea(speed, nu)
+                        + loads(airframe.design(), speed, nu)
                         + legs(airframe, speed, nu)
                         + pylon(airframe, speed, nu)
                         + bands(airframe, speed, nu),
@@ -77,16 +79,34 @@ public final class ParasiteBuildUp {
         return WheelDrag.dragArea(wheel.diameter(), wheel.width());
     }
 
+    /** Straight wires, the main ones from the body's lower edges out to the track, a nose leg straight down. */
     private static double legs(Airframe airframe, double speed, double nu) {
-        int legs = airframe.design().undercarriage() instanceof Undercarriage.Tricycle
-                ? 3
-                : airframe.design().undercarriage() instanceof Undercarriage.TailWheel ? 2 : 0;
-        if (legs == 0) {
-            return 0;
+        Undercarriage gear = airframe.design().undercarriage();
+        if (gear instanceof Undercarriage.TailWheel tail) {
+            return 2 * leg(mainLeg(airframe, tail.wheel()), speed, nu);
         }
-        double height =
-                -airframe.stations().stance().groundZ() - 0.5 * airframe.body().height();
-        return legs * WireDrag.dragArea(LEG_WIRE, Math.max(0.02, height), speed, nu);
+        if (gear instanceof Undercarriage.Tricycle tricycle) {
+            return 2 * leg(mainLeg(airframe, tricycle.wheel()), speed, nu)
+                    + leg(height(airframe, tricycle.wheel()), speed, nu);
+        }
+        return 0;
+    }
+
+    private static double leg(double length, double speed, double nu) {
+        return WireDrag.dragArea(LEG_WIRE, Math.max(SHORTEST_LEG, length), speed, nu);
+    }
+
+    private static double mainLeg(Airframe airframe, Wheel wheel) {
+        double height = height(airframe, wheel);
+        double out = Math.max(
+                0, 0.5 * (Stance.TRACK * airframe.span() - airframe.body().width()));
+        return Math.sqrt(height * height + out * out);
+    }
+
+    /** From the body's underside down to the axle, m. */
+    private static double height(Airframe airframe, Wheel wheel) {
+        double underside = -0.5 * airframe.body().height();
+        return Math.max(0, underside - airframe.stations().stance().groundZ() - 0.5 * wheel.diameter());
     }
 
     private static double motor(Design design) {
@@ -120,11 +140,11 @@ public final class ParasiteBuildUp {
         return Fittings.rubberBands(BANDS, BAND, 0.5 * airframe.body().width(), speed, nu);
     }
 
-    private static double loads(Design design) {
+    private static double loads(Design design, double speed, double nu) {
         double sum = 0;
         for (Load load : design.loads()) {
             if (load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
-                sum += BOX * load.width() * load.height();
+                sum += Fittings.box(load.length(), load.width(), load.height(), speed, nu);
             }
         }
         return sum;

@@ -12,6 +12,9 @@ import foamfront.model.design.Undercarriage;
  * @param groundZ height of the ground under the body axis, m; negative
  */
 public record Stance(double mainAxle, double secondAxle, double groundZ) {
+    /** Distance between the main wheels over the span (common practice). */
+    public static final double TRACK = 0.2;
+
     private static final double GROUND_CLEARANCE = 0.025; // m
     private static final double OF_RADIUS = 0.2;
     private static final double TAIL_WHEEL_ANGLE = 14 * Math.PI / 180;

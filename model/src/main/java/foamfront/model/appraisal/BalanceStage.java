@@ -51,6 +51,7 @@ final class BalanceStage {
                 airframe.surfaces(),
                 w.polars,
                 w.balance.x(),
+                w.balance.foremostX(airframe.chord()),
                 w.bodyMoment,
                 ParasiteBuildUp.of(airframe, w.air()),
                 w.air(),
@@ -58,7 +59,7 @@ final class BalanceStage {
                 w.factors);
         w.set(Measure.STALL_SPEED, w.flight.stallSpeed());
         w.set(Measure.MAXIMUM_LIFT, w.flight.maximumLift());
-        w.set(Measure.TRIM_TRAVEL, Math.abs(w.flight.elevator(w.flight.maximumLift())) / Handling.FULL_TRAVEL);
+        w.set(Measure.TRIM_TRAVEL, Math.abs(w.flight.elevatorAtStall()) / Handling.FULL_TRAVEL);
         handling(w);
     }
 

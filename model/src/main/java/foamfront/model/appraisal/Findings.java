@@ -4,6 +4,7 @@ import foamfront.model.aero.LiftingSystem;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.fabrication.BillOfMaterials;
+import foamfront.model.flight.FullThrottle;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Provenance;
@@ -57,9 +58,9 @@ final class Findings {
         List<Caveat> found = new ArrayList<>();
         PowerPlant plant = FlightStage.plant(w.design.power());
         add(found, Caveat.SECTION_RANGE, !w.flight.insideSectionData(1.2 * w.flight.stallSpeed()));
-        add(found, Caveat.PROPELLER_RANGE, !w.performance.insidePropellerData());
+        add(found, Caveat.PROPELLER_RANGE, !w.performance.fullThrottle().insidePropellerData());
         add(found, Caveat.PROPELLER_REGRESSION, plant.propeller().provenance() == Provenance.REGRESSION);
-        add(found, Caveat.ENDURANCE_CLIPPED, w.performance.enduranceClipped());
+        add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
         add(found, Caveat.TIP_STALL, w.flight.stallPlace() > 2 / 3.0);
         add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
@@ -99,10 +100,10 @@ final class Findings {
     private static List<PowerPoint> power(Workbench w, List<PolarPoint> polar) {
         List<PowerPoint> points = new ArrayList<>();
         PowerTrain train = FlightStage.train(w);
+        FullThrottle full = w.performance.fullThrottle();
         for (PolarPoint p : polar) {
-            double available = w.performance.fullThrust(p.speed());
+            double available = full.thrust(p.speed());
             double required = w.flight.poweredDrag(p.speed(), FlightStage.streamArea(w));
-            double climb = (available - required) * p.speed() / w.flight.weight();
             boolean holds = train.solveHolding(required, p.speed(), HALF_CHARGE) == Outcome.REACHED;
             points.add(new PowerPoint(
                     p.speed(),
@@ -111,7 +112,7 @@ final class Findings {
                     holds ? train.throttle() : Double.NaN,
                     holds ? train.batteryCurrent() : Double.NaN,
                     holds ? train.batteryCurrent() * train.batteryVoltage() : Double.NaN,
-                    climb));
+                    full.climbRate(w.flight, p.speed())));
         }
         return points;
     }

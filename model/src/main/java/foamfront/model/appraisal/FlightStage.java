@@ -8,8 +8,10 @@ import foamfront.model.design.Load;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.UndercarriageKind;
+import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.GroundAndHand;
 import foamfront.model.flight.Handling;
+import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
 import foamfront.model.mission.Measure;
@@ -44,26 +46,28 @@ final class FlightStage {
                 streamArea(w),
                 ParasiteBuildUp.idlePropeller(plant.propeller()),
                 wind);
+        FullThrottle full = p.fullThrottle();
+        LevelFlight level = p.level();
         double weight = w.flight.weight();
-        w.set(Measure.ENDURANCE, p.endurance());
-        w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * p.endurance());
-        w.set(Measure.RANGE, p.range());
-        w.set(Measure.OUT_AND_BACK, p.outAndBack());
-        w.set(Measure.CRUISE_SPEED, p.cruiseSpeed());
-        w.set(Measure.CRUISE_RATIO, p.cruiseSpeed() / w.flight.stallSpeed());
-        w.set(Measure.TOP_SPEED, p.topSpeed());
-        w.set(Measure.TOP_SPEED_RATIO, p.topSpeed() / Math.max(w.flight.stallSpeed(), wind * 4 / 3));
-        w.set(Measure.CLIMB_RATE, p.climbRate());
+        w.set(Measure.ENDURANCE, level.endurance());
+        w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * level.endurance());
+        w.set(Measure.RANGE, level.range());
+        w.set(Measure.OUT_AND_BACK, level.outAndBack());
+        w.set(Measure.CRUISE_SPEED, level.cruiseSpeed());
+        w.set(Measure.CRUISE_RATIO, level.cruiseSpeed() / w.flight.stallSpeed());
+        w.set(Measure.TOP_SPEED, full.topSpeed());
+        w.set(Measure.TOP_SPEED_RATIO, full.topSpeed() / Math.max(w.flight.stallSpeed(), wind * 4 / 3));
+        w.set(Measure.CLIMB_RATE, full.climbRate());
         w.set(Measure.GLIDE_RATIO, p.glideRatio());
         w.set(Measure.SINK_RATE, p.sinkRate());
-        w.set(Measure.THRUST_TO_WEIGHT, p.staticThrust() / weight);
-        w.set(Measure.POWER_LOADING, p.fullPower() * GRAVITY / weight);
-        w.set(Measure.MOTOR_LOAD, Loads.motor(plant.motor(), p.fullMotorInput()));
-        w.set(Measure.CONTROLLER_LOAD, Loads.controller(plant.controller(), p.fullCurrent() / motors));
-        w.set(Measure.BATTERY_LOAD, Loads.battery(plant.battery(), p.fullCurrent()));
-        w.set(Measure.CELL_VOLTAGE, p.lowVoltage() / plant.battery().cells());
-        w.set(Measure.TIP_SPEED, Loads.tip(plant.propeller(), p.topRotation()));
-        w.set(Measure.NOISE, Math.PI * plant.propeller().diameter() * p.cruiseRotation());
+        w.set(Measure.THRUST_TO_WEIGHT, full.staticThrust() / weight);
+        w.set(Measure.POWER_LOADING, full.power() * GRAVITY / weight);
+        w.set(Measure.MOTOR_LOAD, Loads.motor(plant.motor(), full.motorInput()));
+        w.set(Measure.CONTROLLER_LOAD, Loads.controller(plant.controller(), full.current() / motors));
+        w.set(Measure.BATTERY_LOAD, Loads.battery(plant.battery(), full.current()));
+        w.set(Measure.CELL_VOLTAGE, full.lowVoltage() / plant.battery().cells());
+        w.set(Measure.TIP_SPEED, Loads.tip(plant.propeller(), full.topRotation()));
+        w.set(Measure.NOISE, Math.PI * plant.propeller().diameter() * level.cruiseRotation());
         polar(w);
         powerOn(w, plant, motors);
         torque(w, motors);
@@ -81,7 +85,9 @@ final class FlightStage {
     private static void powerOn(Workbench w, PowerPlant plant, int motors) {
         double force = motors
                 * PropellerNormalForce.areaPerRadian(
-                        plant.propeller(), w.performance.topRotation(), Performance.SAFE * w.flight.stallSpeed());
+                        plant.propeller(),
+                        w.performance.fullThrottle().topRotation(),
+                        Performance.SAFE * w.flight.stallSpeed());
         double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
         double shift = force * (w.airframe.stations().shaft().x() - w.neutralPoint) / (slope + force);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
@@ -92,7 +98,7 @@ final class FlightStage {
         double speed = Performance.SAFE * w.flight.stallSpeed();
         double area = 0.5 * w.flight.density() * speed * speed * w.lifting.referenceArea();
         double lever = w.airframe.stations().shaft().z() - w.balance.z();
-        double moment = -w.performance.fullThrust(speed) * lever / (area * w.lifting.referenceChord());
+        double moment = -w.performance.fullThrottle().thrust(speed) * lever / (area * w.lifting.referenceChord());
         double authority = w.lifting.elevatorMomentSlope(w.balance.x());
         double trimmed = w.flight.elevator(w.flight.liftCoefficient(speed));
         double elevator = authority == 0 ? trimmed : trimmed - moment / authority;
@@ -110,7 +116,7 @@ final class FlightStage {
             allowed = 0.3 * w.rollPower * pressure * w.airframe.area() * span;
         }
         // Twins turn opposite ways or share the moment; one motor's torque is what rolls the model.
-        w.set(Measure.TORQUE_ROLL, motors == 1 ? w.performance.staticTorque() / allowed : 0);
+        w.set(Measure.TORQUE_ROLL, motors == 1 ? w.performance.fullThrottle().staticTorque() / allowed : 0);
     }
 
     private static void launch(Workbench w) {

@@ -22,8 +22,8 @@ final class StrengthStage {
 
     static void run(Workbench w) {
         double stall = w.flight.stallSpeed();
-        double cruise = Math.max(w.performance.cruiseSpeed(), Performance.CRUISE * stall);
-        double top = Math.max(FULL_CHARGE_SPEED * w.performance.topSpeed(), cruise);
+        double cruise = Math.max(w.performance.level().cruiseSpeed(), Performance.CRUISE * stall);
+        double top = Math.max(FULL_CHARGE_SPEED * w.performance.fullThrottle().topSpeed(), cruise);
         FlightLoads loads = new FlightLoads(
                 w.balance.mass(),
                 w.masses.mass(MassGroup.WING),

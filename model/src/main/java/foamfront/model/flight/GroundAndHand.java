@@ -18,14 +18,14 @@ public final class GroundAndHand {
     public static double lowestAfterThrow(
             TrimmedFlight flight, Performance performance, Launch launch, double throwFactor, boolean pusher) {
         return HandLaunch.lowest(
-                flight, performance.thrustCurve(), performance.parabola(), launch, throwFactor, pusher);
+                flight, performance.fullThrottle().thrustCurve(), performance.parabola(), launch, throwFactor, pusher);
     }
 
     /** Ground roll to 1.2 stall speeds, m; {@value #NEVER} where it never gets there. */
     public static double takeOff(TrimmedFlight flight, Performance performance, double friction) {
         double roll = TakeOffRoll.of(
                 flight,
-                performance.thrustCurve(),
+                performance.fullThrottle().thrustCurve(),
                 performance.parabola(),
                 GROUND_LIFT * flight.maximumLift(),
                 friction);

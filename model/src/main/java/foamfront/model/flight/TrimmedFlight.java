@@ -13,54 +13,40 @@ import org.jspecify.annotations.Nullable;
 /**
  * One balanced aeroplane trimmed in pitch, at any level speed.
  *
- * <p>Lift and pitching moment of the lifting system are linear in incidence and elevator, so trim is too (derived): with
- * C_m(α, δ) = 0 about the balance point, body moment included,
- *
- * <pre>  α = α₀ + α₁ C_L,   δ = δ₀ + δ₁ C_L,   c_l = c₀ + c₁ C_L on every strip.</pre>
- *
- * Stall is the first strip of wing or tail to reach the end of its section at its own Reynolds number. Drag sums the strips' profile drag
- * at their own lift and Reynolds number, the far-wake induced drag of the trimmed loading (trim drag by construction), fins
- * and parasite drag. Lift is taken equal to weight; thrust's share is neglected.
+ * <p>Trim and the lift of every strip are straight lines in C_L ({@link TrimLine}, {@link Strips}). Stall is the first strip of
+ * wing or tail to reach the end of its section at its own Reynolds number; it is taken at the foremost balance point that
+ * flight can reach, where trim asks the most of the elevator and takes the most lift. Drag sums the strips' profile drag at their
+ * own lift and Reynolds number, the far-wake induced drag of the trimmed loading (trim drag by construction), fins and
+ * parasite drag, all at the balance point of take-off. Lift is taken equal to weight; thrust's share is neglected.
  *
  * <p>Belongs to one worker; what it says stands until the next {@link #prepare}. Nothing is allocated after construction.
  */
 public final class TrimmedFlight {
-    private static final int MOST_STRIPS = 64;
-
     /** Fixed-point steps for the stall speed: maximum lift changes slowly with speed, so each step gains a digit. */
     private static final int STALL_STEPS = 6;
 
-    /** Strips whose lift changes less than this with the aeroplane's never stall. */
-    private static final double UNLOADED = 1e-6;
+    /** A balance point that moves less than this stays, m. */
+    private static final double LEAST_SHIFT = 1e-6;
 
     private static final int SCRUBBING_ROUNDS = 2;
 
-    private final double[] atRest = new double[MOST_STRIPS];
-    private final double[] perLift = new double[MOST_STRIPS];
-    private final double[] area = new double[MOST_STRIPS];
-    private final double[] reynoldsShift = new double[MOST_STRIPS];
-    private final double[] place = new double[MOST_STRIPS];
-    private final SectionPolar[] polar = new SectionPolar[MOST_STRIPS];
+    private final TrimLine trim = new TrimLine();
+    private final Strips strips = new Strips();
+    private final TrimLine forwardTrim = new TrimLine();
+    private final Strips forwardStrips = new Strips();
 
     private LiftingSystem lifting;
     private Factors factors = Factors.NOMINAL;
-    private int wingStrips;
-    private int liftingStrips;
-    private int strips;
     private double density;
     private double weight;
     private double reference;
     private double span;
     private @Nullable ParasiteDrag drags;
 
-    private double incidenceAtRest;
-    private double incidencePerLift;
-    private double elevatorAtRest;
-    private double elevatorPerLift;
-
     private double maximumLift;
     private double stallSpeed;
     private double stallPlace;
+    private double elevatorAtStall;
 
     private double cleanDrag;
     private double profile;
@@ -77,6 +63,7 @@ public final class TrimmedFlight {
      * @param surfaces as solved
      * @param polars of each surface's section
      * @param balanceX balance point from the nose, m
+     * @param forwardX foremost balance point that flight can reach, at most {@code balanceX}, m
      * @param bodyMoment dC_m/dα of the bodies, per rad, on reference area and chord
      * @param drags parasite drag area against speed
      * @param weight N
@@ -86,6 +73,7 @@ public final class TrimmedFlight {
             List<Surface> surfaces,
             SectionPolar[] polars,
             double balanceX,
+            double forwardX,
             double bodyMoment,
             ParasiteDrag drags,
             Atmosphere air,
@@ -98,103 +86,26 @@ public final class TrimmedFlight {
         reference = lifting.referenceArea();
         span = lifting.referenceSpan();
         this.drags = drags;
-        trimLine(balanceX, bodyMoment);
-        double logViscosity = StrictMath.log(air.kinematicViscosity());
-        strips = 0;
-        for (int s = 0; s < lifting.surfaceCount(); s++) {
-            Surface surface = surfaces.get(lifting.listed(s));
-            double semispan = 0.5 * surface.span();
-            for (int i = lifting.firstStrip(s); i < lifting.endStrip(s); i++) {
-                addStrip(i, polars[lifting.listed(s)], lifting.stripY(i) / semispan, logViscosity);
-            }
-            if (surface.role() != Surface.Role.TAIL) {
-                wingStrips = strips;
-            }
+        trim.solve(lifting, balanceX, bodyMoment);
+        strips.lay(lifting, surfaces, polars, trim, air.kinematicViscosity());
+        if (balanceX - forwardX < LEAST_SHIFT) {
+            stall(trim, strips);
+        } else {
+            forwardTrim.solve(lifting, forwardX, bodyMoment);
+            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, air.kinematicViscosity());
+            stall(forwardTrim, forwardStrips);
         }
-        liftingStrips = strips;
-        for (int i = 0; i < surfaces.size(); i++) {
-            Surface surface = surfaces.get(i);
-            if (surface.role() == Surface.Role.FIN) {
-                addFin(surface, polars[i], logViscosity);
-            }
-        }
-        stall();
     }
 
-    private void trimLine(double balanceX, double bodyMoment) {
-        double c0 = lifting.liftCoefficient(0, 0, 0);
-        double ca = lifting.liftSlope();
-        double cd = lifting.elevatorLiftSlope();
-        double m0 = lifting.fixedMoment(balanceX);
-        double ma = lifting.momentSlope(balanceX) + bodyMoment;
-        double md = lifting.elevatorMomentSlope(balanceX);
-        if (md == 0) {
-            incidenceAtRest = -c0 / ca;
-            incidencePerLift = 1 / ca;
-            elevatorAtRest = 0;
-            elevatorPerLift = 0;
-            return;
-        }
-        // From C_m = 0: δ = -(m0 + ma α) / md; put into C_L = c0 + ca α + cd δ.
-        double slope = ca - cd * ma / md;
-        incidencePerLift = 1 / slope;
-        incidenceAtRest = (cd * m0 / md - c0) / slope;
-        elevatorAtRest = -(m0 + ma * incidenceAtRest) / md;
-        elevatorPerLift = -ma * incidencePerLift / md;
-    }
-
-    private void addStrip(int strip, SectionPolar section, double share, double logViscosity) {
-        double none = lifting.stripLiftCoefficient(strip, incidenceAtRest, elevatorAtRest, 0);
-        double one = lifting.stripLiftCoefficient(
-                strip, incidenceAtRest + incidencePerLift, elevatorAtRest + elevatorPerLift, 0);
-        atRest[strips] = none;
-        perLift[strips] = one - none;
-        area[strips] = 2 * lifting.stripArea(strip);
-        reynoldsShift[strips] = StrictMath.log(lifting.stripChord(strip)) - logViscosity;
-        place[strips] = share;
-        polar[strips] = section;
-        strips++;
-    }
-
-    private void addFin(Surface fin, SectionPolar section, double logViscosity) {
-        atRest[strips] = 0;
-        perLift[strips] = 0;
-        area[strips] = fin.area();
-        reynoldsShift[strips] = StrictMath.log(fin.meanAerodynamicChord()) - logViscosity;
-        place[strips] = 0;
-        polar[strips] = section;
-        strips++;
-    }
-
-    private void stall() {
+    private void stall(TrimLine line, Strips along) {
         double speed = StrictMath.sqrt(2 * weight / (density * reference));
         for (int step = 0; step < STALL_STEPS; step++) {
-            maximumLift = liftAtFirstStall(StrictMath.log(speed));
+            maximumLift = along.liftAtFirstStall(StrictMath.log(speed), factors.maximumLift());
             speed = Math.sqrt(2 * weight / (density * reference * maximumLift));
         }
         stallSpeed = speed;
-    }
-
-    private double liftAtFirstStall(double logSpeed) {
-        double least = 10;
-        for (int i = 0; i < liftingStrips; i++) {
-            double lift = liftAtStall(i, logSpeed + reynoldsShift[i]);
-            if (lift < least) {
-                least = lift;
-                stallPlace = i < wingStrips ? place[i] : 0;
-            }
-        }
-        return Math.max(0.05, least);
-    }
-
-    /** C_L at which one strip reaches the end of its section that more lift drives it to. */
-    private double liftAtStall(int i, double logReynolds) {
-        double slope = perLift[i];
-        if (Math.abs(slope) < UNLOADED) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double end = slope > 0 ? polar[i].maximumLift(logReynolds) : polar[i].minimumLift(logReynolds);
-        return (factors.maximumLift() * end - atRest[i]) / slope;
+        stallPlace = along.stallPlace();
+        elevatorAtStall = line.elevator(maximumLift);
     }
 
     /** Level-flight drag at a speed (m/s), N; its parts then stand in {@link #profileDrag()} and so on. */
@@ -205,11 +116,7 @@ public final class TrimmedFlight {
     /** Drag at a speed (m/s) and lift coefficient, N. */
     public double drag(double speed, double lift) {
         double logSpeed = StrictMath.log(speed);
-        double sum = 0;
-        for (int i = 0; i < strips; i++) {
-            sum += area[i] * polar[i].drag(atRest[i] + perLift[i] * lift, logSpeed + reynoldsShift[i]);
-        }
-        profile = factors.sectionDrag() * sum / reference;
+        profile = factors.sectionDrag() * strips.dragArea(lift, logSpeed) / reference;
         induced = lifting.inducedDrag(incidence(lift), elevator(lift), 0);
         parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
         cleanDrag = 0.5 * density * speed * speed * reference * (profile + induced + parasite);
@@ -234,6 +141,12 @@ public final class TrimmedFlight {
         return drag;
     }
 
+    /** Drag with the slipstream of a given thrust (N) of a propeller ahead of the body, N. */
+    public double pulledDrag(double thrust, double speed, double discArea) {
+        double clean = drag(speed);
+        return clean + slipstreamDrag(scrubbed(speed, discArea), thrust, speed, discArea);
+    }
+
     /** Of the last {@link #drag}, taken at this speed, what lies in the stream of a propeller ahead, N. */
     double scrubbed(double speed, double discArea) {
         double share = Math.min(1, 2 * Math.sqrt(discArea / Math.PI) / span);
@@ -251,13 +164,7 @@ public final class TrimmedFlight {
 
     /** Whether every wing strip is inside its section's measured Reynolds numbers at a speed. */
     public boolean insideSectionData(double speed) {
-        double logSpeed = StrictMath.log(speed);
-        for (int i = 0; i < wingStrips; i++) {
-            if (!polar[i].inside(logSpeed + reynoldsShift[i])) {
-                return false;
-            }
-        }
-        return true;
+        return strips.insideSectionData(StrictMath.log(speed));
     }
 
     private double drags(double logSpeed) {
@@ -277,12 +184,17 @@ public final class TrimmedFlight {
 
     /** Incidence of the body axis trimmed at a lift coefficient, rad. */
     public double incidence(double lift) {
-        return incidenceAtRest + incidencePerLift * lift;
+        return trim.incidence(lift);
     }
 
     /** Elevator (elevon) trimmed at a lift coefficient, trailing edge down positive, rad. */
     public double elevator(double lift) {
-        return elevatorAtRest + elevatorPerLift * lift;
+        return trim.elevator(lift);
+    }
+
+    /** Elevator (elevon) trimmed at maximum lift, trailing edge down positive, rad. */
+    public double elevatorAtStall() {
+        return elevatorAtStall;
     }
 
     /** Trimmed maximum lift coefficient, power off. */

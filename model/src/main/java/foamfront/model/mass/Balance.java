@@ -101,4 +101,13 @@ public record Balance(
     public double greatestMargin() {
         return Math.max(marginFull, Math.max(marginHalf, marginReleased));
     }
+
+    /**
+     * Foremost balance point over the load states, m from the nose; {@link #x} itself where nothing moves it forward.
+     *
+     * @param chord mean chord that margins are counted in, m
+     */
+    public double foremostX(double chord) {
+        return x - (greatestMargin() - marginFull) * chord;
+    }
 }

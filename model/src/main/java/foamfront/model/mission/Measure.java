@@ -37,7 +37,11 @@ public enum Measure {
             "flying weight over wing area to the power 1.5"),
     POWER_LOADING(
             "power loading", Unit.WATT_PER_KILOGRAM, NEITHER, "electrical input at full throttle over flying weight"),
-    STALL_SPEED("stall speed", Unit.METRE_PER_SECOND, LOWER, "least level speed, trimmed, power off"),
+    STALL_SPEED(
+            "stall speed",
+            Unit.METRE_PER_SECOND,
+            LOWER,
+            "least level speed, trimmed at the foremost balance point, power off"),
     CRUISE_SPEED(
             "cruise speed",
             Unit.METRE_PER_SECOND,
@@ -86,7 +90,11 @@ public enum Measure {
             Unit.RATIO,
             LOWER,
             "at full throttle, over 3 % of weight times span without ailerons, 30 % of the ailerons' moment with"),
-    TRIM_TRAVEL("elevator at stall", Unit.RATIO, LOWER, "elevator travel used to trim at maximum lift, of full travel"),
+    TRIM_TRAVEL(
+            "elevator at stall",
+            Unit.RATIO,
+            LOWER,
+            "elevator travel used to trim at maximum lift and the foremost balance point, of full travel"),
     POWER_TRIM(
             "elevator under power",
             Unit.RATIO,
@@ -161,7 +169,11 @@ public enum Measure {
     CAR_ROOM("room left in the car", Unit.MILLIMETRE, HIGHER, "beside the tightest packed piece"),
     DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
     NOISE("noise index", Unit.METRE_PER_SECOND, LOWER, "propeller tip speed in cruise"),
-    MAXIMUM_LIFT("maximum lift coefficient", Unit.RATIO, HIGHER, "trimmed, whole aeroplane, power off"),
+    MAXIMUM_LIFT(
+            "maximum lift coefficient",
+            Unit.RATIO,
+            HIGHER,
+            "trimmed at the foremost balance point, whole aeroplane, power off"),
     SPAN_EFFICIENCY("span efficiency", Unit.RATIO, HIGHER, "of the whole aeroplane's drag polar, viscous"),
     ZERO_LIFT_DRAG("zero-lift drag coefficient", Unit.RATIO, LOWER, "of the parabola through the drag polar");
 

@@ -40,6 +40,21 @@ class FittingsTest {
                 .isBetween(0.91, 1.02);
     }
 
+    /** The cube's 1.05; a longer box less, until friction on its sides makes up for it. */
+    @Test
+    void aBoxDragsByItsLengthToo() {
+        double face = 0.04 * 0.04;
+        assertThat(box(0.04) / face).isCloseTo(1.05, within(1e-12));
+        assertThat(box(0.08)).isBetween(0.8 * face, 0.95 * box(0.04));
+        assertThat(box(0.40)).isGreaterThan(1.1 * box(0.16));
+        double friction = SkinFriction.turbulent(12 * 0.4 / VISCOSITY) * 4 * 0.04 * (0.4 - 4.4 * 2 * 0.04 / 1.7725);
+        assertThat(box(0.40) - box(0.16)).isBetween(friction, 1.2 * friction);
+    }
+
+    private static double box(double length) {
+        return Fittings.box(length, 0.04, 0.04, 12, VISCOSITY);
+    }
+
     @Test
     void bandsAddUp() {
         assertThat(Fittings.rubberBands(6, 0.003, 0.1, 12, VISCOSITY))

@@ -75,10 +75,10 @@ class AppraisalRelationsLawsTest {
         for (int stage = 0; stage < Stages.count(); stage++) {
             Stages.at(stage).run(bench);
         }
-        double top = bench.performance.topSpeed();
+        double top = bench.performance.fullThrottle().topSpeed();
         if (top > 0) {
             double drag = bench.flight.poweredDrag(top, FlightStage.streamArea(bench));
-            assertThat(bench.performance.fullThrust(top)).isCloseTo(drag, within(BRACKET * drag));
+            assertThat(bench.performance.fullThrottle().thrust(top)).isCloseTo(drag, within(BRACKET * drag));
         }
     }
 

@@ -28,7 +28,7 @@ final class Flights {
     final double balanceX;
     final double bodyMoment;
 
-    private Flights(Design design, double weight) {
+    private Flights(Design design, double weight, double stated, double forward) {
         Airframe airframe = Airframe.of(design);
         List<Surface> surfaces = airframe.surfaces();
         SectionPolar[] polars = new SectionPolar[surfaces.size()];
@@ -41,12 +41,13 @@ final class Flights {
         lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
         bodyMoment = BodyMoment.pitchSlope(airframe.body(), lifting.referenceArea(), lifting.referenceChord());
         double neutral = -(lifting.momentSlope(0) + bodyMoment) * lifting.referenceChord() / lifting.liftSlope();
-        balanceX = neutral - MARGIN * lifting.referenceChord();
+        balanceX = Double.isNaN(stated) ? neutral - MARGIN * lifting.referenceChord() : stated;
         flight.prepare(
                 lifting,
                 surfaces,
                 polars,
                 balanceX,
+                balanceX - forward,
                 bodyMoment,
                 ParasiteBuildUp.of(airframe, AIR),
                 AIR,
@@ -55,7 +56,17 @@ final class Flights {
     }
 
     static Flights of(Design design, double weight) {
-        return new Flights(design, weight);
+        return new Flights(design, weight, Double.NaN, 0);
+    }
+
+    /** Balanced at a stated point, m from the nose. */
+    static Flights balanced(Design design, double weight, double x) {
+        return new Flights(design, weight, x, 0);
+    }
+
+    /** With a balance point that can move forward in flight, m. */
+    static Flights moving(Design design, double weight, double forward) {
+        return new Flights(design, weight, Double.NaN, forward);
     }
 
     static TrimmedFlight trainer(double weight) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.Arrangements;
+import foamfront.model.design.Design;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -12,6 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TrimmedFlightLawsTest {
     /** Sums of a few dozen terms. */
     private static final double ROUNDING = 1e-10;
+
+    /** m. */
+    private static final double FORWARD = 0.02;
 
     static LongStream seeds() {
         return LongStream.range(0, 54);
@@ -72,5 +76,23 @@ class TrimmedFlightLawsTest {
         assertThat(0.5 * flight.density() * 11 * 11 * flight.referenceArea() * lift)
                 .isCloseTo(7, within(ROUNDING));
         assertThat(flight.liftCoefficient(flight.stallSpeed())).isCloseTo(flight.maximumLift(), within(1e-3));
+    }
+
+    /** A balance point that moves forward in flight asks more elevator at the stall; level flight before it stays as it was. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void stallIsTakenAtTheForemostBalancePoint(long seed) {
+        Design design = Arrangements.near(seed);
+        Flights still = Flights.of(design, 7);
+        Flights moving = Flights.moving(design, 7, FORWARD);
+        Flights ahead = Flights.balanced(design, 7, still.balanceX - FORWARD);
+
+        assertThat(moving.flight.maximumLift()).isEqualTo(ahead.flight.maximumLift());
+        assertThat(moving.flight.stallSpeed()).isEqualTo(ahead.flight.stallSpeed());
+        assertThat(moving.flight.elevatorAtStall())
+                .isEqualTo(ahead.flight.elevator(ahead.flight.maximumLift()))
+                .isLessThan(still.flight.elevatorAtStall());
+        assertThat(moving.flight.drag(12)).isEqualTo(still.flight.drag(12));
+        assertThat(moving.flight.elevator(0.5)).isEqualTo(still.flight.elevator(0.5));
     }
 }

@@ -80,6 +80,16 @@ class BalanceTest {
         assertThat(balance.marginReleased()).isLessThan(0.1);
         assertThat(balance.leastMargin()).isEqualTo(balance.marginReleased());
         assertThat(balance.greatestMargin()).isEqualTo(balance.marginFull());
+        assertThat(balance.foremostX(AIM.chord())).isEqualTo(balance.x());
+    }
+
+    @Test
+    void aLoadReleasedBehindTheAimMovesTheBalancePointForward() {
+        MassItem drop = MassItem.point("seed", 0.2, 0.5, 0, 0, MassGroup.RELEASED);
+        Balance balance = Balance.solve(block(0.30, drop), new BatteryBay(0.05, 0.6, 0.1, 0), 1, AIM);
+        // Placed for half: 1 × 0.30 + 0.1 × 0.5 + 0.25 x = 1.35 × 0.30, so x = 0.22; without the load 0.355 / 1.25.
+        assertThat(balance.greatestMargin()).isEqualTo(balance.marginReleased());
+        assertThat(balance.foremostX(AIM.chord())).isCloseTo(0.355 / 1.25, within(ROUNDING));
     }
 
     @Test

@@ -1,0 +1,175 @@
+package foamfront.model.flight;
+
+import foamfront.model.propulsion.PowerTrain;
+
+/**
+ * What full throttle gives: at rest with a full battery, in climb and at top speed with 30 % charge.
+ *
+ * <p>Climb is flown with the slipstream of full throttle's thrust, level flight with that of the thrust it needs; at the top
+ * speed the two are the same.
+ */
+public final class FullThrottle {
+    private static final double LOW_CHARGE = 0.3;
+    static final double FULL_CHARGE = 1;
+
+    /** Steps of false position: eight digits for any bracket the table leaves. */
+    private static final int ROOT_STEPS = 12;
+
+    private static final double ROOT_WIDTH = 1e-3; // m/s
+
+    private final ThrustCurve thrust = new ThrustCurve();
+    private final double[] sinking = new double[SpeedTable.SIZE];
+
+    private double streamArea;
+    private double climbRate;
+    private double climbSpeed;
+    private double topSpeed;
+    private double staticThrust;
+    private double staticTorque;
+    private double power;
+    private double motorInput;
+    private double current;
+    private double lowVoltage;
+    private double topRotation;
+    private boolean insidePropellerData;
+
+    void solve(TrimmedFlight flight, PowerTrain train, SpeedTable table, double pitch, double discArea) {
+        streamArea = discArea;
+        train.solveFullThrottle(0, FULL_CHARGE);
+        staticThrust = train.thrust();
+        staticTorque = train.torque();
+        power = train.batteryVoltage() * train.batteryCurrent();
+        motorInput = train.motorVoltage() * train.motorCurrent();
+        current = train.batteryCurrent();
+        insidePropellerData = train.insideMeasured();
+        topRotation = train.rotation();
+        train.solveFullThrottle(0, LOW_CHARGE);
+        lowVoltage = train.batteryVoltage();
+        thrust.fit(train, pitch, LOW_CHARGE);
+        climb(flight, table);
+        top(flight, table);
+        train.solveFullThrottle(topSpeed, FULL_CHARGE);
+        topRotation = Math.max(topRotation, train.rotation());
+    }
+
+    private void climb(TrimmedFlight flight, SpeedTable table) {
+        for (int i = 0; i < SpeedTable.SIZE; i++) {
+            double v = table.speed[i];
+            double pull = thrust.at(v);
+            double drag = table.clean[i] + flight.slipstreamDrag(table.scrubbed[i], pull, v, streamArea);
+            sinking[i] = (drag - pull) * v / flight.weight();
+        }
+        table.minimise(sinking, Performance.SAFE * flight.stallSpeed(), speed -> -climbRate(flight, speed));
+        climbRate = -table.value();
+        climbSpeed = table.at();
+    }
+
+    /** Rate of climb at a speed (m/s), m/s. */
+    public double climbRate(TrimmedFlight flight, double speed) {
+        double pull = thrust.at(speed);
+        return (pull - flight.pulledDrag(pull, speed, streamArea)) * speed / flight.weight();
+    }
+
+    /** The fastest speed at which full throttle holds level flight, by regula falsi with the Illinois step. */
+    private void top(TrimmedFlight flight, SpeedTable table) {
+        int at = SpeedTable.SIZE - 1;
+        while (at >= 0 && thrust.at(table.speed[at]) < table.drag[at]) {
+            at--;
+        }
+        if (at < 0) {
+            topSpeed = 0;
+            return;
+        }
+        double low = table.speed[at];
+        double excessLow = thrust.at(low) - table.drag[at];
+        boolean last = at == SpeedTable.SIZE - 1;
+        double high = last ? Math.max(1.05 * low, thrust.fastest()) : table.speed[at + 1];
+        double excessHigh = thrust.at(high) - (last ? flight.poweredDrag(high, streamArea) : table.drag[at + 1]);
+        if (excessHigh >= 0) {
+            topSpeed = high;
+            return;
+        }
+        for (int i = 0; i < ROOT_STEPS; i++) {
+            double middle = (low * excessHigh - high * excessLow) / (excessHigh - excessLow);
+            double excess = thrust.at(middle) - flight.poweredDrag(middle, streamArea);
+            if (excess >= 0) {
+                low = middle;
+                excessLow = excess;
+                excessHigh *= 0.5;
+            } else {
+                high = middle;
+                excessHigh = excess;
+                excessLow *= 0.5;
+            }
+            if (high - low < ROOT_WIDTH) {
+                break;
+            }
+        }
+        topSpeed = 0.5 * (low + high);
+    }
+
+    /** Thrust against speed with the battery at 30 %. */
+    ThrustCurve thrustCurve() {
+        return thrust;
+    }
+
+    /** Thrust at an airspeed (m/s) with the battery at 30 %, N. */
+    public double thrust(double speed) {
+        return thrust.at(speed);
+    }
+
+    /** Best rate, m/s; negative where it cannot hold level. */
+    public double climbRate() {
+        return climbRate;
+    }
+
+    /** Speed of best climb, m/s. */
+    public double climbSpeed() {
+        return climbSpeed;
+    }
+
+    /** m/s; 0 where it cannot fly level. */
+    public double topSpeed() {
+        return topSpeed;
+    }
+
+    /** At full charge, N. */
+    public double staticThrust() {
+        return staticThrust;
+    }
+
+    /** Torque of each propeller in the same state, N m. */
+    public double staticTorque() {
+        return staticTorque;
+    }
+
+    /** Electrical power from the battery in the same state, W. */
+    public double power() {
+        return power;
+    }
+
+    /** Electrical input of each motor in the same state, W. */
+    public double motorInput() {
+        return motorInput;
+    }
+
+    /** Battery current in the same state, A. */
+    public double current() {
+        return current;
+    }
+
+    /** Battery voltage at rest with 30 % charge, V. */
+    public double lowVoltage() {
+        return lowVoltage;
+    }
+
+    /** Fastest rotation met, rev/s. */
+    public double topRotation() {
+        return topRotation;
+    }
+
+    /** Whether rest at full charge lies inside the propeller's measured range. */
+    public boolean insidePropellerData() {
+        return insidePropellerData;
+    }
+}

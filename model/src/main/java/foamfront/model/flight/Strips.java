@@ -1,0 +1,131 @@
+package foamfront.model.flight;
+
+import foamfront.model.aero.LiftingSystem;
+import foamfront.model.airframe.Surface;
+import foamfront.model.section.SectionPolar;
+import java.util.List;
+
+/**
+ * The strips of one aeroplane along a {@link TrimLine}, on each of which c_l = c₀ + c₁ C_L, and its fins at zero lift: what their
+ * sections drag, and at which C_L the first of them stalls.
+ */
+final class Strips {
+    private static final int MOST = 64;
+
+    /** Strips whose lift changes less than this with the aeroplane's never stall. */
+    private static final double UNLOADED = 1e-6;
+
+    private static final double LEAST_LIFT = 0.05;
+    private static final double MOST_LIFT = 10;
+
+    private final double[] atRest = new double[MOST];
+    private final double[] perLift = new double[MOST];
+    private final double[] area = new double[MOST];
+    private final double[] reynoldsShift = new double[MOST];
+    private final double[] place = new double[MOST];
+    private final SectionPolar[] polar = new SectionPolar[MOST];
+
+    private int wing;
+    private int lifting;
+    private int all;
+    private double stallPlace;
+
+    /**
+     * Lays out the strips of a solved lifting system.
+     *
+     * @param surfaces as solved
+     * @param polars of each surface's section
+     * @param kinematicViscosity m²/s
+     */
+    void lay(
+            LiftingSystem system,
+            List<Surface> surfaces,
+            SectionPolar[] polars,
+            TrimLine trim,
+            double kinematicViscosity) {
+        double logViscosity = StrictMath.log(kinematicViscosity);
+        all = 0;
+        for (int s = 0; s < system.surfaceCount(); s++) {
+            Surface surface = surfaces.get(system.listed(s));
+            double semispan = 0.5 * surface.span();
+            for (int i = system.firstStrip(s); i < system.endStrip(s); i++) {
+                double none = system.stripLiftCoefficient(i, trim.incidence(0), trim.elevator(0), 0);
+                double one = system.stripLiftCoefficient(i, trim.incidence(1), trim.elevator(1), 0);
+                atRest[all] = none;
+                perLift[all] = one - none;
+                place[all] = system.stripY(i) / semispan;
+                add(2 * system.stripArea(i), system.stripChord(i), polars[system.listed(s)], logViscosity);
+            }
+            if (surface.role() != Surface.Role.TAIL) {
+                wing = all;
+            }
+        }
+        lifting = all;
+        for (int i = 0; i < surfaces.size(); i++) {
+            Surface fin = surfaces.get(i);
+            if (fin.role() == Surface.Role.FIN) {
+                atRest[all] = 0;
+                perLift[all] = 0;
+                place[all] = 0;
+                add(fin.area(), fin.meanAerodynamicChord(), polars[i], logViscosity);
+            }
+        }
+    }
+
+    private void add(double stripArea, double chord, SectionPolar section, double logViscosity) {
+        area[all] = stripArea;
+        reynoldsShift[all] = StrictMath.log(chord) - logViscosity;
+        polar[all] = section;
+        all++;
+    }
+
+    /** Profile drag area at a lift coefficient of the aeroplane, m². */
+    double dragArea(double lift, double logSpeed) {
+        double sum = 0;
+        for (int i = 0; i < all; i++) {
+            sum += area[i] * polar[i].drag(atRest[i] + perLift[i] * lift, logSpeed + reynoldsShift[i]);
+        }
+        return sum;
+    }
+
+    /**
+     * C_L at which the first strip of wing or tail reaches the end of its section that more lift drives it to.
+     *
+     * @param factor on the sections' maximum lift
+     */
+    double liftAtFirstStall(double logSpeed, double factor) {
+        double least = MOST_LIFT;
+        for (int i = 0; i < lifting; i++) {
+            double lift = liftAtStall(i, logSpeed + reynoldsShift[i], factor);
+            if (lift < least) {
+                least = lift;
+                stallPlace = i < wing ? place[i] : 0;
+            }
+        }
+        return Math.max(LEAST_LIFT, least);
+    }
+
+    private double liftAtStall(int i, double logReynolds, double factor) {
+        double slope = perLift[i];
+        if (Math.abs(slope) < UNLOADED) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double end = slope > 0 ? polar[i].maximumLift(logReynolds) : polar[i].minimumLift(logReynolds);
+        return (factor * end - atRest[i]) / slope;
+    }
+
+    /** Where the last {@link #liftAtFirstStall} found it, fraction of the semispan. */
+    double stallPlace() {
+        return stallPlace;
+    }
+
+    /** Whether every wing strip is inside its section's measured Reynolds numbers at a speed. */
+    boolean insideSectionData(double logSpeed) {
+        for (int i = 0; i < wing; i++) {
+            if (!polar[i].inside(logSpeed + reynoldsShift[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
