@@ -102,7 +102,7 @@ final class BalanceStage {
         if (controls.ailerons()) {
             rollByAilerons(w);
         } else {
-            rollByRudder(w, tail, yaw);
+            rollByRudder(w, tail, yaw, w.flight.elevator(cruiseLift));
         }
     }
 
@@ -124,14 +124,15 @@ final class BalanceStage {
     }
 
     /** Full rudder holds a sideslip, and dihedral turns that into roll. */
-    private static void rollByRudder(Workbench w, double tail, double yaw) {
+    private static void rollByRudder(Workbench w, double tail, double yaw, double elevator) {
         w.rule(Measure.ROLL_RESPONSE);
         w.rollPower = 0;
         Controls controls = w.design.controls();
         boolean canted = w.design.tail() instanceof Tail.VTail;
         double chord = canted ? controls.elevatorChord() : controls.rudderChord();
+        double travel = canted ? Handling.ruddervatorTravel(elevator) : Handling.RUDDER_TRAVEL;
         double rudder = PlainFlap.effectiveness(chord) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
-        double sideslip = yaw > 0 ? rudder * tail * Handling.RUDDER_TRAVEL / yaw : 0;
+        double sideslip = yaw > 0 ? rudder * tail * travel / yaw : 0;
         Surface wing = w.airframe.wing();
         double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper(w), slopeRatio(w))
                 * Handling.effectiveDihedral(wing)
