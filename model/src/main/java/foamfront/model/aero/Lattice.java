@@ -321,22 +321,25 @@ final class Lattice {
             double turn = PlainFlap.effectiveness(control.chordFraction());
             switch (control.kind()) {
                 case ELEVATOR -> {
-                    both(control, length, elevatorEfficiency, elevator, elevatorMoment);
-                    turn(control, length, turn, rudder);
+                    pitch(control, length, elevatorEfficiency, turn, elevator, elevatorMoment);
+                    if (isCanted(surface)) {
+                        turn(control, length, turn, rudder);
+                    }
                 }
                 case ELEVON -> {
-                    both(control, length, elevatorEfficiency, elevator, elevatorMoment);
+                    pitch(control, length, elevatorEfficiency, turn, elevator, elevatorMoment);
                     turn(control, length, turn, aileron);
                 }
-                case FLAP -> both(control, length, flapEfficiency, flap, flapMoment);
+                case FLAP -> pitch(control, length, flapEfficiency, turn, flap, flapMoment);
                 case AILERON -> turn(control, length, turn, aileron);
                 case RUDDER -> {}
             }
         }
     }
 
-    private void both(Control control, double length, double efficiency, double[] turns, double[] moments) {
-        turn(control, length, efficiency * PlainFlap.effectiveness(control.chordFraction()), turns);
+    private void pitch(
+            Control control, double length, double efficiency, double turn, double[] turns, double[] moments) {
+        turn(control, length, efficiency * turn, turns);
         turn(control, length, efficiency * PlainFlap.momentSlope(control.chordFraction()), moments);
     }
 
