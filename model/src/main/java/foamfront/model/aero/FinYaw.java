@@ -12,9 +12,6 @@ public final class FinYaw {
     /** Effective over geometric aspect ratio of a fin on a body, from memory. */
     public static final double ON_BODY = 1.55;
 
-    /** K of a V-tail's side force: between 0.65 and 0.75 (NACA R-823, 1945, from memory). */
-    private static final double V_TAIL = 0.7;
-
     private FinYaw() {}
 
     /**
@@ -36,23 +33,6 @@ public final class FinYaw {
     public static double sideForceSlope(Surface fin, double slopeRatio, double effective) {
         double height = fin.span();
         return fin.area() * Helmbold.liftSlope(effective * height * height / fin.area(), slopeRatio);
-    }
-
-    /**
-     * dC_n/dβ of a V-tail, both halves, per rad: C_Yβ = -K a_N sin² ν with ν the panels' dihedral and a_N the slope of the
-     * tail laid flat. P. E. Purser and J. P. Campbell, NACA R-823, 1945 (from memory). Zero for a level tail.
-     */
-    public static double vTailStiffness(Surface tail, double slopeRatio, double x, double area, double span) {
-        double breadth = 0;
-        double rise = 0;
-        for (int i = 0; i < tail.panels().size(); i++) {
-            Panel panel = tail.panels().get(i);
-            breadth += panel.breadth();
-            rise += panel.tipZ() - panel.rootZ();
-        }
-        double slope = Helmbold.liftSlope(4 * breadth * breadth / tail.area(), slopeRatio);
-        double sine = rise / breadth;
-        return V_TAIL * slope * sine * sine * tail.area() * (quarterChord(tail) - x) / (area * span);
     }
 
     /** x of the area's mean quarter chord, m: Simpson's rule, exact on straight edges. */

@@ -1,5 +1,7 @@
 package foamfront.model.aero;
 
+import java.util.Arrays;
+
 /**
  * Normal velocity at every control point by a unit horseshoe on every row and strip, with its image about y = 0.
  *
@@ -52,17 +54,27 @@ final class Influence {
         wake = new double[mostStrips * mostStrips];
     }
 
-    /** Fills the first rows·strips columns of the matrix, whose rows are {@code stride} long, and the far wake. */
-    void fill(double[] matrix, int stride) {
+    /**
+     * Fills the first rows·strips columns of the matrix, whose rows are {@code stride} long, and the far wake; and of the
+     * antisymmetric system, one unknown a strip, the same in {@code lateral}.
+     */
+    void fill(double[] matrix, int stride, double[] lateral, int lateralStride) {
         placeVortices();
         int strips = lattice.strips;
         for (int i = 0; i < strips; i++) {
             double nz = lattice.normalZ[i];
             offsets(lattice.y[i], lattice.z[i], lattice.normalY[i], nz);
             wakeRow(i * strips);
+            boolean takesPart = i < lattice.lateralStrips;
+            if (takesPart) {
+                Arrays.fill(lateral, i * lateralStride, i * lateralStride + lattice.lateralStrips, 0);
+            }
             for (int r = 0; r < rows; r++) {
                 velocities(controlX(i, r), nz);
                 collect(matrix, (r * strips + i) * stride);
+                if (takesPart) {
+                    collectDifference(lateral, i * lateralStride, lattice.rowWeight[i * rows + r] * PART);
+                }
             }
         }
     }
@@ -153,6 +165,20 @@ final class Influence {
                 int from = 2 * r * nodes + s;
                 for (int j = lattice.firstStrip[s]; j < lattice.firstStrip[s + 1]; j++) {
                     matrix[place++] = (horseshoe[from + j] + horseshoe[from + nodes + j]) * PART;
+                }
+            }
+        }
+    }
+
+    /** Adds one row's condition by horseshoes whose images turn the other way, their rows' shares together. */
+    private void collectDifference(double[] matrix, int start, double weight) {
+        int nodes = lattice.nodes;
+        for (int r = 0; r < rows; r++) {
+            for (int s = 0; s < lattice.lateralSurfaces; s++) {
+                int from = 2 * r * nodes + s;
+                for (int j = lattice.firstStrip[s]; j < lattice.firstStrip[s + 1]; j++) {
+                    double difference = horseshoe[from + j] - horseshoe[from + nodes + j];
+                    matrix[start + j] += weight * lattice.rowShare[j * rows + r] * difference;
                 }
             }
         }

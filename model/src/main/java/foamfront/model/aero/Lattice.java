@@ -21,6 +21,7 @@ final class Lattice {
     private final Resolution resolution;
     private final int rows;
     private final StripStations stations;
+    private final double[] share;
     private boolean shared;
     private double tailRootY;
     private double tailEdgeY;
@@ -30,6 +31,11 @@ final class Lattice {
 
     int nodes;
     int surfaces;
+
+    /** Leading surfaces, and their strips, that take part in rolling and yawing: wings and canted tails. */
+    int lateralSurfaces;
+
+    int lateralStrips;
 
     /** Place in the list of surfaces of each loaded surface, and its first strip; one more entry ends the last. */
     final int[] listed;
@@ -67,6 +73,16 @@ final class Lattice {
     final double[] elevator;
     final double[] flap;
 
+    /** Change of incidence of the starboard strip, trailing edge down, per radian of aileron and of canted tail's rudder. */
+    final double[] aileron;
+
+    final double[] rudder;
+
+    /** Share of a strip's circulation in each row, and weight of each row's flow condition, row by row. */
+    final double[] rowShare;
+
+    final double[] rowWeight;
+
     /** Section moment coefficient about the quarter chord: at zero lift, and per radian of elevator and of flap. */
     final double[] moment;
 
@@ -98,6 +114,11 @@ final class Lattice {
         incidence = new double[n];
         elevator = new double[n];
         flap = new double[n];
+        aileron = new double[n];
+        rudder = new double[n];
+        rowShare = new double[n * rows];
+        rowWeight = new double[n * rows];
+        share = new double[rows];
         moment = new double[n];
         elevatorMoment = new double[n];
         flapMoment = new double[n];
@@ -108,6 +129,8 @@ final class Lattice {
         strips = 0;
         nodes = 0;
         surfaces = 0;
+        lateralSurfaces = 0;
+        lateralStrips = 0;
         findTail(all);
         for (int i = 0; i < all.size(); i++) {
             Surface surface = all.get(i);
@@ -120,6 +143,10 @@ final class Lattice {
                 hinge(surface, elevatorEfficiency, flapEfficiency);
                 strips += stations.strips;
                 nodes += stations.strips + 1;
+                if (lateralSurfaces == surfaces && (isWing(surface) || isCanted(surface))) {
+                    lateralSurfaces++;
+                    lateralStrips = strips;
+                }
                 surfaces++;
             }
         }
@@ -166,6 +193,11 @@ final class Lattice {
 
     private static boolean isWing(Surface surface) {
         return surface.role() == Surface.Role.WING || surface.role() == Surface.Role.SECOND_WING;
+    }
+
+    private static boolean isCanted(Surface surface) {
+        Panel first = surface.panels().get(0);
+        return first.rootZ() != first.tipZ();
     }
 
     private static double length(Surface surface) {
@@ -234,7 +266,23 @@ final class Lattice {
         return root + (tip - root) * t;
     }
 
+    /**
+     * Shares of the rows under uniform incidence: Πᵢ (xᵢ − yⱼ) / Π (yₖ − yⱼ) over their sum κ, positions in rows.
+     */
+    private void shareRows(double slopeRatio) {
+        for (int j = 0; j < rows; j++) {
+            double product = 0.5 * slopeRatio;
+            for (int k = 0; k < rows; k++) {
+                if (k != j) {
+                    product *= (k - j + 0.5 * slopeRatio) / (k - j);
+                }
+            }
+            share[j] = product / (0.5 * slopeRatio * rows);
+        }
+    }
+
     private void cutStrips(SectionLift section) {
+        shareRows(section.slopeRatio());
         for (int k = 0; k < stations.strips; k++) {
             int i = strips + k;
             int n = nodes + k;
@@ -255,6 +303,12 @@ final class Lattice {
             moment[i] = section.moment();
             elevator[i] = 0;
             flap[i] = 0;
+            aileron[i] = 0;
+            rudder[i] = 0;
+            for (int r = 0; r < rows; r++) {
+                rowShare[i * rows + r] = share[r];
+                rowWeight[i * rows + r] = share[rows - 1 - r];
+            }
             elevatorMoment[i] = 0;
             flapMoment[i] = 0;
         }
@@ -264,21 +318,38 @@ final class Lattice {
         double length = length(surface);
         for (int c = 0; c < surface.controls().size(); c++) {
             Control control = surface.controls().get(c);
-            boolean pitches = control.kind() == Control.Kind.ELEVATOR || control.kind() == Control.Kind.ELEVON;
-            if (pitches || control.kind() == Control.Kind.FLAP) {
-                double efficiency = pitches ? elevatorEfficiency : flapEfficiency;
-                double turn = efficiency * PlainFlap.effectiveness(control.chordFraction());
-                double pitch = efficiency * PlainFlap.momentSlope(control.chordFraction());
-                double[] turns = pitches ? elevator : flap;
-                double[] pitchings = pitches ? elevatorMoment : flapMoment;
-                for (int k = 0; k < stations.strips; k++) {
-                    double from = Math.max(stations.node[k], control.from() * length);
-                    double to = Math.min(stations.node[k + 1], control.to() * length);
-                    double covered = Math.max(0, to - from) / (stations.node[k + 1] - stations.node[k]);
-                    turns[strips + k] += covered * turn;
-                    pitchings[strips + k] += covered * pitch;
+            double turn = PlainFlap.effectiveness(control.chordFraction());
+            switch (control.kind()) {
+                case ELEVATOR -> {
+                    pitch(control, length, elevatorEfficiency, turn, elevator, elevatorMoment);
+                    if (isCanted(surface)) {
+                        turn(control, length, turn, rudder);
+                    }
                 }
+                case ELEVON -> {
+                    pitch(control, length, elevatorEfficiency, turn, elevator, elevatorMoment);
+                    turn(control, length, turn, aileron);
+                }
+                case FLAP -> pitch(control, length, flapEfficiency, turn, flap, flapMoment);
+                case AILERON -> turn(control, length, turn, aileron);
+                case RUDDER -> {}
             }
+        }
+    }
+
+    private void pitch(
+            Control control, double length, double efficiency, double turn, double[] turns, double[] moments) {
+        turn(control, length, efficiency * turn, turns);
+        turn(control, length, efficiency * PlainFlap.momentSlope(control.chordFraction()), moments);
+    }
+
+    /** Adds a control's effect to the strips it covers, by the share of each that it covers. */
+    private void turn(Control control, double length, double effect, double[] effects) {
+        for (int k = 0; k < stations.strips; k++) {
+            double from = Math.max(stations.node[k], control.from() * length);
+            double to = Math.min(stations.node[k + 1], control.to() * length);
+            double covered = Math.max(0, to - from) / (stations.node[k + 1] - stations.node[k]);
+            effects[strips + k] += covered * effect;
         }
     }
 }

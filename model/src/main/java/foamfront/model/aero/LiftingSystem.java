@@ -35,6 +35,7 @@ public final class LiftingSystem {
     private final int rows;
     private final Lattice lattice;
     private final Influence influence;
+    private final LateralSystem lateral;
     private final double[] matrix;
 
     /** Circulation per unit speed of each strip, summed over its rows, by columns, m. */
@@ -55,6 +56,7 @@ public final class LiftingSystem {
         int strips = MOST_SURFACES * resolution.mostStrips();
         lattice = new Lattice(resolution, MOST_SURFACES);
         influence = new Influence(resolution, lattice, strips);
+        lateral = new LateralSystem(lattice, strips);
         matrix = new double[rows * strips * (rows * strips + COLUMNS)];
         strength = new double[COLUMNS * strips];
     }
@@ -77,10 +79,11 @@ public final class LiftingSystem {
         lattice.fill(surfaces, sections, elevatorEfficiency, flapEfficiency);
         int n = rows * lattice.strips;
         int stride = n + COLUMNS;
-        influence.fill(matrix, stride);
+        influence.fill(matrix, stride, lateral.matrix(), lateral.stride());
         conditions(n, stride);
         DenseSolver.solve(matrix, n, stride);
         references(surfaces);
+        lateral.solve(referenceArea, referenceSpan);
         loads(n, stride);
         wakeDrag();
     }
@@ -186,6 +189,11 @@ public final class LiftingSystem {
                 drag[COLUMNS * b + 3] += factor * w3;
             }
         }
+    }
+
+    /** Rolling and yawing by the same surfaces. */
+    public LateralSystem lateral() {
+        return lateral;
     }
 
     /** Area of the wings in their own planes, to which coefficients refer, m². */

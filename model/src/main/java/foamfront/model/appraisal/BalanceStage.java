@@ -4,7 +4,7 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
 import foamfront.model.aero.BodyMoment;
 import foamfront.model.aero.FinYaw;
-import foamfront.model.aero.LateralDerivatives;
+import foamfront.model.aero.LateralSystem;
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.PlainFlap;
 import foamfront.model.aero.SectionLift;
@@ -106,80 +106,67 @@ final class BalanceStage {
 
     private static void handling(Workbench w) {
         Airframe airframe = w.airframe;
-        Controls controls = w.design.controls();
-        double tail = tailStiffness(w);
-        double yaw = tail + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
+        double fins = finStiffness(w);
+        double yaw = fins
+                + w.lifting.lateral().yawStiffness(w.balance.x())
+                + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
         w.set(Measure.YAW_STIFFNESS, yaw);
         double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
         w.set(Measure.SPIRAL_PARAMETER, Handling.spiralParameter(airframe, w.balance.x(), cruiseLift));
-        if (controls.ailerons()) {
+        if (w.design.controls().ailerons()) {
             rollByAilerons(w);
         } else {
-            rollByRudder(w, tail, yaw);
+            rollByRudder(w, yaw, rudder(w, fins, w.flight.elevator(cruiseLift)));
         }
     }
 
     private static void rollByAilerons(Workbench w) {
         w.rule(Measure.RUDDER_ROLL);
         w.rule(Measure.RUDDER_TURN);
+        LateralSystem lateral = w.lifting.lateral();
+        w.rollPower = Handling.FULL_TRAVEL * PlainFlap.efficiency(Handling.FULL_TRAVEL) * lateral.aileronPower();
+        w.set(Measure.ROLL_RESPONSE, -w.rollPower / lateral.rollDamping());
+    }
+
+    /** What full rudder does: C_n and C_l. */
+    private record Rudder(double yaw, double roll) {}
+
+    private static Rudder rudder(Workbench w, double fins, double elevator) {
         Controls controls = w.design.controls();
-        double effectiveness =
-                PlainFlap.effectiveness(controls.aileronChord()) * PlainFlap.efficiency(Handling.FULL_TRAVEL);
-        w.rollPower = Handling.FULL_TRAVEL
-                * LateralDerivatives.aileronPower(
-                        w.airframe.wing().aspectRatio(),
-                        taper(w),
-                        slopeRatio(w),
-                        effectiveness,
-                        1 - controls.aileronSpan(),
-                        1);
-        w.set(Measure.ROLL_RESPONSE, w.rollPower / rollDamping(w));
+        double efficiency = PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
+        if (w.design.tail() instanceof Tail.VTail) {
+            LateralSystem lateral = w.lifting.lateral();
+            double turn = efficiency * Handling.ruddervatorTravel(elevator);
+            return new Rudder(turn * lateral.rudderPower(w.balance.x()), turn * lateral.rudderRoll());
+        }
+        double turn = efficiency * Handling.RUDDER_TRAVEL;
+        return new Rudder(turn * PlainFlap.effectiveness(controls.rudderChord()) * fins, 0);
     }
 
     /** Full rudder holds a sideslip, and dihedral turns that into roll. */
-    private static void rollByRudder(Workbench w, double tail, double yaw) {
+    private static void rollByRudder(Workbench w, double yaw, Rudder rudder) {
         w.rule(Measure.ROLL_RESPONSE);
         w.rollPower = 0;
-        Controls controls = w.design.controls();
-        boolean canted = w.design.tail() instanceof Tail.VTail;
-        double chord = canted ? controls.elevatorChord() : controls.rudderChord();
-        double rudder = PlainFlap.effectiveness(chord) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
-        double sideslip = yaw > 0 ? rudder * tail * Handling.RUDDER_TRAVEL / yaw : 0;
-        Surface wing = w.airframe.wing();
-        double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper(w), slopeRatio(w))
-                * Handling.effectiveDihedral(wing)
-                * Math.min(MOST_SIDESLIP, sideslip);
-        w.set(Measure.RUDDER_ROLL, moment / rollDamping(w));
+        LateralSystem lateral = w.lifting.lateral();
+        double sideslip = yaw > 0 ? rudder.yaw() / yaw : 0;
+        double moment = rudder.roll() - lateral.dihedralEffect() * Math.min(MOST_SIDESLIP, sideslip);
+        w.set(Measure.RUDDER_ROLL, -moment / lateral.rollDamping());
         w.set(Measure.RUDDER_TURN, w.get(Measure.VERTICAL_TAIL_VOLUME) * w.get(Measure.SPIRAL_PARAMETER));
     }
 
-    /** -C_lp of the wing. */
-    private static double rollDamping(Workbench w) {
-        return -LateralDerivatives.rollDamping(w.airframe.wing().aspectRatio(), taper(w), slopeRatio(w));
-    }
-
-    private static double taper(Workbench w) {
-        return w.design.wing().planform().taper();
-    }
-
-    private static double slopeRatio(Workbench w) {
-        return w.sections.get(0).slopeRatio();
-    }
-
-    /** C_n-beta of fins and of a V-tail, per rad. */
-    private static double tailStiffness(Workbench w) {
-        boolean canted = w.design.tail() instanceof Tail.VTail;
-        double x = w.balance.x();
-        double area = w.airframe.area();
-        double span = w.airframe.span();
+    /** C_n-beta of upright fins, per rad. */
+    private static double finStiffness(Workbench w) {
         double sum = 0;
         for (int i = 0; i < w.airframe.surfaces().size(); i++) {
             Surface surface = w.airframe.surfaces().get(i);
-            double slopeRatio = w.sections.get(i).slopeRatio();
             if (surface.role() == Surface.Role.FIN) {
-                sum += FinYaw.stiffness(surface, slopeRatio, FinYaw.ON_BODY, x, area, span);
-            } else if (canted && surface.role() == Surface.Role.TAIL) {
-                sum += FinYaw.vTailStiffness(surface, slopeRatio, x, area, span);
+                sum += FinYaw.stiffness(
+                        surface,
+                        w.sections.get(i).slopeRatio(),
+                        FinYaw.ON_BODY,
+                        w.balance.x(),
+                        w.airframe.area(),
+                        w.airframe.span());
             }
         }
         return sum;

@@ -26,6 +26,7 @@ public enum DesignVariable {
     TAIL_SPAN("tail span", MILLIMETRE, 80, 1200, "0.38 of the span"),
     TAIL_CHORD("tail chord", MILLIMETRE, 30, 400, "0.6 of the root chord"),
     TAIL_INCIDENCE("tail incidence", DEGREE, -6, 4, "0 deg"),
+    TAIL_CANT("tail cant", DEGREE, 20, 50, "35 deg, how far each half of a V-tail stands up"),
     FIN_HEIGHT("fin height", MILLIMETRE, 40, 600, "0.14 of the span"),
     FIN_CHORD("fin chord", MILLIMETRE, 30, 400, "the tail's chord"),
     BODY_LENGTH("body length", MILLIMETRE, 250, 2500, "0.75 of the span"),

@@ -14,7 +14,6 @@ public final class Support {
             Map.entry(WingKind.BIPLANE, "the interference of two wings is not computed yet"),
             Map.entry(WingKind.FLYING_WING, "trim by elevons and reflex is not computed yet"),
             Map.entry(WingKind.DELTA, "vortex lift of a delta is not computed yet"),
-            Map.entry(TailKind.V_TAIL, "canted tail surfaces are not computed yet"),
             Map.entry(TailKind.NONE, "tailless trim is not computed yet"),
             Map.entry(BodyKind.POD_AND_BOOM, "stock tail booms are not computed yet"),
             Map.entry(BodyKind.PROFILE_BOARD, "things carried outside a profile body are not computed yet"),

@@ -44,6 +44,7 @@ public final class WorkshopRules {
             case WING_POSITION -> 0.25;
             case TAIL_SPAN -> 0.38 * of(values, DesignVariable.SPAN);
             case TAIL_CHORD -> 0.6 * of(values, DesignVariable.ROOT_CHORD);
+            case TAIL_CANT -> 35 * DEGREE;
             case FIN_HEIGHT -> 0.14 * of(values, DesignVariable.SPAN);
             case FIN_CHORD -> of(values, DesignVariable.TAIL_CHORD);
             case BODY_LENGTH -> 0.75 * of(values, DesignVariable.SPAN);
@@ -70,9 +71,13 @@ public final class WorkshopRules {
         return bodyLength - tailChord;
     }
 
-    /** Height of the tail over the body axis, m: through the axis, or on top of the fin. */
+    /** Height of the tail's root over the body axis, m: through the axis, on top of the fin, a V-tail's on the body. */
     public static double tailZ(TailKind kind, double bodyHeight, double finHeight) {
-        return kind == TailKind.T_TAIL ? 0.5 * bodyHeight + finHeight : 0;
+        return switch (kind) {
+            case T_TAIL -> 0.5 * bodyHeight + finHeight;
+            case V_TAIL -> 0.5 * bodyHeight;
+            default -> 0;
+        };
     }
 
     private static double of(double[] values, DesignVariable variable) {

@@ -51,9 +51,11 @@ public record TransportBox(double longest, double margin) {
     private static double height(Airframe airframe) {
         double low = -0.5 * airframe.body().height();
         double high = -low;
-        for (Surface fin : airframe.fins()) {
-            for (Panel panel : fin.panels()) {
-                high = Math.max(high, panel.tipZ());
+        for (Surface surface : airframe.surfaces()) {
+            if (surface.role() == Surface.Role.FIN || surface.role() == Surface.Role.TAIL) {
+                for (Panel panel : surface.panels()) {
+                    high = Math.max(high, panel.tipZ());
+                }
             }
         }
         return high - Math.min(low, airframe.stations().stance().groundZ());

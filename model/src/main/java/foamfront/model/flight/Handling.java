@@ -22,6 +22,14 @@ public final class Handling {
 
     private Handling() {}
 
+    /**
+     * What a V-tail's surfaces have left to turn as rudder when they stand at {@code elevator} already, rad: mixing adds both
+     * commands, and the linkage ends at the rudder's full travel (common practice).
+     */
+    public static double ruddervatorTravel(double elevator) {
+        return Math.max(0, RUDDER_TRAVEL - Math.abs(elevator));
+    }
+
     /** V_H; 0 for a tailless aeroplane. */
     public static double horizontalTailVolume(Airframe airframe) {
         Surface tail = airframe.tail();

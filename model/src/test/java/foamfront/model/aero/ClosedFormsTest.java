@@ -100,19 +100,7 @@ class ClosedFormsTest {
                 .isCloseTo(slope * 0.035 / 0.3 * (x - 0.2) / 1.2, within(ROUNDING));
     }
 
-    /** P. E. Purser and J. P. Campbell, NACA R-823, 1945 (from memory): K a_N sin² ν. */
-    @Test
-    void aVTailYawsByTheSquareOfItsSine() {
-        Surface level = TestWings.surface(Surface.Role.TAIL, 4, 0.8, 0, 0.05, 0.6, 0, 0);
-        assertThat(FinYaw.vTailStiffness(level, 1, 0, 0.3, 1.2)).isZero();
-        double angle = Math.toRadians(35);
-        Surface vee = vee(level, 35);
-        double sine = Math.sin(angle);
-        assertThat(FinYaw.vTailStiffness(vee, 1, 0, 0.3, 1.2))
-                .isCloseTo(0.7 * Helmbold.liftSlope(4, 1) * sine * sine * 0.05 / 0.3 * 0.6 / 1.2, within(ROUNDING));
-    }
-
-    /** The same report: C_Lα = a_N cos² ν. */
+    /** P. E. Purser and J. P. Campbell, NACA R-823, 1945 (from memory): C_Lα = a_N cos² ν. */
     @Test
     void aVTailLiftsByTheSquareOfItsCosine() {
         Surface level = TestWings.surface(Surface.Role.TAIL, 4, 0.8, 0, 0.05, 0.6, 0, 0);

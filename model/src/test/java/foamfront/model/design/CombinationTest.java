@@ -60,7 +60,8 @@ class CombinationTest {
     @Test
     void whatTheModelComputes() {
         assertThat(Support.computed(WingKind.values())).containsExactly(WingKind.MONOPLANE);
-        assertThat(Support.computed(TailKind.values())).containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL);
+        assertThat(Support.computed(TailKind.values()))
+                .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL);
         assertThat(Support.computed(BodyKind.values())).containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE);
         assertThat(Support.computed(PowerKind.values())).containsExactly(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER);
         assertThat(Support.computed(SectionKind.values()))

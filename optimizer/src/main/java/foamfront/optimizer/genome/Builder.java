@@ -131,7 +131,7 @@ final class Builder {
                 chord,
                 1,
                 0,
-                0,
+                layout.tail() == TailKind.V_TAIL ? of(DesignVariable.TAIL_CANT) : 0,
                 of(DesignVariable.TAIL_INCIDENCE),
                 WorkshopRules.tailX(of(DesignVariable.BODY_LENGTH), chord),
                 WorkshopRules.tailZ(layout.tail(), of(DesignVariable.BODY_HEIGHT), of(DesignVariable.FIN_HEIGHT)));
@@ -140,6 +140,9 @@ final class Builder {
         }
         if (layout.tail() == TailKind.T_TAIL) {
             return new Tail.TTail(plane, fin);
+        }
+        if (layout.tail() == TailKind.V_TAIL) {
+            return new Tail.VTail(plane);
         }
         throw unsupported(layout.tail().words());
     }

@@ -27,6 +27,13 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
             steps[DesignVariable.SECTION_THICKNESS.ordinal()] = 0;
         }
+        if (Genome.isCanted(kind(genome, Digit.TAIL))) {
+            steps[DesignVariable.FIN_HEIGHT.ordinal()] = 0;
+            steps[DesignVariable.FIN_CHORD.ordinal()] = 0;
+            steps[DesignVariable.RUDDER_CHORD.ordinal()] = 0;
+        } else {
+            steps[DesignVariable.TAIL_CANT.ordinal()] = 0;
+        }
         if (kind(genome, Digit.SPAR) != SparKind.STOCK) {
             parts[PartGenes.Kind.SPAR.ordinal()] = 0;
         }

@@ -5,6 +5,7 @@ import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.SectionKind;
+import foamfront.model.design.TailKind;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingKind;
 import foamfront.model.parts.Part;
@@ -113,6 +114,8 @@ public final class Genome {
         List<Condition> when = switch (dimension) {
             case AILERON_SPAN, AILERON_CHORD -> when(Digit.CONTROLS, Genome::hasAilerons);
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
+            case TAIL_CANT -> when(Digit.TAIL, Genome::isCanted);
+            case FIN_HEIGHT, FIN_CHORD, RUDDER_CHORD -> when(Digit.TAIL, tail -> !isCanted(tail));
             default -> List.of();
         };
         if (when != null) {
@@ -141,6 +144,10 @@ public final class Genome {
 
     static boolean hasAilerons(Object controls) {
         return controls != ControlLayout.RUDDER_ELEVATOR;
+    }
+
+    static boolean isCanted(Object tail) {
+        return tail == TailKind.V_TAIL;
     }
 
     static boolean isFolded(Object section) {

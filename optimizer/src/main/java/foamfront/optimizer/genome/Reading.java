@@ -133,6 +133,7 @@ final class Reading {
             case TAIL_SPAN -> plane == null ? 0 : plane.span();
             case TAIL_CHORD -> plane == null ? 0 : plane.chord();
             case TAIL_INCIDENCE -> plane == null ? 0 : plane.incidence();
+            case TAIL_CANT -> plane == null ? 0 : plane.dihedral();
             case FIN_HEIGHT -> fin == null ? 0 : fin.height();
             case FIN_CHORD -> fin == null ? 0 : fin.chord();
             case BODY_LENGTH -> design.body().length();
@@ -156,7 +157,10 @@ final class Reading {
         if (design.tail() instanceof Tail.Conventional tail) {
             return tail.plane();
         }
-        return design.tail() instanceof Tail.TTail tail ? tail.plane() : null;
+        if (design.tail() instanceof Tail.TTail tail) {
+            return tail.plane();
+        }
+        return design.tail() instanceof Tail.VTail tail ? tail.plane() : null;
     }
 
     private static @Nullable Fin fin(Design design) {

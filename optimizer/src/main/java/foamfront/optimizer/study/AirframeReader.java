@@ -134,24 +134,38 @@ final class AirframeReader {
 
     Tail tail(Rules table, Body body) {
         TailKind kind = table.choice(DesignKeys.TAIL_KIND, TailKind.values(), TailKind.CONVENTIONAL);
-        Rules finTable = table.under(DesignKeys.FIN_KEY);
-        Fin fin = new Fin(
-                finTable.whole(DesignKeys.FIN_COUNT, 1),
-                dimension(finTable, DesignKeys.FIN_HEIGHT, DesignVariable.FIN_HEIGHT),
-                dimension(finTable, DesignKeys.FIN_CHORD, DesignVariable.FIN_CHORD),
-                finTable.quantity(DesignKeys.FIN_TAPER, WorkshopRules.FIN_TAPER, Unit.RATIO),
-                finTable.choice(DesignKeys.FIN_JOINT, FinJoint.values(), FinJoint.FIXED));
+        if (kind == TailKind.V_TAIL) {
+            if (table.has(DesignKeys.FIN_KEY)) {
+                table.fault(DesignKeys.FIN_KEY, "a V-tail is its own fin", "Delete the key.");
+            }
+            return new Tail.VTail(plane(table, kind, body, 0));
+        }
+        Fin fin = fin(table.under(DesignKeys.FIN_KEY));
+        TailPlane plane = plane(table, kind, body, fin.height());
+        return kind == TailKind.T_TAIL ? new Tail.TTail(plane, fin) : new Tail.Conventional(plane, fin);
+    }
+
+    private Fin fin(Rules table) {
+        return new Fin(
+                table.whole(DesignKeys.FIN_COUNT, 1),
+                dimension(table, DesignKeys.FIN_HEIGHT, DesignVariable.FIN_HEIGHT),
+                dimension(table, DesignKeys.FIN_CHORD, DesignVariable.FIN_CHORD),
+                table.quantity(DesignKeys.FIN_TAPER, WorkshopRules.FIN_TAPER, Unit.RATIO),
+                table.choice(DesignKeys.FIN_JOINT, FinJoint.values(), FinJoint.FIXED));
+    }
+
+    private TailPlane plane(Rules table, TailKind kind, Body body, double finHeight) {
+        double cant = kind == TailKind.V_TAIL ? values[DesignVariable.TAIL_CANT.index()] : 0;
         double chord = dimension(table, DesignKeys.TAIL_CHORD, DesignVariable.TAIL_CHORD);
-        TailPlane plane = new TailPlane(
+        return new TailPlane(
                 dimension(table, DesignKeys.TAIL_SPAN, DesignVariable.TAIL_SPAN),
                 chord,
                 table.quantity(DesignKeys.TAIL_TAPER, 1, Unit.RATIO),
                 table.quantity(DesignKeys.TAIL_SWEEP, 0, Unit.DEGREE),
-                table.quantity(DesignKeys.TAIL_DIHEDRAL, 0, Unit.DEGREE),
+                table.quantity(DesignKeys.TAIL_DIHEDRAL, cant, Unit.DEGREE),
                 dimension(table, DesignKeys.TAIL_INCIDENCE, DesignVariable.TAIL_INCIDENCE),
                 table.quantity(DesignKeys.TAIL_X, WorkshopRules.tailX(body.length(), chord), Unit.MILLIMETRE),
                 table.quantity(
-                        DesignKeys.TAIL_Z, WorkshopRules.tailZ(kind, body.height(), fin.height()), Unit.MILLIMETRE));
-        return kind == TailKind.T_TAIL ? new Tail.TTail(plane, fin) : new Tail.Conventional(plane, fin);
+                        DesignKeys.TAIL_Z, WorkshopRules.tailZ(kind, body.height(), finHeight), Unit.MILLIMETRE));
     }
 }

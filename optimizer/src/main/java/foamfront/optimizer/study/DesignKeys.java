@@ -86,10 +86,11 @@ public final class DesignKeys {
     static final Key TAIL_CHORD = length("chord", 0.01, 1, "at the root; 0.6 of the wing's");
     static final Key TAIL_TAPER = ratio("taper", 0.05, 3, "1");
     static final Key TAIL_SWEEP = angle("sweep", 65, "of the quarter-chord line; 0 deg");
-    static final Key TAIL_DIHEDRAL = angle("dihedral", 65, "0 deg");
+    static final Key TAIL_DIHEDRAL = angle("dihedral", 65, "0 deg; 35 deg of a V-tail");
     static final Key TAIL_INCIDENCE = angle("incidence", 20, "0 deg");
     static final Key TAIL_X = length("x", -1, 5, "leading edge aft of the nose; its trailing edge ends the body");
-    static final Key TAIL_Z = length("z", -1, 2, "over the body axis; 0 mm, a T tail on top of the fin");
+    static final Key TAIL_Z =
+            length("z", -1, 2, "over the body axis; 0 mm, a T tail on top of the fin, a V-tail on the body");
     static final Key FIN_KEY = Key.table("fin", FIN, "the fin");
     static final KeyTable TAIL = KeyTable.of(
             "The tail.",

@@ -93,15 +93,19 @@ public final class DesignWriter {
 
     private void tail(Tail tail) {
         if (tail instanceof Tail.Conventional conventional) {
-            tail(tail, conventional.plane(), conventional.fin());
+            plane(tail, conventional.plane());
+            fin(conventional.fin());
         } else if (tail instanceof Tail.TTail tee) {
-            tail(tail, tee.plane(), tee.fin());
+            plane(tail, tee.plane());
+            fin(tee.fin());
+        } else if (tail instanceof Tail.VTail vee) {
+            plane(tail, vee.plane());
         } else {
             throw unwritable(tail.kind());
         }
     }
 
-    private void tail(Tail tail, TailPlane plane, Fin fin) {
+    private void plane(Tail tail, TailPlane plane) {
         line("tail:");
         choice("kind", tail.kind());
         length("span", plane.span());
@@ -112,6 +116,9 @@ public final class DesignWriter {
         angle("incidence", plane.incidence());
         length("x", plane.x());
         length("z", plane.z());
+    }
+
+    private void fin(Fin fin) {
         value(
                 "fin",
                 "{count: " + fin.count() + ", height: " + mm(fin.height()) + ", chord: " + mm(fin.chord()) + ", taper: "

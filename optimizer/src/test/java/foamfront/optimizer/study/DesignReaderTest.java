@@ -10,6 +10,8 @@ import foamfront.model.design.Tail;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingSpar;
+import foamfront.model.units.Dimension;
+import foamfront.model.units.Quantities;
 import foamfront.optimizer.faults.StudyException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -47,6 +49,8 @@ class DesignReaderTest {
     static Design trainer() {
         return read(LONG).design();
     }
+
+    private static final String VEE = SHORT + "tail: {kind: V, chord: 130 mm}\n";
 
     private static DesignFile read(String text) {
         return DesignReader.read("design.yaml", text.getBytes(StandardCharsets.UTF_8), Fixtures.catalogue());
@@ -103,6 +107,17 @@ class DesignReaderTest {
     }
 
     @Test
+    void aVTailIsItsOwnFinAndStandsUpByItsRule() {
+        assertThat(read(VEE).design().tail())
+                .isInstanceOfSatisfying(
+                        Tail.VTail.class,
+                        tail -> assertThat(tail.plane().dihedral())
+                                .isEqualTo(Quantities.parse("35 deg", Dimension.ANGLE)));
+        assertRefused(
+                SHORT + "tail: {kind: V, fin: {height: 100 mm}}\n", "design.yaml:3  tail.fin: a V-tail is its own");
+    }
+
+    @Test
     void inchesAreReadToo() {
         Design design =
                 read(SHORT + "body: {width: 3 1/2 in, height: 2.75 in}\n").design();
@@ -113,7 +128,8 @@ class DesignReaderTest {
 
     @Test
     void whatIsWrittenReadsBackTheSame() {
-        for (Design design : new Design[] {read(SHORT).design(), trainer()}) {
+        for (Design design :
+                new Design[] {read(SHORT).design(), trainer(), read(VEE).design()}) {
             String text = DesignWriter.write(design);
 
             DesignFile back = read(text);
