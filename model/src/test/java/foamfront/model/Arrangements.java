@@ -17,6 +17,7 @@ import foamfront.model.design.WingSpar;
 import foamfront.model.parts.Provenance;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,10 +31,17 @@ public final class Arrangements {
     /** How far a random design's figures lie from its arrangement's. */
     private static final double SHARE = 0.12;
 
+    private static final Map<String, Design> ALL = Collections.unmodifiableMap(made());
+    private static final List<Design> LIST = List.copyOf(ALL.values());
+
     private Arrangements() {}
 
     /** Every arrangement by name, the trainer first. */
     public static Map<String, Design> all() {
+        return ALL;
+    }
+
+    private static Map<String, Design> made() {
         Design trainer = Samples.trainer();
         Map<String, Design> all = new LinkedHashMap<>();
         all.put("trainer", trainer);
@@ -63,8 +71,7 @@ public final class Arrangements {
 
     /** A design at random, its arrangement in turn. */
     public static Design near(long seed) {
-        List<Design> all = List.copyOf(all().values());
-        return near(all.get((int) (seed % all.size())), seed);
+        return near(LIST.get((int) (seed % LIST.size())), seed);
     }
 
     /** A design at random near another. */

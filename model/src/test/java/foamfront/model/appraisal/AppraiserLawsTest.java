@@ -105,7 +105,7 @@ class AppraiserLawsTest {
         }
     }
 
-    /** Relation 30: wider limits never make a feasible design infeasible, and narrower ones never the other way. */
+    /** Wider limits never make a feasible design infeasible, and narrower ones never the other way. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void widerLimitsNeverRefuseMore(long seed) {

@@ -2,14 +2,20 @@ package foamfront.optimizer.front;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foamfront.model.appraisal.MeasureValues;
+import foamfront.model.design.Design;
+import foamfront.model.mission.Measure;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FrontLawsTest {
+    private static final int CASES = 200;
+
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void noRowBeatsAnother(long seed) {
@@ -21,6 +27,44 @@ class FrontLawsTest {
                         .isFalse();
             }
         }
+    }
+
+    /**
+     * A front is of candidates none of which beats another, the same in whatever order they came and in whatever units the aims
+     * are counted.
+     */
+    @Test
+    void theFrontDependsNeitherOnOrderNorOnScale() {
+        for (int seed = 0; seed < CASES; seed++) {
+            List<Row> candidates = new ArrayList<>(Rows.random(2 + seed % 40, seed));
+            Front front = Front.of(Rows.AIMS, candidates);
+            for (int i = 0; i < front.size(); i++) {
+                for (int k = 0; k < front.size(); k++) {
+                    assertThat(i != k
+                                    && covers(front.rows().get(i), front.rows().get(k)))
+                            .isFalse();
+                }
+            }
+            Collections.shuffle(candidates, new Random(seed));
+            assertThat(designs(Front.of(Rows.AIMS, candidates))).isEqualTo(designs(front));
+            double factor = Math.scalb(1.0, seed % 21 - 10);
+            List<Row> rescaled =
+                    candidates.stream().map(row -> rescaled(row, factor)).toList();
+            assertThat(designs(Front.of(Rows.AIMS, rescaled))).isEqualTo(designs(front));
+        }
+    }
+
+    private static List<Design> designs(Front front) {
+        return front.rows().stream().map(Row::design).toList();
+    }
+
+    /** By powers of two, which lose no digit: equal rows stay equal. */
+    private static Row rescaled(Row row, double factor) {
+        double[] values = new double[Measure.values().length];
+        for (Measure measure : Measure.values()) {
+            values[measure.ordinal()] = factor * row.measures().of(measure);
+        }
+        return new Row(row.design(), new MeasureValues(values), row.limits(), row.caveats());
     }
 
     @ParameterizedTest(name = "seed {0}")

@@ -14,6 +14,12 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** Golden cases: each message says file and line, the key, what is wrong and what would be right. */
 class BadStudyTest {
+    /** Where and what, a sentence. */
+    private static final String FAULT = "trainer\\.yaml(:\\d+)?  \\S.*\\.";
+
+    /** What would be right, under the fault. */
+    private static final String ADVICE = " {14,}\\S.*";
+
     private static final String GOOD = """
             study: trainer
             payload:
@@ -41,6 +47,7 @@ class BadStudyTest {
         String message = Fixtures.refusal(study);
 
         assertThat(message).contains(where).contains(problem).contains(advice);
+        assertThat(message.lines()).allMatch(part -> part.matches(FAULT) || part.matches(ADVICE));
     }
 
     @Test
