@@ -6,6 +6,7 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.Controller;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
+import foamfront.model.parts.Rotor;
 
 /** What drives the aeroplane, and where. Every kind carries a battery: the radio needs one too. */
 public sealed interface Power {
@@ -60,11 +61,21 @@ public sealed interface Power {
         }
     }
 
-    /** A fan in the body. */
-    record DuctedFan(Motor motor, Fan fan, Battery battery, Controller controller) implements Power {
+    /** A fan unit with its motor in the body. */
+    record DuctedFan(Fan fan, Battery battery, Controller controller) implements Power, Drive {
         @Override
         public PowerKind kind() {
             return PowerKind.DUCTED_FAN;
+        }
+
+        @Override
+        public Motor motor() {
+            return fan.motor();
+        }
+
+        @Override
+        public Rotor rotor() {
+            return fan;
         }
     }
 

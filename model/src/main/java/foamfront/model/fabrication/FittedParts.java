@@ -44,7 +44,6 @@ public final class FittedParts {
         } else if (power instanceof Power.TwinTractor twin) {
             plant(twin.plant(), 2, sink);
         } else if (power instanceof Power.DuctedFan fan) {
-            sink.take(fan.motor(), 1);
             sink.take(fan.fan(), 1);
             sink.take(fan.controller(), 1);
         }

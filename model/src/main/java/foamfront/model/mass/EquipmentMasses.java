@@ -64,8 +64,7 @@ final class EquipmentMasses {
             plant(twin.plant(), shaft, x, -shaft.y(), items);
         } else if (power instanceof Power.DuctedFan fan) {
             double x = FAN_STATION * airframe.body().length();
-            items.add(MassItem.point("fan motor", fan.motor().mass(), x, 0, 0, MassGroup.POWER));
-            items.add(MassItem.point("fan", fan.fan().mass(), x, 0, 0, MassGroup.POWER));
+            items.add(MassItem.point("fan with motor", fan.fan().mass(), x, 0, 0, MassGroup.POWER));
             items.add(MassItem.point("controller", fan.controller().mass(), inside, 0, 0, MassGroup.POWER));
             items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (inside + x), 0, 0, MassGroup.POWER));
             items.add(MassItem.point("fan mount", FIREWALL, x, 0, 0, MassGroup.POWER));

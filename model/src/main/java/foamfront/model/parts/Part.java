@@ -1,7 +1,7 @@
 package foamfront.model.parts;
 
 /** Anything that can be bought for a build. */
-public sealed interface Part permits Board, Spar, Motor, Propeller, Fan, Controller, Battery, Servo, Receiver, Wheel {
+public sealed interface Part permits Board, Spar, Motor, Rotor, Controller, Battery, Servo, Receiver, Wheel {
     /** Trade size, unique in its table, for example {@code 2212-920}. */
     String name();
 

@@ -22,12 +22,17 @@ public record Propeller(
         PropellerCurves curves,
         double price,
         Provenance provenance)
-        implements Part {
+        implements Rotor {
     public Propeller {
         positive("propeller diameter", diameter, "m");
         positive("propeller pitch", pitch, "m");
         positive("blade count", blades, "");
         positive("propeller mass", mass, "kg");
+    }
+
+    @Override
+    public double tipSpeed() {
+        return family.tipSpeed();
     }
 
     /** Whether the blades fold back when stopped. */

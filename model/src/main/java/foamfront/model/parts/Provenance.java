@@ -4,6 +4,8 @@ package foamfront.model.parts;
 public enum Provenance {
     /** Measured and openly published, cited in the catalogue. */
     OPEN_DATA("open data"),
+    /** Measured by the builder on a bench of their own. */
+    OWN_BENCH("own bench"),
     /** From a regression over published figures, cited in the catalogue. */
     REGRESSION("regression"),
     /** Plausible trade figures without a source. */

@@ -3,7 +3,7 @@ package foamfront.model.propulsion;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Controller;
 import foamfront.model.parts.Motor;
-import foamfront.model.parts.Propeller;
+import foamfront.model.parts.Rotor;
 
 /** How hard a power train is worked: what it bears over what it may bear, so that 1 is the limit and more is too much. */
 public final class Loads {
@@ -50,9 +50,9 @@ public final class Loads {
         return voltage > 0 ? Cell.LOWEST_LOADED_VOLTAGE * battery.cells() / voltage : Double.MAX_VALUE;
     }
 
-    /** Tip speed from rotation in rev/s against what the blade family stands. */
-    public static double tip(Propeller propeller, double rotation) {
-        return Math.PI * rotation * propeller.diameter() / propeller.family().tipSpeed();
+    /** Tip speed from rotation in rev/s against what its blades stand. */
+    public static double tip(Rotor rotor, double rotation) {
+        return Math.PI * rotation * rotor.diameter() / rotor.tipSpeed();
     }
 
     private static double continuousInput(Motor motor) {

@@ -3,7 +3,7 @@ package foamfront.model.propulsion;
 import static foamfront.model.units.Require.notNegative;
 import static foamfront.model.units.Require.positive;
 
-import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Drive;
 import foamfront.model.factors.Factors;
 import foamfront.model.parts.PropellerCurves;
 
@@ -68,11 +68,11 @@ public final class PowerTrain {
     private double torque;
     private double advanceRatio;
 
-    private PowerTrain(PowerPlant plant, int motors, Factors factors, double density, double auxiliaryCurrent) {
+    private PowerTrain(Drive plant, int motors, Factors factors, double density, double auxiliaryCurrent) {
         positive("motor count", motors, "");
         positive("air density", density, "kg/m3");
         notNegative("auxiliary current", auxiliaryCurrent, "A");
-        curves = plant.propeller().curves();
+        curves = plant.rotor().curves();
         motor = MotorLaw.of(plant.motor(), factors);
         prepare(plant, motors, factors, density, auxiliaryCurrent);
     }
@@ -84,16 +84,15 @@ public final class PowerTrain {
      * @param density of the air, kg/m³
      * @param auxiliaryCurrent drawn by receiver, servos and payload together, A
      */
-    public static PowerTrain of(
-            PowerPlant plant, int motors, Factors factors, double density, double auxiliaryCurrent) {
+    public static PowerTrain of(Drive plant, int motors, Factors factors, double density, double auxiliaryCurrent) {
         return new PowerTrain(plant, motors, factors, density, auxiliaryCurrent);
     }
 
     /** Turns this train into another plant's, as {@link #of} would make it. */
-    public void prepare(PowerPlant plant, int motors, Factors factors, double density, double auxiliaryCurrent) {
-        curves = plant.propeller().curves();
+    public void prepare(Drive plant, int motors, Factors factors, double density, double auxiliaryCurrent) {
+        curves = plant.rotor().curves();
         motor = MotorLaw.of(plant.motor(), factors);
-        diameter = plant.propeller().diameter();
+        diameter = plant.rotor().diameter();
         double squared = diameter * diameter;
         thrustScale = factors.thrust() * density * squared * squared;
         torqueScale = factors.shaftPower() * density * squared * squared * diameter / TURN;
@@ -121,20 +120,29 @@ public final class PowerTrain {
 
     /** Solves for full throttle; the readers then give its figures. */
     public Outcome solveFullThrottle(double speed, double stateOfCharge) {
+        return solveThrottle(1, speed, stateOfCharge);
+    }
+
+    /**
+     * Solves for a throttle d above 0 and not above 1. With I_b = d I (1 + κ (1 − d)) the pack's resistance counts
+     * d² (1 + κ (1 − d)) times at each motor, and the source is d of its own voltage (derived from the equations above).
+     */
+    public Outcome solveThrottle(double d, double speed, double stateOfCharge) {
         double source = sourceVoltage(stateOfCharge);
-        double resistance = motor.resistance() + controllerResistance + packResistance * motors;
-        double excess = source / resistance - motor.standstillCurrent();
+        double drawn = d * (1 + PART_THROTTLE_LOSS * (1 - d));
+        double resistance = motor.resistance() + controllerResistance + packResistance * motors * d * drawn;
+        double excess = d * source / resistance - motor.standstillCurrent();
         if (excess <= 0) {
             return stop(source, Outcome.BATTERY_COLLAPSED);
         }
         double perTurn = TURN * (motor.currentSlope() + 1 / (motor.speedConstant() * resistance));
         double n = balanceTorque(speed, excess, perTurn);
         run(n, speed);
-        motorCurrent = (source - TURN * n / motor.speedConstant()) / resistance;
-        throttle = 1;
-        batteryCurrent = motors * motorCurrent + auxiliaryCurrent;
-        batteryVoltage = source - packResistance * motors * motorCurrent;
-        motorVoltage = batteryVoltage - controllerResistance * motorCurrent;
+        motorCurrent = (d * source - TURN * n / motor.speedConstant()) / resistance;
+        throttle = d;
+        batteryCurrent = motors * drawn * motorCurrent + auxiliaryCurrent;
+        batteryVoltage = source - packResistance * motors * drawn * motorCurrent;
+        motorVoltage = d * batteryVoltage - controllerResistance * motorCurrent;
         outcome = Outcome.REACHED;
         return outcome;
     }

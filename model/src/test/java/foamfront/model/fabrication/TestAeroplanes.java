@@ -34,7 +34,6 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
-import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
@@ -247,7 +246,7 @@ final class TestAeroplanes {
                         WingHeight.SHOULDER, plan, build(section, WingJoint.ONE_PIECE, CARBON, HoldDown.GLUED), 0.3, 0),
                 TAIL,
                 new Body.SquareTube(0.95, 0.09, 0.09, Nose.FIXED),
-                new Power.DuctedFan(MOTOR, new Fan("64 mm", 0.064, 0.026, 0.65, 0.06, 15, P), BATTERY, CONTROLLER),
+                new Power.DuctedFan(foamfront.model.mass.Examples.FAN, BATTERY, CONTROLLER),
                 new Undercarriage.None(),
                 true);
     }

@@ -60,9 +60,7 @@ class ClearanceCheckTest {
     @Test
     void aFanMustPassThroughTheBody() {
         Design fan = Examples.with(
-                Examples.trainer(),
-                new Power.DuctedFan(
-                        Examples.PLANT.motor(), Examples.FAN, Examples.BATTERY, Examples.PLANT.controller()));
+                Examples.trainer(), new Power.DuctedFan(Examples.FAN, Examples.BATTERY, Examples.PLANT.controller()));
         // Fan 64 mm and 4 mm of walls in 65.4 mm.
         assertThat(ClearanceCheck.of(Airframe.of(fan)).clearance()).isCloseTo(0.0654 - 0.068, within(ROUNDING));
     }

@@ -33,6 +33,7 @@ import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
 import foamfront.model.parts.Fan;
+import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
@@ -55,8 +56,6 @@ public final class Examples {
             new Spar("tube 8/6", Spar.Shape.ROUND, 0.008, 0.008, 0.006, 127e9, 600e6, 1500, 1, 9, P);
 
     public static final Wheel WHEEL = new Wheel("60 mm", 0.06, 0.02, 0.018, 2, P);
-
-    public static final Fan FAN = new Fan("64 mm", 0.064, 0.02, 0.6, 0.05, 15, P);
 
     public static final Workshop WORKSHOP = new Workshop(0.002, 0.08, 0.0076, 10, 600, 400, 900, 300, 60, 300, 0.05);
 
@@ -81,6 +80,17 @@ public final class Examples {
                     P),
             BATTERY,
             new Controller("20 A", 20, 0.022, 0.045, 0.025, 0.010, 0.006, 10, P));
+
+    public static final Fan FAN = new Fan(
+            "64 mm",
+            0.064,
+            0.026,
+            0.9,
+            0.091,
+            PLANT.motor(),
+            new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600).curves(),
+            25,
+            P);
 
     private static final Radio RADIO = new Radio(
             new Receiver("six channels", 6, 0.008, 0.05, 0.045, 0.025, 0.014, 15, P),

@@ -1,0 +1,103 @@
+package foamfront.optimizer.bench;
+
+import foamfront.model.parts.Motor;
+import foamfront.model.parts.Provenance;
+import foamfront.model.propulsion.MotorLaw;
+import foamfront.model.units.Numbers;
+import foamfront.model.units.Unit;
+import foamfront.optimizer.front.FrontJson;
+import foamfront.optimizer.front.Table;
+import foamfront.optimizer.front.Table.Column;
+import foamfront.optimizer.runs.PartSheets;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A fitted motor for people, and as a row of {@code motors.csv}. */
+public final class FitPage {
+    private final MotorFit fit;
+    private final int readings;
+
+    public FitPage(MotorFit fit, int readings) {
+        this.fit = fit;
+        this.readings = readings;
+    }
+
+    /** One sentence, then the constants with their uncertainty. */
+    public String text() {
+        double kv = Unit.RPM_PER_VOLT.fromSi(fit.speedConstant());
+        String verdict = "The " + readings + " readings fit a motor of " + Numbers.significant(kv, 4)
+                + " rpm/V; voltages scatter by " + Numbers.significant(fit.scatter(), 2) + " V about the fit.\n\n";
+        Table table = new Table(
+                List.of(
+                        Column.text("constant"),
+                        Column.number("value"),
+                        Column.number("give or take"),
+                        Column.text("unit")),
+                List.of(
+                        row("speed constant", fit.speedConstant(), fit.speedConstantError(), Unit.RPM_PER_VOLT),
+                        row("resistance under load", fit.resistance(), fit.resistanceError(), Unit.MILLIOHM),
+                        row("no-load current", fit.noLoadCurrent(), fit.noLoadCurrentError(), Unit.AMPERE),
+                        row("at a voltage of", fit.noLoadVoltage(), Double.NaN, Unit.VOLT)));
+        return verdict + table.text();
+    }
+
+    private static List<String> row(String name, double value, double error, Unit unit) {
+        return List.of(
+                name,
+                Numbers.significant(unit.fromSi(value), 4),
+                Double.isFinite(error) ? Numbers.significant(unit.fromSi(error), 2) : "-",
+                unit.symbol());
+    }
+
+    /** The row under its header. Size, mass and price come from {@code like}, or stay open for the builder to fill in. */
+    public String row(String name, @Nullable Motor like) {
+        Motor whole = new Motor(
+                name,
+                like == null ? 1 : like.mass(),
+                like == null ? 1 : like.diameter(),
+                like == null ? 1 : like.length(),
+                fit.speedConstant(),
+                fit.catalogueResistance(),
+                fit.noLoadCurrent(),
+                fit.noLoadVoltage(),
+                like == null ? 0 : like.continuousPower(),
+                like == null ? 0 : like.price(),
+                Provenance.OWN_BENCH);
+        Table table = PartSheets.table("motors", List.of(whole));
+        if (like != null) {
+            return table.csv();
+        }
+        List<String> open = List.of("mass", "diameter", "length", "price");
+        List<String> cells = new java.util.ArrayList<>();
+        for (int i = 0; i < table.columns().size(); i++) {
+            String head = table.columns().get(i).head();
+            cells.add(
+                    open.stream().anyMatch(head::startsWith)
+                            ? ""
+                            : table.rows().get(0).get(i));
+        }
+        return new Table(table.columns(), List.of(cells)).csv();
+    }
+
+    /** What the row means. */
+    public static String note() {
+        return "The row's resistance is that under load over " + MotorLaw.EFFECTIVE_RESISTANCE
+                + ": the program multiplies windings by it. Append the row to catalogue/motors.csv beside your study.\n";
+    }
+
+    /** For programs. */
+    public String json() {
+        return FrontJson.document(json -> {
+            FrontJson.number(json, "speed_constant", fit.speedConstant());
+            FrontJson.number(json, "speed_constant_error", fit.speedConstantError());
+            FrontJson.number(json, "resistance_under_load", fit.resistance());
+            FrontJson.number(json, "resistance_under_load_error", fit.resistanceError());
+            FrontJson.number(json, "catalogue_resistance", fit.catalogueResistance());
+            FrontJson.number(json, "no_load_current", fit.noLoadCurrent());
+            FrontJson.number(json, "no_load_current_error", fit.noLoadCurrentError());
+            FrontJson.number(json, "no_load_voltage", fit.noLoadVoltage());
+            FrontJson.number(json, "voltage_scatter", fit.scatter());
+            json.writeNumberField("readings", readings);
+        });
+    }
+}

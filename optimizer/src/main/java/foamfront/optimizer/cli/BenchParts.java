@@ -1,0 +1,267 @@
+package foamfront.optimizer.cli;
+
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.BladeFamily;
+import foamfront.model.parts.Controller;
+import foamfront.model.parts.Motor;
+import foamfront.model.parts.Part;
+import foamfront.model.parts.Propeller;
+import foamfront.model.parts.Provenance;
+import foamfront.model.units.Dimension;
+import foamfront.model.units.Quantities;
+import foamfront.model.units.QuantityException;
+import foamfront.optimizer.bench.FamilyRegression;
+import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.faults.Nearest;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The options that put parts on the bench, from the catalogue by name or by numbers. */
+final class BenchParts {
+    /** Cell resistance times capacity, ohm A s: 12 mohm Ah, as in the catalogue (from memory). */
+    private static final double CELL_CONSTANT = 0.012 * 3600;
+
+    @Option(names = "--motor", paramLabel = "NAME", description = "a motor of the catalogue")
+    @Nullable
+    String motor;
+
+    @Option(names = "--kv", paramLabel = "QUANTITY", description = "or its speed constant, for example '1000 rpm/V'")
+    @Nullable
+    String speedConstant;
+
+    @Option(names = "--resistance", paramLabel = "QUANTITY", description = "of its winding, for example '130 mohm'")
+    @Nullable
+    String resistance;
+
+    @Option(names = "--no-load-current", paramLabel = "QUANTITY", description = "for example '0.7 A', at 10 V")
+    @Nullable
+    String noLoadCurrent;
+
+    @Option(names = "--motor-mass", paramLabel = "QUANTITY", description = "says what it bears: 5 W for each gram")
+    @Nullable
+    String motorMass;
+
+    @Option(
+            names = "--propeller",
+            paramLabel = "NAME",
+            description = "a propeller of the catalogue; the size alone where only one family has it")
+    @Nullable
+    String propeller;
+
+    @Option(names = "--diameter", paramLabel = "QUANTITY", description = "or its diameter, for example 10in")
+    @Nullable
+    String diameter;
+
+    @Option(names = "--pitch", paramLabel = "QUANTITY", description = "its pitch, for example 4.7in")
+    @Nullable
+    String pitch;
+
+    @Option(names = "--family", paramLabel = "FAMILY", description = "its blades: thin electric, slow flyer, sport ...")
+    @Nullable
+    String family;
+
+    @Option(names = "--blades", paramLabel = "COUNT", description = "2, 3 or 4 (default: 2)")
+    int blades = 2;
+
+    @Option(names = "--battery", paramLabel = "NAME", description = "a battery of the catalogue")
+    @Nullable
+    String battery;
+
+    @Option(names = "--cells", paramLabel = "COUNT", description = "or its cells in series")
+    @Nullable
+    Integer cells;
+
+    @Option(names = "--capacity", paramLabel = "QUANTITY", description = "for example '2200 mAh'")
+    @Nullable
+    String capacity;
+
+    @Option(names = "--rating", paramLabel = "C", description = "its label (default: 30)")
+    double rating = 30;
+
+    @Option(
+            names = "--controller",
+            paramLabel = "NAME",
+            description = "a controller of the catalogue (default: its largest)")
+    @Nullable
+    String controller;
+
+    Motor motor(Catalogue catalogue) {
+        either("--motor", motor, "--kv", speedConstant);
+        String name = motor;
+        if (name != null) {
+            return part(catalogue.motors(), name, "motor");
+        }
+        double kv = quantity("--kv", need("--kv", speedConstant), Dimension.SPEED_CONSTANT);
+        return made(() -> new Motor(
+                "a motor by numbers",
+                motorMass == null ? 1 : quantity("--motor-mass", motorMass, Dimension.MASS),
+                0.03,
+                0.03,
+                kv,
+                quantity("--resistance", need("--resistance", resistance), Dimension.RESISTANCE),
+                quantity("--no-load-current", need("--no-load-current", noLoadCurrent), Dimension.CURRENT),
+                10,
+                0,
+                0,
+                Provenance.INVENTED));
+    }
+
+    /** Whether the motor's mass is known. */
+    boolean massKnown() {
+        return motor != null || motorMass != null;
+    }
+
+    Propeller propeller(Catalogue catalogue) {
+        either("--propeller", propeller, "--diameter", diameter);
+        String name = propeller;
+        if (name != null) {
+            List<Propeller> sizes = catalogue.propellers().stream()
+                    .filter(p -> Nearest.plain(p.name()).startsWith(Nearest.plain(name) + " "))
+                    .toList();
+            if (Catalogue.find(catalogue.propellers(), name) == null && sizes.size() > 1) {
+                throw new InputException(
+                        "foamfront: --propeller " + Text.plain(name) + " is made in more than one family.",
+                        "Name one of "
+                                + String.join(
+                                        ", ", sizes.stream().map(Part::name).toList()) + ".");
+            }
+            return sizes.size() == 1 ? sizes.get(0) : part(catalogue.propellers(), name, "propeller");
+        }
+        return bySize(catalogue);
+    }
+
+    private Propeller bySize(Catalogue catalogue) {
+        double d = quantity("--diameter", need("--diameter", diameter), Dimension.LENGTH);
+        double p = quantity("--pitch", need("--pitch", pitch), Dimension.LENGTH);
+        BladeFamily blade = family(need("--family", family));
+        Arguments.within("--blades", blades, 2, 4);
+        FamilyRegression regression = new FamilyRegression(catalogue.propellers());
+        double[] range = regression.range();
+        inside("--diameter", d, range[0], range[1], diameter);
+        inside("--pitch", p, range[2] * d, range[3] * d, pitch);
+        return new Propeller(
+                "a " + diameter + " x " + pitch + " " + blade.words(),
+                blade,
+                d,
+                p,
+                blades,
+                0.01,
+                regression.predict(blade, d, p, blades),
+                0,
+                Provenance.REGRESSION);
+    }
+
+    /** The regression knows nothing outside what was measured. */
+    private static void inside(String option, double si, double low, double high, @Nullable String written) {
+        if (!(si >= low * (1 - 1e-9) && si <= high * (1 + 1e-9))) {
+            var unit = Quantities.unit(written == null ? "" : written, Dimension.LENGTH);
+            throw new InputException(
+                    "foamfront: " + option + " " + written + " lies outside the measured propellers.",
+                    "Use " + Quantities.print(low, unit, 2) + " to " + Quantities.print(high, unit, 2) + ".");
+        }
+    }
+
+    private static BladeFamily family(String words) {
+        for (BladeFamily known : BladeFamily.values()) {
+            if (Nearest.plain(known.words()).equals(Nearest.plain(words))) {
+                return known;
+            }
+        }
+        List<String> known =
+                Arrays.stream(BladeFamily.values()).map(BladeFamily::words).toList();
+        throw new InputException(
+                "foamfront: there is no blade family '" + Text.plain(words) + "'.",
+                Nearest.advice(words, known, "family"));
+    }
+
+    Battery battery(Catalogue catalogue) {
+        either("--battery", battery, "--cells", cells);
+        String name = battery;
+        if (name != null) {
+            return part(catalogue.batteries(), name, "battery");
+        }
+        Integer count = need("--cells", cells);
+        Arguments.within("--cells", count, 1, 14);
+        double charge = quantity("--capacity", need("--capacity", capacity), Dimension.CHARGE);
+        return made(() -> new Battery(
+                count + "S " + capacity,
+                count,
+                charge,
+                rating,
+                0.1,
+                0.1,
+                0.03,
+                0.02,
+                charge > 0 ? CELL_CONSTANT / charge : 1,
+                0,
+                Provenance.INVENTED));
+    }
+
+    Controller controller(Catalogue catalogue) {
+        String name = controller;
+        if (name != null) {
+            return part(catalogue.controllers(), name, "controller");
+        }
+        Controller largest = catalogue.controllers().get(0);
+        for (Controller each : catalogue.controllers()) {
+            largest = each.current() > largest.current() ? each : largest;
+        }
+        return largest;
+    }
+
+    static <P extends Part> P part(List<P> parts, String name, String kind) {
+        P found = Catalogue.find(parts, name);
+        if (found == null) {
+            throw new InputException(
+                    "foamfront: the catalogue has no " + kind + " '" + Text.plain(name) + "'.",
+                    Catalogue.advice(parts, name, kind));
+        }
+        return found;
+    }
+
+    /** A quantity above zero. */
+    static double quantity(String option, String text, Dimension dimension) {
+        double si;
+        try {
+            si = Quantities.parse(text, dimension);
+        } catch (QuantityException e) {
+            throw new InputException("foamfront: " + option + ": " + e.problem() + ".", e.advice());
+        }
+        if (!(si > 0)) {
+            throw new InputException(
+                    "foamfront: " + option + " is " + Text.plain(text) + ".", "Use a figure above zero.");
+        }
+        return si;
+    }
+
+    private static <T> T need(String option, @Nullable T value) {
+        if (value == null) {
+            throw new InputException(
+                    "foamfront: " + option + " is missing.",
+                    "Name a motor, propeller and battery, or give their figures; see foamfront bench --help.");
+        }
+        return value;
+    }
+
+    private static void either(String one, @Nullable Object first, String other, @Nullable Object second) {
+        if (first != null && second != null) {
+            throw new InputException(
+                    "foamfront: " + one + " and " + other + " both describe the same part.", "Give one of them.");
+        }
+    }
+
+    private interface Making<P> {
+        P make();
+    }
+
+    /** The record's constructor refuses what can never be. */
+    private static <P> P made(Making<P> making) {
+        try {
+            return making.make();
+        } catch (IllegalArgumentException e) {
+            throw new InputException("foamfront: " + e.getMessage() + ".", "Correct the figure.");
+        }
+    }
+}

@@ -1,0 +1,213 @@
+package foamfront.optimizer.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BenchCommandTest {
+    private static final String[] EVERYDAY = {
+        "bench",
+        "--motor",
+        "2212-1000",
+        "--propeller",
+        "10x4.7 slow flyer",
+        "--battery",
+        "3S 2200",
+        "--controller",
+        "20 A"
+    };
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void aPowerPlantGivesASentenceAPlotAndATable() {
+        Run run = Run.of(EVERYDAY);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isZero();
+        assertThat(run.out().lines().findFirst())
+                .hasValueSatisfying(
+                        line -> assertThat(line).contains("at rest", "is at its best at", "of the speed they bear."));
+        assertThat(run.out()).contains("o thrust [N]", "airspeed [m/s]", "electrical power [W]", "Clamp the stand");
+    }
+
+    @Test
+    void theJsonAgreesWithTheCsvAndPowersAreConsistent() throws IOException {
+        JsonNode json = new ObjectMapper().readTree(Run.of(with("--json")).out());
+        List<String> rows = Run.of(with("--csv")).out().lines().toList();
+        assertThat(json.at("/points")).hasSize(rows.size() - 1);
+        double previous = Double.MAX_VALUE;
+        for (int i = 0; i < rows.size() - 1; i++) {
+            JsonNode point = json.at("/points/" + i);
+            double thrust = point.at("/thrust").asDouble();
+            assertThat(Double.parseDouble(rows.get(i + 1).split(",", -1)[1])).isEqualTo(thrust);
+            assertThat(thrust).isLessThan(previous);
+            previous = thrust;
+            assertThat(point.at("/shaft_power").asDouble())
+                    .isLessThan(point.at("/electrical_power").asDouble());
+            assertThat(point.at("/efficiency").asDouble())
+                    .isCloseTo(
+                            point.at("/motor_efficiency").asDouble()
+                                    * point.at("/rotor_efficiency").asDouble(),
+                            within(1e-8));
+        }
+    }
+
+    @Test
+    void byThrottleCurrentRisesToFullThrottles() throws IOException {
+        JsonNode part = new ObjectMapper()
+                .readTree(Run.of(with("--json", "--by", "throttle", "--speed", "8 m/s"))
+                        .out());
+        double previous = 0;
+        for (JsonNode point : part.at("/points")) {
+            assertThat(point.at("/battery_current").asDouble()).isGreaterThan(previous);
+            previous = point.at("/battery_current").asDouble();
+        }
+        assertThat(part.at("/points/8/throttle").asDouble()).isEqualTo(1);
+    }
+
+    @Test
+    void aPlantByNumbersRunsAndSaysWhatItDoesNotKnow() {
+        Run run = Run.of(
+                "bench",
+                "--kv",
+                "1000 rpm/V",
+                "--resistance",
+                "130 mohm",
+                "--no-load-current",
+                "0.7 A",
+                "--diameter",
+                "10in",
+                "--pitch",
+                "4.7in",
+                "--family",
+                "slow flyer",
+                "--cells",
+                "3",
+                "--capacity",
+                "2200 mAh");
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("a motor by numbers with a 10in x 4.7in slow flyer on 3S 2200 mAh", "--motor-mass");
+    }
+
+    @Test
+    void theSvgIsWellFormedAndTheSameInADecimalCommaLocale() throws Exception {
+        Path plot = folder.resolve("plot.svg");
+        Run.of(with("--svg", plot.toString()));
+        String here = Files.readString(plot);
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            Run.of(with("--svg", plot.toString()));
+        } finally {
+            Locale.setDefault(before);
+        }
+        assertThat(Files.readString(plot)).isEqualTo(here);
+        assertThat(DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(plot.toFile())
+                        .getElementsByTagName("polyline")
+                        .getLength())
+                .isEqualTo(2);
+    }
+
+    /** PR-05: 10x4.7 slow flyer, C_T at rest 0.1299 and C_P 0.0531 at 6528 rpm (UIUC Propeller Database, volume 1). */
+    @Test
+    void coefficientsAreThoseMeasured() throws IOException {
+        Run run = Run.of("bench", "--propeller", "10x4.7", "--rpm", "6528", "--json");
+        JsonNode still = new ObjectMapper().readTree(run.out()).at("/points/0");
+        // Two RMS residuals of the worst accepted fit.
+        assertThat(still.at("/thrust_coefficient").asDouble()).isCloseTo(0.1299, within(0.055 * 0.1299));
+        assertThat(still.at("/power_coefficient").asDouble()).isCloseTo(0.0531, within(0.055 * 0.0531));
+        assertThat(Run.of("bench", "--propeller", "10x4.7 slow flyer", "--rpm", "6500")
+                        .out())
+                .contains("advance ratio J", "is at its best at an advance ratio of 0.4");
+    }
+
+    @Test
+    void readingsGiveARowThatTheCatalogueReadsBack() throws IOException {
+        Path readings = readings("");
+        Run run = Run.of("bench", "--fit", readings.toString(), "--motor", "2212-1000", "--name", "mine", "--csv");
+        assertThat(run.err()).isEmpty();
+        Files.writeString(folder.resolve("motors.csv"), run.out());
+        assertThat(Run.of("parts", "--catalogue", folder.toString(), "--type", "motors")
+                        .out())
+                .contains("mine", "own bench");
+        assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("give or take", "rpm/V", "1.8");
+    }
+
+    private Path readings(String extra) throws IOException {
+        // 1000 rpm/V, 0.2 ohm, 0.7 A by hand, rounded as meters round.
+        return Files.writeString(
+                folder.resolve("readings.csv"),
+                "voltage [V],current [A],speed [rpm],load\n7.4,0.63,7270,none\n11.1,0.77,10950,none\n"
+                        + "7.1,4.1,6290,8x4\n10.9,7.9,9310,8x4\n10.6,12.2,8170,10x4.7\n"
+                        + extra);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--motor 2212-1000 --battery 3S~2200 --diameter 10in --pitch -4.7in --family sport | --pitch",
+                "--motor 2212-1000 --propeller 10x4.7 --cells 0 --capacity 2200~mAh | --cells is 0",
+                "--motor 2212-1000 --propeller 10x4.7 --cells 3 --capacity 2200~mm | --capacity",
+                "--motor 2212-1000 --propeller 10x5 --battery 3S~2200 | more than one family",
+                "--motor 2212-1001 --propeller 10x4.7 --battery 3S~2200 | Did you mean",
+                "--motor 2212-1000 --kv 900~rpm/V --propeller 10x4.7 --battery 3S~2200 | same part",
+                "--motor 2212-1000 --battery 3S~2200 | --diameter is missing",
+                "--propeller 10x4.7 --rpm 20 | --rpm is 20",
+                "--motor 2212-1000 --diameter 30in --pitch 10in --family sport --battery 3S~2200 | outside the measured",
+                "--fit no-such.csv | cannot be read"
+            })
+    void badInputIsExitTwoWithAdvice(String options, String expected) {
+        List<String> args = new ArrayList<>(List.of("bench"));
+        Arrays.stream(options.strip().split(" ", -1))
+                .map(word -> word.replace('~', ' '))
+                .forEach(args::add);
+        Run run = Run.of(args.toArray(String[]::new));
+        assertThat(run.code()).isEqualTo(Exit.USER_INPUT);
+        assertThat(run.err()).contains(expected).doesNotContain("Exception", "\tat ");
+        assertThat(run.out()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "voltage [V],current [A],speed [rpm],load;7.4,0.6,7000,none;7,4,6000,a;7,5,5900,b | leave nothing",
+                "voltage [V],current [A],speed [rev/s],load;7.4,0.6,7270,none | outside",
+                "voltage [V],current [A],speed [rpm],load;7.4,630,7270,none | amperes",
+                "voltage [V],current [V],speed [rpm],load;7.4,0.6,7270,none | current",
+                "voltage [V],current [A],load;7.4,0.6,none | the column is missing",
+                "voltage [V],current [A],speed [rpm],load;7,4,6000,a;8,5,6500,a;9,6,7000,a;9,6,7001,b;8,5,6501,b |"
+                        + " no reading is without"
+            })
+    void badReadingsAreFaultsWithLines(String rows, String expected) throws IOException {
+        Path file = Files.writeString(folder.resolve("bad.csv"), rows.strip().replace(';', '\n'));
+        Run run = Run.of("bench", "--fit", file.toString());
+        assertThat(run.code()).isEqualTo(Exit.USER_INPUT);
+        assertThat(run.err()).contains("bad.csv", expected.strip()).doesNotContain("Exception", "\tat ");
+    }
+
+    private static String[] with(String... more) {
+        List<String> all = new ArrayList<>(List.of(EVERYDAY));
+        all.addAll(List.of(more));
+        return all.toArray(String[]::new);
+    }
+}
