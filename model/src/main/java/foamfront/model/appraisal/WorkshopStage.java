@@ -54,10 +54,7 @@ final class WorkshopStage {
         BuildTime time = BuildTime.of(airframe, w.parts, w.mission.workshop(), w.factors);
         w.set(Measure.BUILD_TIME, time.total());
         w.set(Measure.DIFFICULTY, time.difficulty());
-        w.set(
-                Measure.BUILD_COST,
-                BillOfMaterials.of(airframe, w.parts, w.sheets, w.mission, w.factors)
-                        .cost());
+        w.set(Measure.BUILD_COST, BillOfMaterials.cost(airframe, w.parts, w.sheets, w.mission, w.factors));
         masses(w, airframe);
     }
 

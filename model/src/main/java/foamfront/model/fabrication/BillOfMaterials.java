@@ -27,6 +27,11 @@ public record BillOfMaterials(List<Line> lines) {
      */
     public record Line(String item, double quantity, double bought, double cost, Provenance provenance) {}
 
+    /** Receives each entry. */
+    private interface Sink {
+        void take(String item, double quantity, double bought, double cost, Provenance provenance);
+    }
+
     public BillOfMaterials {
         lines = List.copyOf(lines);
     }
@@ -34,21 +39,35 @@ public record BillOfMaterials(List<Line> lines) {
     /** The bill when {@code sheets} whole sheets are cut. */
     public static BillOfMaterials of(Airframe airframe, PartsList parts, int sheets, Mission mission, Factors factors) {
         List<Line> lines = new ArrayList<>(12);
-        double k = factors.price();
-        add(lines, airframe.design().board(), sheets, mission, k);
-        stock(lines, parts.stock(), mission, k);
-        Workshop workshop = mission.workshop();
-        double tape = parts.tape();
-        lines.add(new Line("tape", tape, tape, k * tape * workshop.tapePrice(), Provenance.INVENTED));
-        double glue = parts.glue() * workshop.glueLinearMass();
-        lines.add(new Line("glue", glue, glue, k * glue * workshop.gluePrice(), Provenance.INVENTED));
-        FittedParts.each(airframe, (part, count) -> add(lines, part, count, mission, k));
+        each(
+                airframe,
+                parts,
+                sheets,
+                mission,
+                factors,
+                (item, quantity, bought, cost, provenance) ->
+                        lines.add(new Line(item, quantity, bought, cost, provenance)));
         return new BillOfMaterials(lines);
     }
 
     /** Cost alone, the same to the last bit. */
     public static double cost(Airframe airframe, PartsList parts, int sheets, Mission mission, Factors factors) {
-        return of(airframe, parts, sheets, mission, factors).cost();
+        double[] sum = {0};
+        each(airframe, parts, sheets, mission, factors, (item, quantity, bought, cost, provenance) -> sum[0] += cost);
+        return sum[0];
+    }
+
+    private static void each(
+            Airframe airframe, PartsList parts, int sheets, Mission mission, Factors factors, Sink sink) {
+        double k = factors.price();
+        add(sink, airframe.design().board(), sheets, mission, k);
+        stock(sink, parts.stock(), mission, k);
+        Workshop workshop = mission.workshop();
+        double tape = parts.tape();
+        sink.take("tape", tape, tape, k * tape * workshop.tapePrice(), Provenance.INVENTED);
+        double glue = parts.glue() * workshop.glueLinearMass();
+        sink.take("glue", glue, glue, k * glue * workshop.gluePrice(), Provenance.INVENTED);
+        FittedParts.each(airframe, (part, count) -> add(sink, part, count, mission, k));
     }
 
     /** Of everything bought. */
@@ -60,20 +79,20 @@ public record BillOfMaterials(List<Line> lines) {
         return sum;
     }
 
-    private static void add(List<Line> lines, Part part, int count, Mission mission, double k) {
+    private static void add(Sink sink, Part part, int count, Mission mission, double k) {
         int bought = Math.max(0, count - mission.owned(part.name()));
-        lines.add(new Line(part.name(), count, bought, k * bought * part.price(), part.provenance()));
+        sink.take(part.name(), count, bought, k * bought * part.price(), part.provenance());
     }
 
     /** Stock lengths of each kind, pieces sawn in the order of the list from the first length with room. */
-    private static void stock(List<Line> lines, List<StockPiece> pieces, Mission mission, double k) {
+    private static void stock(Sink sink, List<StockPiece> pieces, Mission mission, double k) {
         for (int i = 0; i < pieces.size(); i++) {
             boolean seen = false;
             for (int j = 0; j < i; j++) {
                 seen |= pieces.get(j).spar().equals(pieces.get(i).spar());
             }
             if (!seen) {
-                add(lines, pieces.get(i).spar(), StockLengths.needed(pieces, i), mission, k);
+                add(sink, pieces.get(i).spar(), StockLengths.needed(pieces, i), mission, k);
             }
         }
     }

@@ -45,9 +45,7 @@ public final class FoldedPanel implements Pattern {
     private final Outline outline;
     private final double length;
     private final double width;
-    private final double pairWidth;
     private final double area;
-    private final double cut;
 
     FoldedPanel(
             FoldedSection section,
@@ -78,10 +76,7 @@ public final class FoldedPanel implements Pattern {
         outline = trace();
         length = outline.length();
         width = outline.width();
-        boolean tapered = Math.abs(rootChord - tipChord) > 0.01 * rootChord || Math.abs(shift) > 0.01 * rootChord;
-        pairWidth = tapered ? Math.min(2 * width, outline.pairWidth()) : 2 * width;
         area = outline.area();
-        cut = outline.perimeter() + slits();
     }
 
     /** Lays facet after facet beside the last edge, the first edge along the grain. */
@@ -132,15 +127,19 @@ public final class FoldedPanel implements Pattern {
     private Outline trace() {
         int n = rootX.length;
         int notches = skins == Skins.TOP ? 0 : hinges.size();
-        double[] x = new double[2 * n + 4 * notches];
-        double[] y = new double[x.length];
-        int at = 0;
+        int corners = 2 * n + 4 * notches;
         boolean rootGone = false;
         boolean tipGone = false;
         for (int i = 0; i < notches; i++) {
-            rootGone |= !hinges.get(i).slitAtStart();
-            tipGone |= !hinges.get(i).slitAtEnd();
+            Hinge hinge = hinges.get(i);
+            rootGone |= !hinge.slitAtStart();
+            tipGone |= !hinge.slitAtEnd();
+            corners -= (hinge.slitAtStart() ? 0 : 1) + (hinge.slitAtEnd() ? 0 : 1);
         }
+        corners -= (rootGone ? 1 : 0) + (tipGone ? 1 : 0);
+        double[] x = new double[corners];
+        double[] y = new double[corners];
+        int at = 0;
         if (!rootGone) {
             x[at] = rootX[0];
             y[at++] = rootY[0];
@@ -165,7 +164,7 @@ public final class FoldedPanel implements Pattern {
             x[at] = rootX[k];
             y[at++] = rootY[k];
         }
-        return new Outline(java.util.Arrays.copyOf(x, at), java.util.Arrays.copyOf(y, at));
+        return new Outline(x, y);
     }
 
     /** Chord fraction covered by the facet above edge k. */
@@ -203,7 +202,8 @@ public final class FoldedPanel implements Pattern {
         }
         double sum = 0;
         int last = rootX.length - 2;
-        for (Hinge hinge : hinges) {
+        for (int i = 0; i < hinges.size(); i++) {
+            Hinge hinge = hinges.get(i);
             double up = 1 - hinge.chordFraction() / facet(last);
             if (hinge.slitAtStart()) {
                 sum += line(CUT, last, hinge.from(), up, hinge.from(), 1).length();
@@ -229,8 +229,8 @@ public final class FoldedPanel implements Pattern {
             return 0;
         }
         double sum = 0;
-        for (Hinge hinge : hinges) {
-            sum += hingeLine(FOLD, hinge).length();
+        for (int i = 0; i < hinges.size(); i++) {
+            sum += hingeLine(FOLD, hinges.get(i)).length();
         }
         return sum;
     }
@@ -247,7 +247,8 @@ public final class FoldedPanel implements Pattern {
 
     @Override
     public double pairWidth() {
-        return pairWidth;
+        boolean tapered = Math.abs(rootChord - tipChord) > 0.01 * rootChord || Math.abs(shift) > 0.01 * rootChord;
+        return tapered ? Math.min(2 * width, outline.pairWidth()) : 2 * width;
     }
 
     @Override
@@ -257,7 +258,7 @@ public final class FoldedPanel implements Pattern {
 
     @Override
     public double cut() {
-        return cut;
+        return outline.perimeter() + slits();
     }
 
     @Override

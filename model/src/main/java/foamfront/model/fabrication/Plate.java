@@ -103,7 +103,8 @@ public record Plate(
     public double cut() {
         double around = halves() * (slope(0) + trailingEdge() + tipChord) + (whole ? 0 : rootChord);
         double slits = 0;
-        for (Hinge hinge : hinges) {
+        for (int i = 0; i < hinges.size(); i++) {
+            Hinge hinge = hinges.get(i);
             slits += hinge.slitAtStart() ? hinge.chordFraction() * chord(hinge.from()) : 0;
             slits += hinge.slitAtEnd() ? hinge.chordFraction() * chord(hinge.to()) : 0;
         }
@@ -127,7 +128,8 @@ public record Plate(
     @Override
     public double folded() {
         double sum = 0;
-        for (Hinge hinge : hinges) {
+        for (int i = 0; i < hinges.size(); i++) {
+            Hinge hinge = hinges.get(i);
             sum += slope(1 - hinge.chordFraction()) * (hinge.to() - hinge.from());
         }
         return halves() * sum;

@@ -21,7 +21,8 @@ final class BuiltMasses {
         double momentX = 0;
         double momentZ = 0;
         double spreadY = 0;
-        for (CutPart part : parts.cut()) {
+        for (int i = 0; i < parts.cut().size(); i++) {
+            CutPart part = parts.cut().get(i);
             double mass = factors.airframeMass()
                     * PartsList.mass(part, airframe.design().board(), workshop);
             MassGroup group = MassGroup.of(part.assembly());
@@ -31,7 +32,8 @@ final class BuiltMasses {
             momentZ += mass * part.z();
             spreadY += mass * part.y();
         }
-        for (StockPiece piece : parts.stock()) {
+        for (int i = 0; i < parts.stock().size(); i++) {
+            StockPiece piece = parts.stock().get(i);
             MassGroup group = MassGroup.of(piece.assembly());
             items.add(spread(airframe, piece.name(), piece.mass(), piece.x(), piece.y(), piece.z(), group));
         }

@@ -42,7 +42,7 @@ final class Builder {
         this.said = said;
         this.layout = genome.layouts.arrangement(said.digits());
         this.height = layout.height() == null ? WingHeight.HIGH : layout.height();
-        for (DesignVariable variable : DesignVariable.values()) {
+        for (DesignVariable variable : Genome.DIMENSIONS) {
             Grid grid = genome.dimensions.grid(variable);
             if (grid != null) {
                 dimension[variable.ordinal()] = grid.value(said.steps()[variable.ordinal()]);

@@ -43,7 +43,7 @@ final class DimensionRules {
 
     /** Fills what is open by the workshop rules, in order, lengths snapped. */
     void complete(double[] values, WingHeight height, boolean ailerons) {
-        for (DesignVariable variable : DesignVariable.values()) {
+        for (DesignVariable variable : Genome.DIMENSIONS) {
             int i = variable.ordinal();
             if (Double.isNaN(values[i])) {
                 double rule = WorkshopRules.rule(variable, values, height, ailerons);

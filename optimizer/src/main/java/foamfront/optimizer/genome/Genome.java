@@ -29,6 +29,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Values are those of {@code search}: the index of a choice or part, a fraction in [0, 1] of a dimension's or mass's grid.
  */
 public final class Genome {
+    /** The list of dimensions; asking the type for it makes a new array each time. */
+    static final DesignVariable[] DIMENSIONS = DesignVariable.values();
+
     private static final int NONE = -1;
 
     /** Loads are weighed to this, kg. */
@@ -46,7 +49,7 @@ public final class Genome {
 
     private final List<Variable> variables = new ArrayList<>();
     private final int[] ofDigit = filled(Digit.values().length);
-    private final int[] ofDimension = filled(DesignVariable.values().length);
+    private final int[] ofDimension = filled(DIMENSIONS.length);
     private final int[] ofPart = filled(PartGenes.Kind.values().length);
     private final int[] ofLoad;
 
@@ -71,7 +74,7 @@ public final class Genome {
         for (PartGenes.Kind kind : PartGenes.Kind.values()) {
             addPart(kind);
         }
-        for (DesignVariable dimension : DesignVariable.values()) {
+        for (DesignVariable dimension : DIMENSIONS) {
             addDimension(dimension);
         }
         for (int i = 0; i < ofLoad.length; i++) {
@@ -201,7 +204,7 @@ public final class Genome {
             partIndices[i] = ofPart[i] == NONE ? 0 : (int) values[ofPart[i]];
         }
         int[] steps = new int[ofDimension.length];
-        for (DesignVariable dimension : DesignVariable.values()) {
+        for (DesignVariable dimension : DIMENSIONS) {
             int i = dimension.ordinal();
             Grid grid = dimensions.grid(dimension);
             steps[i] = grid == null || ofDimension[i] == NONE ? 0 : grid.index(values[ofDimension[i]]);
@@ -218,7 +221,7 @@ public final class Genome {
         double[] values = new double[variables.size()];
         put(values, ofDigit, e.digits());
         put(values, ofPart, e.parts());
-        for (DesignVariable dimension : DesignVariable.values()) {
+        for (DesignVariable dimension : DIMENSIONS) {
             Grid grid = dimensions.grid(dimension);
             int i = dimension.ordinal();
             if (grid != null && ofDimension[i] != NONE) {
@@ -289,7 +292,7 @@ public final class Genome {
             product = product.multiply(
                     BigInteger.valueOf(Math.max(1, parts.list(kind).size())));
         }
-        for (DesignVariable dimension : DesignVariable.values()) {
+        for (DesignVariable dimension : DIMENSIONS) {
             Grid grid = dimensions.grid(dimension);
             product = product.multiply(BigInteger.valueOf(grid == null ? 1 : grid.count()));
         }
