@@ -5,6 +5,7 @@ import foamfront.model.airframe.Bay;
 import foamfront.model.airframe.Control;
 import foamfront.model.airframe.Shaft;
 import foamfront.model.airframe.Stance;
+import foamfront.model.airframe.Stations;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Design;
 import foamfront.model.design.HoldDown;
@@ -29,7 +30,6 @@ final class EquipmentMasses {
     private static final double SERVO_LEAD = 0.004; // kg each servo
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
     private static final double TAIL_SKID = 0.0025; // kg, 100 mm of 2 mm steel wire from the scrap box, judgement
-    private static final double TRACK = 0.2; // of the span
 
     /** A fan stands this far down the body, fraction of its length (judgement). */
     private static final double FAN_STATION = 0.75;
@@ -144,7 +144,7 @@ final class EquipmentMasses {
     private static void main(Airframe airframe, Wheel wheel, List<MassItem> items) {
         Stance stance = airframe.stations().stance();
         Wing wing = airframe.design().wing();
-        double y = 0.5 * TRACK * wing.planform().span();
+        double y = 0.5 * Stations.TRACK * wing.planform().span();
         double z = stance.groundZ() + 0.5 * wheel.diameter();
         MassGroup group = MassGroup.UNDERCARRIAGE;
         items.add(MassItem.relative("main wheel, starboard", wheel.mass(), stance.mainAxle(), y, z, group));
