@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Twelve speeds and a parabola against a search a thousand times finer, on trimmed polars of random designs. */
 class SpeedTableLawsTest {
     /** Found over these designs, rounded up: a tenth of a per cent needs polars without the corners of measured tables. */
-    private static final double LARGEST = 0.0105;
+    private static final double LARGEST = 0.0110;
 
     private static final double RMS = 0.003;
 
