@@ -2,10 +2,10 @@ package foamfront.model.aero;
 
 /** Drag areas of what is fitted outside the body, m². */
 public final class Fittings {
-    private static final double BLUNT_EDGE = 0.135;
-
     /** Air passes a vent at this share of the stream's speed, held up by what it cools (judgement). */
     private static final double INFLOW = 0.5;
+
+    private static final double BLUNT_EDGE = 0.135;
 
     /** On frontal area; S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 3, <i>from memory</i>. */
     private static final double CUBE = 1.05;

@@ -11,6 +11,9 @@ import foamfront.model.design.Design;
  * @param stance wheels and ground
  */
 public record Stations(Shaft shaft, Bay bay, Stance stance) {
+    /** Distance between the main wheels over the span (common practice). */
+    public static final double TRACK = 0.2;
+
     static Stations of(Design design, Surface wing, BodyShape body, Servos servos) {
         Shaft shaft = Shaft.of(design, wing, body);
         return new Stations(shaft, Bay.of(design, body, servos), Stance.of(design, body, shaft));

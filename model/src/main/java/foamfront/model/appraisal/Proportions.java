@@ -21,7 +21,7 @@ final class Proportions {
     private Proportions() {}
 
     static void set(Workbench w, Airframe airframe) {
-        w.set(Measure.BODY_REACH, reach(airframe));
+        w.set(Measure.BODY_REACH, Math.min(reach(airframe), Math.min(nose(airframe), boom(airframe))));
         w.set(Measure.TAIL_SIZE, tailSize(airframe));
         double least = Double.POSITIVE_INFINITY;
         for (Surface surface : airframe.surfaces()) {
@@ -32,21 +32,11 @@ final class Proportions {
         outside(w, airframe);
     }
 
-    /** A boom spliced from two lengths would carry no tail, so it must come out of one. */
     private static double reach(Airframe airframe) {
         double length = airframe.body().length();
         Panel wing = airframe.wing().panels().get(0);
         double trailing = wing.rootX() + wing.rootChord();
-        double reach = Math.min(wing.rootX(), length - trailing);
-        for (Surface surface : airframe.surfaces()) {
-            if (surface.role() == Surface.Role.SECOND_WING) {
-                Panel upper = surface.panels().get(0);
-                reach = Math.min(reach, Math.min(upper.rootX(), length - upper.rootX() - upper.rootChord()));
-            }
-        }
-        if (airframe.design().body() instanceof Body.PodAndBoom pod) {
-            reach = Math.min(reach, pod.boom().length() - pod.boomLength());
-        }
+        double reach = length - trailing;
         Surface tail = airframe.tail();
         if (tail != null) {
             Panel root = tail.panels().get(0);
@@ -54,6 +44,24 @@ final class Proportions {
             reach = Math.min(reach, root.rootX() - trailing);
         }
         return reach;
+    }
+
+    /** Body ahead of the foremost wing root, m. */
+    private static double nose(Airframe airframe) {
+        double foremost = Double.POSITIVE_INFINITY;
+        for (Surface surface : airframe.surfaces()) {
+            if (surface.role() == Surface.Role.WING || surface.role() == Surface.Role.SECOND_WING) {
+                foremost = Math.min(foremost, surface.panels().get(0).rootX());
+            }
+        }
+        return foremost;
+    }
+
+    /** Stock left over of a tail boom, m: spliced from two lengths it would carry no tail. */
+    private static double boom(Airframe airframe) {
+        return airframe.design().body() instanceof Body.PodAndBoom pod
+                ? pod.boom().length() - pod.boomLength()
+                : Double.POSITIVE_INFINITY;
     }
 
     private static double tailSize(Airframe airframe) {

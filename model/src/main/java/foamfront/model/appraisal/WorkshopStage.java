@@ -27,9 +27,8 @@ final class WorkshopStage {
         Design design = w.design;
         Airframe airframe = Airframe.of(design);
         w.airframe = airframe;
-        ClearanceCheck room = ClearanceCheck.of(airframe);
-        w.set(Measure.CLEARANCE, room.clearance());
-        w.set(Measure.BAY_LENGTH, room.spareLength());
+        w.set(Measure.CLEARANCE, ClearanceCheck.least(airframe));
+        w.set(Measure.BAY_LENGTH, airframe.stations().bay().spare(design.power().battery()));
         if (airframe.stations().shaft().radius() > 0) {
             w.set(Measure.PROPELLER_CLEARANCE, PropellerClearance.of(airframe));
         } else {

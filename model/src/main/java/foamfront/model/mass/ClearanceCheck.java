@@ -14,25 +14,20 @@ import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
 
 /**
- * Whether everything goes into the body.
+ * Whether everything goes into the body, across it; {@link Bay} knows whether it does so along it.
  *
  * <p>Clearance is inside width (or height) less the thing's own, as in the trade's rule that a box be 4 to 6 mm wider
  * inside than its widest item (common practice). Battery, controller, servo and receiver may lie on either side. In a two-bay
  * tube battery and loads share the height between them. On a profile board everything hangs outside and only height counts.
- *
- * @param clearance least over all things inside, m; negative where one does not go in
- * @param spareLength left of the bay by all that must lie in a row, m; negative where the row is too long
  */
-public record ClearanceCheck(double clearance, double spareLength) {
+public final class ClearanceCheck {
     /** A fan's housing is wider than its swept circle by two walls and lips, m (judgement). */
     private static final double FAN_WALLS = 0.004;
 
-    public static ClearanceCheck of(Airframe airframe) {
-        Battery battery = airframe.design().power().battery();
-        return new ClearanceCheck(clearance(airframe), airframe.stations().bay().spare(battery));
-    }
+    private ClearanceCheck() {}
 
-    private static double clearance(Airframe airframe) {
+    /** Least clearance over all things inside, m; negative where one does not go in. */
+    public static double least(Airframe airframe) {
         Design design = airframe.design();
         BodyShape body = airframe.body();
         boolean profile = design.body() instanceof Body.ProfileBoard;

@@ -123,7 +123,10 @@ public enum Measure {
             "from the balance point, where it is held and thrown, back to a pusher's propeller"),
     CLEARANCE("room inside the body", Unit.MILLIMETRE, HIGHER, "least clearance round battery, loads, motor and radio"),
     BAY_LENGTH(
-            "spare bay length", Unit.MILLIMETRE, HIGHER, "body bay length left over behind all that must fit in a row"),
+            "spare bay length",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "bay left over behind all that must fit in a row, or beside the loads at the balance point if that is less"),
     BODY_REACH(
             "body reach",
             Unit.MILLIMETRE,

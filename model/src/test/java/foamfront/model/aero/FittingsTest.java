@@ -56,6 +56,13 @@ class FittingsTest {
     }
 
     @Test
+    void coolingAirCostsItsMomentum() {
+        // Half the stream's speed in, a third out of an outlet half as large again: 2 x 0.5 x 2/3 of the inlet.
+        assertThat(Fittings.cooling(3e-4, 1.5)).isCloseTo(2e-4, within(ROUNDING));
+        assertThat(Fittings.cooling(0, 1.5)).isZero();
+    }
+
+    @Test
     void bandsAddUp() {
         assertThat(Fittings.rubberBands(6, 0.003, 0.1, 12, VISCOSITY))
                 .isCloseTo(6 * Fittings.rubberBands(1, 0.003, 0.1, 12, VISCOSITY), within(ROUNDING));

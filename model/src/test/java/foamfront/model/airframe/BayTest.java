@@ -100,4 +100,15 @@ class BayTest {
         assertThat(laden.spare(TRAINER.power().battery()))
                 .isCloseTo(bare.spare(TRAINER.power().battery()) - 0.105, within(ROUNDING));
     }
+
+    @Test
+    void underAFloorTheLoadsTakeNoneOfTheBatterysLength() {
+        Design twoBays = Records.with(TRAINER, "body", new Body.TwoBayTube(0.86, 0.07, 0.1, Nose.FIXED));
+        double battery = TRAINER.power().battery().length();
+        Bay bay = bay(twoBays, load(Place.BALANCE_POINT, 0.15));
+        assertThat(bay.spare(TRAINER.power().battery()))
+                .isCloseTo(0.86 - 0.057 - battery - bay.behind(), within(ROUNDING));
+        Bay pole = bay(twoBays, load(Place.BALANCE_POINT, 0.90));
+        assertThat(pole.spare(TRAINER.power().battery())).isCloseTo(0.86 - 0.057 - 0.905, within(ROUNDING));
+    }
 }

@@ -3,9 +3,13 @@ package foamfront.model.fabrication;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.Records;
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Pylon;
+import foamfront.model.airframe.Vents;
 import foamfront.model.design.Covering;
 import foamfront.model.design.Design;
+import foamfront.model.design.Power;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Mission;
@@ -56,6 +60,36 @@ class BenchTest {
         Airframe airframe = Airframe.of(TestAeroplanes.trainer(1.2));
         BuildTime time = BuildTime.of(airframe, FlatPatterns.of(airframe), TestAeroplanes.WORKSHOP, Factors.NOMINAL);
         assertThat(time.total() / 3600).isBetween(6.0, 10.0);
+    }
+
+    @Test
+    void ventsAreCutToo() {
+        Design plain = TestAeroplanes.trainer(1.2);
+        Design strong = Records.scaled(plain, "power.plant.controller.current", 4);
+        // Openings four times as large have edges twice as long.
+        assertThat(cutting(strong) - cutting(plain))
+                .isCloseTo(
+                        TestAeroplanes.WORKSHOP.cutRate() * Vents.of(plain).cut(), within(ROUNDING * cutting(plain)));
+    }
+
+    private static double cutting(Design design) {
+        Airframe airframe = Airframe.of(design);
+        PartsList parts = FlatPatterns.of(airframe);
+        return BuildTime.of(airframe, parts, TestAeroplanes.WORKSHOP, Factors.NOMINAL)
+                .cutting();
+    }
+
+    @Test
+    void thePylonIsCutAsItStandsInTheStream() {
+        Design design = TestAeroplanes.trainer(1.2);
+        Airframe airframe = Airframe.of(design);
+        Pylon pylon = Pylon.of((Power.Pusher) design.power(), airframe);
+        assertThat(FlatPatterns.of(airframe).cut()).anySatisfy(part -> {
+            assertThat(part.name()).isEqualTo("pylon");
+            assertThat(part.area()).isCloseTo(2 * pylon.meanChord() * pylon.height(), within(ROUNDING));
+            assertThat(part.z()).isCloseTo(pylon.footZ() + 0.5 * pylon.height(), within(ROUNDING));
+        });
+        assertThat(pylon.footZ()).isCloseTo(0.5 * design.body().height(), within(ROUNDING));
     }
 
     @Test

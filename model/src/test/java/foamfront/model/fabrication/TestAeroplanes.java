@@ -1,5 +1,16 @@
 package foamfront.model.fabrication;
 
+import static foamfront.model.mass.Examples.BATTERY;
+import static foamfront.model.mass.Examples.BODY;
+import static foamfront.model.mass.Examples.CONTROLLER;
+import static foamfront.model.mass.Examples.CURVES;
+import static foamfront.model.mass.Examples.FAN;
+import static foamfront.model.mass.Examples.MOTOR;
+import static foamfront.model.mass.Examples.RADIO;
+import static foamfront.model.mass.Examples.TAIL;
+import static foamfront.model.mass.Examples.TUBE;
+import static foamfront.model.mass.Examples.WHEEL;
+
 import foamfront.model.design.Body;
 import foamfront.model.design.Controls;
 import foamfront.model.design.Covering;
@@ -12,7 +23,6 @@ import foamfront.model.design.Nose;
 import foamfront.model.design.Planform;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
-import foamfront.model.design.Radio;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.Undercarriage;
@@ -30,61 +40,30 @@ import foamfront.model.mission.Limits;
 import foamfront.model.mission.Mission;
 import foamfront.model.mission.Owned;
 import foamfront.model.mission.Site;
-import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
-import foamfront.model.parts.Controller;
-import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
-import foamfront.model.parts.PropellerCurves;
 import foamfront.model.parts.Provenance;
-import foamfront.model.parts.Receiver;
-import foamfront.model.parts.Servo;
-import foamfront.model.parts.Spar;
-import foamfront.model.parts.Wheel;
 import foamfront.model.parts.Workshop;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Aeroplanes of many arrangements, invented for the tests of this package. */
+/** Aeroplanes of many arrangements round the parts of {@link foamfront.model.mass.Examples}, invented for the tests of this package. */
 final class TestAeroplanes {
     private static final Provenance P = Provenance.INVENTED;
 
     static final Board BOARD =
             new Board("light 5 mm", 0.005, 0.2971, 0.762, 0.508, 0.00015, 3e9, 12.5e6, 8e6, 3e6, 1.5, P);
 
-    static final Spar TUBE = new Spar("tube 8/6", Spar.Shape.ROUND, 0.008, 0.008, 0.006, 127e9, 600e6, 1500, 1, 9, P);
-
     static final Workshop WORKSHOP = new Workshop(0.002, 0.08, 0.0043, 10, 600, 400, 900, 300, 60, 300, 0.05);
 
     static final CarSpace CAR = new CarSpace(1.1, 0.8, 0.5, false);
 
-    private static final Battery BATTERY = new Battery("3S 2200", 3, 7920, 30, 0.18, 0.105, 0.034, 0.024, 0.006, 18, P);
-    private static final Motor MOTOR = new Motor("2212-920", 0.053, 0.028, 0.030, 96.3, 0.10, 0.5, 10, 0, 14, P);
-    private static final Controller CONTROLLER = new Controller("20 A", 20, 0.022, 0.045, 0.025, 0.010, 0.006, 10, P);
-    private static final Propeller PROPELLER = new Propeller(
-            "8x4",
-            BladeFamily.DIRECT_DRIVE,
-            0.203,
-            0.102,
-            2,
-            0.010,
-            new PropellerCurves(
-                    new double[] {0.11, -0.05, -0.1, 0, 0, 0},
-                    new double[] {0.045, 0.02, -0.06, 0, 0, 0},
-                    30,
-                    120,
-                    0.8),
-            3,
-            P);
-    private static final PowerPlant PLANT = new PowerPlant(MOTOR, PROPELLER, BATTERY, CONTROLLER);
-    private static final Wheel WHEEL = new Wheel("60 mm", 0.06, 0.02, 0.018, 2, P);
-    private static final Radio RADIO = new Radio(
-            new Receiver("six channels", 6, 0.008, 0.05, 0.045, 0.025, 0.014, 15, P),
-            new Servo("9 g", 0.009, 0.17, 0.1, 0.023, 0.012, 0.028, 4, P));
-    private static final Tail TAIL = new Tail.Conventional(
-            new TailPlane(0.45, 0.14, 0.8, 0, 0, 0, 0.82, 0.02), new Fin(1, 0.16, 0.14, 0.6, FinJoint.FIXED));
-    private static final Body TUBE_BODY = new Body.SquareTube(0.96, 0.075, 0.08, Nose.FIXED);
+    private static final PowerPlant PLANT = new PowerPlant(
+            MOTOR,
+            new Propeller("8x4", BladeFamily.DIRECT_DRIVE, 0.203, 0.102, 2, 0.010, CURVES, 3, P),
+            BATTERY,
+            CONTROLLER);
     static final WingSection FOLDED = new WingSection.FoldedFlatBottom(0.12);
     private static final WingSpar STRIP = new WingSpar.BoardStrip();
     private static final WingSpar CARBON = new WingSpar.Stock(TUBE);
@@ -136,7 +115,7 @@ final class TestAeroplanes {
                 "beginner",
                 monoplane(0.75, 0.18, 1, 0, build(FOLDED, WingJoint.ONE_PIECE, STRIP, HoldDown.RUBBER_BANDS)),
                 TAIL,
-                TUBE_BODY,
+                BODY,
                 new Power.NoseTractor(PLANT),
                 new Undercarriage.Tricycle(WHEEL),
                 true);
@@ -174,7 +153,7 @@ final class TestAeroplanes {
                         0.16,
                         0.03),
                 TAIL,
-                TUBE_BODY,
+                BODY,
                 new Power.NoseTractor(PLANT),
                 new Undercarriage.TailWheel(WHEEL),
                 true);
@@ -246,7 +225,7 @@ final class TestAeroplanes {
                         WingHeight.SHOULDER, plan, build(section, WingJoint.ONE_PIECE, CARBON, HoldDown.GLUED), 0.3, 0),
                 TAIL,
                 new Body.SquareTube(0.95, 0.09, 0.09, Nose.FIXED),
-                new Power.DuctedFan(foamfront.model.mass.Examples.FAN, BATTERY, CONTROLLER),
+                new Power.DuctedFan(FAN, BATTERY, CONTROLLER),
                 new Undercarriage.None(),
                 true);
     }

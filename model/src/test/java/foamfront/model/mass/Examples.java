@@ -1,5 +1,6 @@
 package foamfront.model.mass;
 
+import foamfront.model.Records;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.design.Body;
 import foamfront.model.design.Controls;
@@ -45,7 +46,7 @@ import foamfront.model.parts.Wheel;
 import foamfront.model.parts.Workshop;
 import java.util.List;
 
-/** A plausible trainer and variations of it, invented for tests. */
+/** A plausible trainer with its parts, and variations of it: plain figures to check by hand, invented for tests. */
 public final class Examples {
     private static final Provenance P = Provenance.INVENTED;
 
@@ -61,40 +62,30 @@ public final class Examples {
 
     public static final Battery BATTERY = new Battery("3S 2200", 3, 7920, 30, 0.18, 0.105, 0.034, 0.024, 0.006, 18, P);
 
+    public static final Motor MOTOR = new Motor("2212-920", 0.053, 0.028, 0.030, 96.3, 0.10, 0.5, 10, 0, 14, P);
+
+    public static final Controller CONTROLLER = new Controller("20 A", 20, 0.022, 0.045, 0.025, 0.010, 0.006, 10, P);
+
+    public static final PropellerCurves CURVES = new PropellerCurves(
+            new double[] {0.11, -0.05, -0.1, 0, 0, 0}, new double[] {0.045, 0.02, -0.06, 0, 0, 0}, 30, 120, 0.8);
+
     public static final PowerPlant PLANT = new PowerPlant(
-            new Motor("2212-920", 0.053, 0.028, 0.030, 96.3, 0.10, 0.5, 10, 0, 14, P),
-            new Propeller(
-                    "10x4.7",
-                    BladeFamily.SLOW_FLYER,
-                    0.254,
-                    0.119,
-                    2,
-                    0.013,
-                    new PropellerCurves(
-                            new double[] {0.11, -0.05, -0.1, 0, 0, 0},
-                            new double[] {0.045, 0.02, -0.06, 0, 0, 0},
-                            30,
-                            120,
-                            0.8),
-                    3,
-                    P),
+            MOTOR,
+            new Propeller("10x4.7", BladeFamily.SLOW_FLYER, 0.254, 0.119, 2, 0.013, CURVES, 3, P),
             BATTERY,
-            new Controller("20 A", 20, 0.022, 0.045, 0.025, 0.010, 0.006, 10, P));
+            CONTROLLER);
 
     public static final Fan FAN = new Fan(
-            "64 mm",
-            0.064,
-            0.026,
-            0.9,
-            0.091,
-            PLANT.motor(),
-            new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600).curves(),
-            25,
-            P);
+            "64 mm", 0.064, 0.026, 0.9, 0.091, MOTOR, new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600).curves(), 25, P);
 
-    private static final Radio RADIO = new Radio(
+    public static final Radio RADIO = new Radio(
             new Receiver("six channels", 6, 0.008, 0.05, 0.045, 0.025, 0.014, 15, P),
             new Servo("9 g", 0.009, 0.17, 0.1, 0.023, 0.012, 0.028, 4, P));
+
+    public static final Tail TAIL = new Tail.Conventional(
+            new TailPlane(0.45, 0.14, 0.8, 0, 0, 0, 0.82, 0.02), new Fin(1, 0.16, 0.14, 0.6, FinJoint.FIXED));
+
+    public static final Body BODY = new Body.SquareTube(0.96, 0.075, 0.08, Nose.FIXED);
 
     private Examples() {}
 
@@ -118,10 +109,8 @@ public final class Examples {
                         new WingBuild(section, joint, spar, HoldDown.RUBBER_BANDS, WingTips.PLAIN),
                         0.26,
                         0.04),
-                new Tail.Conventional(
-                        new TailPlane(0.45, 0.14, 0.8, 0, 0, 0, 0.82, 0.02),
-                        new Fin(1, 0.16, 0.14, 0.6, FinJoint.FIXED)),
-                new Body.SquareTube(0.96, 0.075, 0.08, Nose.FIXED),
+                TAIL,
+                BODY,
                 new Power.NoseTractor(PLANT),
                 new Undercarriage.TailWheel(WHEEL),
                 new Controls(true, true, FlapKind.NONE, 0.5, 0.22, 0.35, 0.4),
@@ -131,84 +120,24 @@ public final class Examples {
                 List.of(loads));
     }
 
-    /** The design with another body. */
-    public static Design with(Design d, Body body) {
-        return new Design(
-                d.name(),
-                d.wing(),
-                d.tail(),
-                body,
-                d.power(),
-                d.undercarriage(),
-                d.controls(),
-                d.board(),
-                d.covering(),
-                d.radio(),
-                d.loads());
+    public static Design with(Design design, Body body) {
+        return Records.with(design, "body", body);
     }
 
-    /** The design with another power plant. */
-    public static Design with(Design d, Power power) {
-        return new Design(
-                d.name(),
-                d.wing(),
-                d.tail(),
-                d.body(),
-                power,
-                d.undercarriage(),
-                d.controls(),
-                d.board(),
-                d.covering(),
-                d.radio(),
-                d.loads());
+    public static Design with(Design design, Power power) {
+        return Records.with(design, "power", power);
     }
 
-    /** The design with another undercarriage. */
-    public static Design with(Design d, Undercarriage gear) {
-        return new Design(
-                d.name(),
-                d.wing(),
-                d.tail(),
-                d.body(),
-                d.power(),
-                gear,
-                d.controls(),
-                d.board(),
-                d.covering(),
-                d.radio(),
-                d.loads());
+    public static Design with(Design design, Undercarriage gear) {
+        return Records.with(design, "undercarriage", gear);
     }
 
-    /** The design with another wing and tail. */
-    public static Design with(Design d, Wing wing, Tail tail) {
-        return new Design(
-                d.name(),
-                wing,
-                tail,
-                d.body(),
-                d.power(),
-                d.undercarriage(),
-                d.controls(),
-                d.board(),
-                d.covering(),
-                d.radio(),
-                d.loads());
+    public static Design with(Design design, Wing wing, Tail tail) {
+        return Records.with(Records.with(design, "wing", wing), "tail", tail);
     }
 
-    /** The design with other controls. */
-    public static Design with(Design d, Controls controls) {
-        return new Design(
-                d.name(),
-                d.wing(),
-                d.tail(),
-                d.body(),
-                d.power(),
-                d.undercarriage(),
-                controls,
-                d.board(),
-                d.covering(),
-                d.radio(),
-                d.loads());
+    public static Design with(Design design, Controls controls) {
+        return Records.with(design, "controls", controls);
     }
 
     public static MassBreakdown masses(Airframe airframe) {
