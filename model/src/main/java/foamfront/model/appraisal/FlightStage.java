@@ -7,15 +7,19 @@ import foamfront.model.design.Design;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Undercarriage;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.GroundAndHand;
+import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
 import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
+import foamfront.model.flight.TakeOffRoll;
 import foamfront.model.mass.MovingSurfaces;
 import foamfront.model.mission.Measure;
+import foamfront.model.parts.Wheel;
 import foamfront.model.propulsion.Loads;
 import foamfront.model.propulsion.PowerTrain;
 
@@ -74,6 +78,7 @@ final class FlightStage {
         torque(w, motors);
         powerTrim(w);
         launch(w);
+        groundAttitude(w);
     }
 
     private static void polar(Workbench w) {
@@ -136,6 +141,23 @@ final class FlightStage {
                     w.factors.rollingFriction() * w.mission.site().ground().friction();
             w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.takeOff(w.flight, w.performance, friction));
         }
+    }
+
+    /** Raised until something touches, over what trims at the speed of lift-off. */
+    private static void groundAttitude(Workbench w) {
+        Wheel wheel = null;
+        if (w.design.undercarriage() instanceof Undercarriage.TailWheel gear) {
+            wheel = gear.wheel();
+        } else if (w.design.undercarriage() instanceof Undercarriage.Tricycle gear) {
+            wheel = gear.wheel();
+        }
+        if (wheel == null) {
+            w.rule(Measure.GROUND_ATTITUDE);
+            return;
+        }
+        double liftOff = w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed());
+        double most = GroundAttitude.most(w.airframe, wheel, w.balance.x());
+        w.set(Measure.GROUND_ATTITUDE, most - w.flight.incidence(liftOff));
     }
 
     private static double overweight(Workbench w) {

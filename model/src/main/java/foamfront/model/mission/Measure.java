@@ -60,6 +60,12 @@ public enum Measure {
     THRUST_TO_WEIGHT("thrust to weight", Unit.RATIO, HIGHER, "static thrust at full throttle over weight"),
     TAKE_OFF_DISTANCE(
             "take-off distance", Unit.METRE, LOWER, "ground roll to 1.2 stall speeds on the site's surface, still air"),
+    GROUND_ATTITUDE(
+            "ground attitude to spare",
+            Unit.DEGREE,
+            HIGHER,
+            "how far the nose can be raised on the ground before tail wheel or tail touch, over what lifts off at 1.2 stall"
+                    + " speeds"),
     LAUNCH_HEIGHT(
             "lowest height after launch",
             Unit.METRE,

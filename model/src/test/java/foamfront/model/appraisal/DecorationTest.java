@@ -34,7 +34,7 @@ class DecorationTest {
             "radio.receiver.channels", "a search only offers receivers with channels enough",
             "power.plant.controller.length", "the controller lies beside the battery, not in the row",
             "body.boom.length", "tails longer than a stock tube are not refused",
-            "mission.site.runway", "take-off distance is a measure, and no standing limit holds it against the field");
+            "mission.site.runway", "what the take-off distance is held against, where a study states it");
 
     private static final Spar STRIP = new Spar(
             "strip",
