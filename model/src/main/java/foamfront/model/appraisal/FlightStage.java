@@ -22,6 +22,7 @@ import foamfront.model.mission.Measure;
 import foamfront.model.parts.Wheel;
 import foamfront.model.propulsion.Loads;
 import foamfront.model.propulsion.PowerTrain;
+import foamfront.model.section.SectionPolar;
 
 /** Level flight, climb, endurance, launch and what the power plant is asked to bear. */
 final class FlightStage {
@@ -74,6 +75,7 @@ final class FlightStage {
         w.set(Measure.TIP_SPEED, Loads.tip(plant.propeller(), full.topRotation()));
         w.set(Measure.NOISE, Math.PI * plant.propeller().diameter() * level.cruiseRotation());
         polar(w);
+        sections(w);
         powerOn(w, plant, motors);
         torque(w, motors);
         powerTrim(w);
@@ -85,6 +87,14 @@ final class FlightStage {
         double aspect = w.airframe.span() * w.airframe.span() / w.airframe.area();
         w.set(Measure.SPAN_EFFICIENCY, w.performance.spanEfficiency(aspect));
         w.set(Measure.ZERO_LIFT_DRAG, w.performance.zeroLiftDrag());
+    }
+
+    /** How far the sections' tables are stretched. */
+    private static void sections(Workbench w) {
+        double safe = Performance.SAFE * w.flight.stallSpeed();
+        double top = Math.max(safe, w.performance.fullThrottle().topSpeed());
+        w.set(Measure.SECTION_REYNOLDS, w.flight.leastReynolds(safe) / SectionPolar.LEAST_REYNOLDS);
+        w.set(Measure.SECTION_LIFT, Math.max(w.flight.greatestLiftShare(safe), w.flight.greatestLiftShare(top)));
     }
 
     /** The margin less what the propeller's normal force takes at full throttle and 1.2 stall speeds. */
