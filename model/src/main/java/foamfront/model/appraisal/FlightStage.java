@@ -7,16 +7,21 @@ import foamfront.model.design.Design;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Undercarriage;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.GroundAndHand;
+import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
 import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
+import foamfront.model.flight.TakeOffRoll;
 import foamfront.model.mission.Measure;
+import foamfront.model.parts.Wheel;
 import foamfront.model.propulsion.Loads;
 import foamfront.model.propulsion.PowerTrain;
+import foamfront.model.section.SectionPolar;
 
 /** Level flight, climb, endurance, launch and what the power plant is asked to bear. */
 final class FlightStage {
@@ -69,16 +74,26 @@ final class FlightStage {
         w.set(Measure.TIP_SPEED, Loads.tip(plant.propeller(), full.topRotation()));
         w.set(Measure.NOISE, Math.PI * plant.propeller().diameter() * level.cruiseRotation());
         polar(w);
+        sections(w);
         powerOn(w, plant, motors);
         torque(w, motors);
         powerTrim(w);
         launch(w);
+        groundAttitude(w);
     }
 
     private static void polar(Workbench w) {
         double aspect = w.airframe.span() * w.airframe.span() / w.airframe.area();
         w.set(Measure.SPAN_EFFICIENCY, w.performance.spanEfficiency(aspect));
         w.set(Measure.ZERO_LIFT_DRAG, w.performance.zeroLiftDrag());
+    }
+
+    /** How far the sections' tables are stretched. */
+    private static void sections(Workbench w) {
+        double safe = Performance.SAFE * w.flight.stallSpeed();
+        double top = Math.max(safe, w.performance.fullThrottle().topSpeed());
+        w.set(Measure.SECTION_REYNOLDS, w.flight.leastReynolds(safe) / SectionPolar.LEAST_REYNOLDS);
+        w.set(Measure.SECTION_LIFT, Math.max(w.flight.greatestLiftShare(safe), w.flight.greatestLiftShare(top)));
     }
 
     /** The margin less what the propeller's normal force takes at full throttle and 1.2 stall speeds. */
@@ -135,6 +150,23 @@ final class FlightStage {
                     w.factors.rollingFriction() * w.mission.site().ground().friction();
             w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.takeOff(w.flight, w.performance, friction));
         }
+    }
+
+    /** Raised until something touches, over what trims at the speed of lift-off. */
+    private static void groundAttitude(Workbench w) {
+        Wheel wheel = null;
+        if (w.design.undercarriage() instanceof Undercarriage.TailWheel gear) {
+            wheel = gear.wheel();
+        } else if (w.design.undercarriage() instanceof Undercarriage.Tricycle gear) {
+            wheel = gear.wheel();
+        }
+        if (wheel == null) {
+            w.rule(Measure.GROUND_ATTITUDE);
+            return;
+        }
+        double liftOff = w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed());
+        double most = GroundAttitude.most(w.airframe, wheel, w.balance.x());
+        w.set(Measure.GROUND_ATTITUDE, most - w.flight.incidence(liftOff));
     }
 
     private static double overweight(Workbench w) {

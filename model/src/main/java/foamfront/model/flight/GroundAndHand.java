@@ -32,6 +32,6 @@ public final class GroundAndHand {
         return Math.min(NEVER, roll);
     }
 
-    /** Longer than any field, m. */
-    public static final double NEVER = 1000;
+    /** Longer than any runway that can be stated, m. */
+    public static final double NEVER = 10_000;
 }

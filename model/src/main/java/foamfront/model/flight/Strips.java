@@ -128,4 +128,23 @@ final class Strips {
         }
         return true;
     }
+
+    /** Lowest Reynolds number on wing and tail. */
+    double leastReynolds(double logSpeed) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < lifting; i++) {
+            least = Math.min(least, reynoldsShift[i]);
+        }
+        return StrictMath.exp(logSpeed + least);
+    }
+
+    /** Largest lift of a strip of wing or tail over that of its section's stall, at a lift coefficient of the aeroplane. */
+    double greatestLiftShare(double lift, double logSpeed) {
+        double greatest = 0;
+        for (int i = 0; i < lifting; i++) {
+            greatest =
+                    Math.max(greatest, polar[i].liftShare(atRest[i] + perLift[i] * lift, logSpeed + reynoldsShift[i]));
+        }
+        return greatest;
+    }
 }

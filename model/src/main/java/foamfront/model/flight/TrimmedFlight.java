@@ -167,6 +167,16 @@ public final class TrimmedFlight {
         return strips.insideSectionData(StrictMath.log(speed));
     }
 
+    /** Lowest Reynolds number of a strip of wing or tail at a speed (m/s). */
+    public double leastReynolds(double speed) {
+        return strips.leastReynolds(StrictMath.log(speed));
+    }
+
+    /** Largest lift of a strip of wing or tail in level flight at a speed (m/s), over that of its section's stall. */
+    public double greatestLiftShare(double speed) {
+        return strips.greatestLiftShare(liftCoefficient(speed), StrictMath.log(speed));
+    }
+
     private double drags(double logSpeed) {
         ParasiteDrag sum = drags;
         return sum == null ? 0 : sum.dragArea(logSpeed);

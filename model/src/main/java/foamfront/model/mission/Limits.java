@@ -18,6 +18,7 @@ public final class Limits {
             atLeast(Measure.TOP_SPEED_RATIO, 1.5, "speed in hand for a gust, and twice the wind (judgement)"),
             atLeast(Measure.CLIMB_RATE, 2, "clear the hedge; by role (common practice)"),
             atLeast(Measure.THRUST_TO_WEIGHT, 0.35, "any powered model (judgement)"),
+            atLeast(Measure.GROUND_ATTITUDE, 0, "it must lift off before its tail strikes (common practice)"),
             atLeast(Measure.LAUNCH_HEIGHT, 0.8, "thrown from 1.8 m, never lower than this (judgement)"),
             new Bound(Measure.STATIC_MARGIN, 0.05, 0.20, "static margin of models (common practice)"),
             atLeast(Measure.POWER_ON_MARGIN, 0.02, "still stable at full throttle (judgement)"),
@@ -59,7 +60,9 @@ public final class Limits {
             atMost(Measure.BOOM_STIFFNESS, 0.05, "a softer tail boom changes trim (judgement)"),
             atLeast(Measure.BOOM_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.TAIL_STRENGTH, 1.5, "safety over the limit load (common practice)"),
-            atLeast(Measure.SERVO_TORQUE, 2, "safety on the hinge moment (common practice)"));
+            atLeast(Measure.SERVO_TORQUE, 2, "safety on the hinge moment (common practice)"),
+            atLeast(Measure.SECTION_REYNOLDS, 0.5, "so small and slow that no section's figures hold (judgement)"),
+            atMost(Measure.SECTION_LIFT, 1.25, "a section this far beyond its stall is not known (judgement)"));
 
     private final List<Bound> bounds;
 
@@ -70,6 +73,13 @@ public final class Limits {
     /** The bounds that hold in every study. */
     public static Limits standing() {
         return new Limits(STANDING);
+    }
+
+    /** These limits with the ground roll held to the site's runway, where it has a length. Nothing thrown by hand rolls. */
+    public Limits on(Site site) {
+        return site.runway() == Double.POSITIVE_INFINITY
+                ? this
+                : with(atMost(Measure.TAKE_OFF_DISTANCE, site.runway(), "the length of the site's runway"));
     }
 
     /** These limits with {@code bound} in place of, or beside, what was asked of its measure. */

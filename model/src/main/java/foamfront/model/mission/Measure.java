@@ -60,6 +60,12 @@ public enum Measure {
     THRUST_TO_WEIGHT("thrust to weight", Unit.RATIO, HIGHER, "static thrust at full throttle over weight"),
     TAKE_OFF_DISTANCE(
             "take-off distance", Unit.METRE, LOWER, "ground roll to 1.2 stall speeds on the site's surface, still air"),
+    GROUND_ATTITUDE(
+            "ground attitude to spare",
+            Unit.DEGREE,
+            HIGHER,
+            "how far the nose can be raised on the ground before tail wheel or tail touch, over what lifts off at 1.2 stall"
+                    + " speeds"),
     LAUNCH_HEIGHT(
             "lowest height after launch",
             Unit.METRE,
@@ -172,6 +178,17 @@ public enum Measure {
     CAR_ROOM("room left in the car", Unit.MILLIMETRE, HIGHER, "beside the tightest packed piece"),
     DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
     NOISE("noise index", Unit.METRE_PER_SECOND, LOWER, "propeller tip speed in cruise"),
+    SECTION_REYNOLDS(
+            "section Reynolds number",
+            Unit.RATIO,
+            HIGHER,
+            "lowest on wing and tail at 1.2 stall speeds, over the lowest that sections were measured at"),
+    SECTION_LIFT(
+            "section lift",
+            Unit.RATIO,
+            LOWER,
+            "largest on wing and tail in level flight at 1.2 stall speeds and at top speed, over that at which the section"
+                    + " stalls"),
     MAXIMUM_LIFT(
             "maximum lift coefficient",
             Unit.RATIO,

@@ -10,7 +10,7 @@ import static foamfront.model.units.Require.positive;
  * @param elevation above sea level, m
  * @param temperature of the day, K
  * @param ground what it rolls on
- * @param runway length for taking off, m
+ * @param runway length for taking off, m; infinite where nothing is said of it
  * @param wind mean wind the model must come home against, m/s; 0 in a hall
  * @param gust vertical gust met in cruise, m/s; 0 in a hall
  * @param launch the arm that throws it
@@ -20,7 +20,9 @@ public record Site(
     public Site {
         finite("elevation", elevation);
         positive("temperature", temperature, "K");
-        positive("runway", runway, "m");
+        if (!(runway > 0)) {
+            throw new IllegalArgumentException("runway must be above 0 m but is " + runway);
+        }
         notNegative("wind", wind, "m/s");
         notNegative("gust", gust, "m/s");
     }

@@ -19,6 +19,9 @@ import foamfront.model.design.WingSection.SteppedPlate;
  * ch. 3, <i>from memory</i>; c_d,fore is the section's least drag without it.
  */
 public final class SectionPolar {
+    /** Where the tables of every family begin. */
+    public static final double LEAST_REYNOLDS = ReynoldsTable.LOWEST;
+
     private static final double ZERO_LIFT_KEPT = 0.95;
     private static final double MOMENT_KEPT = 0.87;
     private static final double BLUNT_EDGE = 0.135;
@@ -198,6 +201,11 @@ public final class SectionPolar {
                 + blunt * family.inverseCubeRootOfDrag.at(logReynolds)
                 + square * (rise.square() + rise.stall() * square * fourth * fourth)
                 + distance * distance * (rise.suction() + rise.suctionAtStall() * square);
+    }
+
+    /** Lift coefficient over that of the stall on its side, positive or negative: 1 where the section stalls. */
+    public double liftShare(double lift, double logReynolds) {
+        return lift / (lift >= 0 ? maximumLift(logReynolds) : minimumLift(logReynolds));
     }
 
     /** Whether the tables reach this Reynolds number; outside they are held at their ends. */

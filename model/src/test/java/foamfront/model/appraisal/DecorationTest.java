@@ -32,7 +32,7 @@ class DecorationTest {
     /** What moves nothing, and why that is so. Whoever makes one of them count takes it off this list. */
     private static final Map<String, String> SPARE = Map.of(
             "radio.receiver.channels", "a search only offers receivers with channels enough",
-            "mission.site.runway", "take-off distance is a measure, and no standing limit holds it against the field");
+            "mission.site.runway", "what the take-off distance is held against, where a study states it");
 
     private static final Spar STRIP = new Spar(
             "strip",

@@ -46,7 +46,8 @@ class SingleLimitTest {
 
     /**
      * Limits that no figure of these samples isolates: the power plant's and the structure's others fail with them, fins that small
-     * fail in yaw stiffness first, and a clear view is missed at once or not at all. AbsurdDesignsTest plants some of them.
+     * fail in yaw stiffness first, a clear view is missed at once or not at all, and tails leave their sections' tables together
+     * with much else. AbsurdDesignsTest and SectionLimitsTest plant some of them.
      */
     private static final Set<Measure> TOGETHER = EnumSet.of(
             Measure.THRUST_TO_WEIGHT,
@@ -58,7 +59,9 @@ class SingleLimitTest {
             Measure.VIEW,
             Measure.TIP_DEFLECTION,
             Measure.DIVERGENCE_SPEED,
-            Measure.BOOM_STRENGTH);
+            Measure.BOOM_STRENGTH,
+            Measure.SECTION_REYNOLDS,
+            Measure.SECTION_LIFT);
 
     private static final Spar BOOM =
             new Spar("tube 10/8", Spar.Shape.ROUND, 10e-3, 10e-3, 8e-3, 127e9, 600e6, 1500, 1, 9, Provenance.OPEN_DATA);

@@ -58,7 +58,7 @@ public record Study(
 
     /** Site, all limits that hold, drawer and car space, as the model asks for them. */
     public Mission mission(Workshop workshop) {
-        Limits all = Limits.standing();
+        Limits all = Limits.standing().on(site);
         for (Bound bound : limits) {
             all = all.with(bound);
         }

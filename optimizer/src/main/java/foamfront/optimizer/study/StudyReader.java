@@ -30,7 +30,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a study file; everything wrong with it is told at once by one {@link StudyException}. */
 public final class StudyReader {
-    private static final Site FIELD = new Site(0, 288.15, Ground.SHORT_GRASS, 50, 4, 4, Launch.NORMAL);
+    /** Nothing is said of a runway. */
+    private static final Site FIELD =
+            new Site(0, 288.15, Ground.SHORT_GRASS, Double.POSITIVE_INFINITY, 4, 4, Launch.NORMAL);
 
     /** The boot of a small hatchback, rear seat down (judgement). */
     private static final CarSpace CAR = new CarSpace(1.4, 0.8, 0.5, false);

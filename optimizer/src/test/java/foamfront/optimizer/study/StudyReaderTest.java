@@ -164,6 +164,24 @@ class StudyReaderTest {
     }
 
     @Test
+    void aStatedRunwayLimitsTheTakeOffAndNoOtherDoes() {
+        Mission stated = Fixtures.study(EVERY_KEY).mission(Fixtures.catalogue().workshop());
+        Bound bound = stated.limits().of(Measure.TAKE_OFF_DISTANCE);
+        assertThat(bound).isNotNull();
+        assertThat(bound.high()).isCloseTo(80 * 0.3048, within(ROUNDING));
+
+        String silent = EVERY_KEY.replace(" runway: 80 ft,", "");
+        Mission open = Fixtures.study(silent).mission(Fixtures.catalogue().workshop());
+        assertThat(open.limits().of(Measure.TAKE_OFF_DISTANCE)).isNull();
+
+        String own = EVERY_KEY.replace("must: {", "must: {take-off distance: at most 15 m, ");
+        Mission shorter = Fixtures.study(own).mission(Fixtures.catalogue().workshop());
+        assertThat(shorter.limits().of(Measure.TAKE_OFF_DISTANCE))
+                .extracting(Bound::high)
+                .isEqualTo(15.0);
+    }
+
+    @Test
     void theMissionHoldsTheStandingLimitsToo() {
         Mission mission = Fixtures.study(EVERY_KEY).mission(Fixtures.catalogue().workshop());
 
