@@ -4,7 +4,9 @@ import foamfront.model.parts.PropellerCurves;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.BiFunction;
 
@@ -25,6 +27,44 @@ public final class Records {
             return value;
         });
         return paths;
+    }
+
+    /** The record and component that each number of a tree stands in: {@code wing.planform.span} is {@code Planform.span}. */
+    public static Map<String, String> owners(Object root) {
+        Map<String, String> owners = new LinkedHashMap<>();
+        walk(root, "", owners);
+        return owners;
+    }
+
+    private static void walk(Object value, String path, Map<String, String> owners) {
+        if (value instanceof List<?> list) {
+            for (int i = 0; i < list.size(); i++) {
+                walk(list.get(i), path + "[" + i + "]", owners);
+            }
+        } else if (value instanceof Record) {
+            for (RecordComponent component : value.getClass().getRecordComponents()) {
+                String at = path.isEmpty() ? component.getName() : path + "." + component.getName();
+                Object held = held(component, value);
+                if (held instanceof Number) {
+                    owners.put(at, owner(value.getClass(), component));
+                }
+                walk(held, at, owners);
+            }
+        }
+    }
+
+    private static Object held(RecordComponent component, Object value) {
+        try {
+            component.getAccessor().setAccessible(true);
+            return component.getAccessor().invoke(value);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalArgumentException(component.getName(), e);
+        }
+    }
+
+    /** For example {@code Planform.span}. */
+    public static String owner(Class<?> record, RecordComponent component) {
+        return record.getSimpleName() + "." + component.getName();
     }
 
     /** A copy with one number multiplied; a whole number goes one up or down, zero goes to a small value. */

@@ -21,7 +21,7 @@ class BiplaneExternalTest {
 
     private static final Validation PRANDTL = Validation.of(
             Subject.LIFT,
-            "2.1 Biplane against two ellipses",
+            "Biplane against two ellipses",
             "L. Prandtl, NACA R-116, 1921: interference factor σ, from the integral (derived).");
 
     private static LiftingSystem pair(double gap, double taper, double stagger) {

@@ -19,7 +19,7 @@ class CylinderExternalTest {
     private static final double ROUNDING = 1e-12;
 
     private static final Validation RODS = Validation.of(
-            Subject.DRAG, "4.5 Round rods and discs", "S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 3 (from memory).");
+            Subject.DRAG, "Round rods and discs", "S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 3 (from memory).");
 
     @ParameterizedTest(name = "Re {0}")
     @CsvSource({"1e3, 1.0", "2e4, 1.2", "1e5, 1.2"})

@@ -19,7 +19,7 @@ class DownwashExternalTest {
     private static final double SHEET = 0.002;
 
     private static final Validation ELLIPSE = Validation.of(
-            Subject.LIFT, "2.6 Downwash behind an elliptic load", "Biot-Savart's law on one straight line (derived).");
+            Subject.LIFT, "Downwash behind an elliptic load", "Biot-Savart's law on one straight line (derived).");
 
     @ParameterizedTest(name = "x/b = {0}")
     @CsvSource({"0.3, 0.79892", "0.5, 0.70538", "0.75, 0.66948", "1, 0.65567", "2, 0.64154"})

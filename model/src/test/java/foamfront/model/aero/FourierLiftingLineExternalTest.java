@@ -25,7 +25,7 @@ class FourierLiftingLineExternalTest {
 
     private static final Validation ORACLE = Validation.of(
             Subject.LIFT,
-            "1.1 to 1.5 The tests' own lifting line",
+            "The tests' own lifting line",
             "H. Glauert, Elements of Aerofoil and Airscrew Theory, ch. XI (derived); H. Multhopp's seven points (from memory); J. D."
                     + " Anderson, Fundamentals of Aerodynamics, example 5.1 (inputs from memory).");
     private static final ErrorStatistics slopes = new ErrorStatistics();

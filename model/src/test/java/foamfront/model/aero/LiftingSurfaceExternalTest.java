@@ -43,8 +43,8 @@ class LiftingSurfaceExternalTest {
             "Vortex lattices of flat plates converged to the digits given (derived); the square plate by E. O. Tuck, 1993 (from"
                     + " memory).";
 
-    private static final Validation DEFAULT = Validation.of(Subject.LIFT, "1.4 Planar wings, default strips", SOURCE);
-    private static final Validation FINEST = Validation.of(Subject.LIFT, "1.4 Planar wings, fine strips", SOURCE);
+    private static final Validation DEFAULT = Validation.of(Subject.LIFT, "Planar wings, default strips", SOURCE);
+    private static final Validation FINEST = Validation.of(Subject.LIFT, "Planar wings, fine strips", SOURCE);
 
     private static final ErrorStatistics slopes = new ErrorStatistics();
     private static final ErrorStatistics efficiencies = new ErrorStatistics();

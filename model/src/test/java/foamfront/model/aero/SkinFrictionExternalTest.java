@@ -16,7 +16,7 @@ class SkinFrictionExternalTest {
 
     private static final Validation PLATE = Validation.of(
             Subject.DRAG,
-            "4.1 Friction of a flat plate",
+            "Friction of a flat plate",
             "H. Schlichting, Boundary-Layer Theory, ch. VII and XXI; tabulated from its formulas (derived).");
 
     @ParameterizedTest(name = "Re {0}")

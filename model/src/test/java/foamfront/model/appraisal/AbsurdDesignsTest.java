@@ -17,10 +17,16 @@ import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.Undercarriage;
+import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSpar;
 import foamfront.model.factors.Factors;
+import foamfront.model.mass.MassBreakdown;
 import foamfront.model.mission.Measure;
+import foamfront.model.mission.Mission;
 import foamfront.model.parts.Battery;
+import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Provenance;
+import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
 import java.util.List;
 import java.util.stream.Stream;
@@ -32,6 +38,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What an optimiser would love and nobody should build is refused for the right reason. */
 class AbsurdDesignsTest {
     private static final Design GOOD = Samples.trainer();
+    private static final String DIAMETER = "power.plant.propeller.diameter";
+    private static final String FAMILY = "power.plant.propeller.family";
+    private static final String SPAR = "wing.build.spar";
+
+    /** Leads 12 g, screws 8 g, strap 5 g, and a horn of 3 g and a lead of 4 g for each of four servos, kg. */
+    private static final double FITTINGS = 0.053;
 
     static Stream<Arguments> absurd() {
         return Stream.of(
@@ -93,20 +105,117 @@ class AbsurdDesignsTest {
                 Arguments.of("castors in the grass", Measure.WHEEL_SIZE, wheels(0.03)));
     }
 
+    /** Each absurdity that some standing limit is there for, in the words of that limit. */
+    static Stream<Arguments> figures() {
+        Load lead = new Load("lead", 5, 0.1, 0.05, 0.05, Place.BALANCE_POINT, false, 0, 0);
+        WingSection thin = new WingSection.FoldedFlatBottom(0.03);
+        Design rudder = Records.with(GOOD, "controls.ailerons", false);
+        Design straight = Records.with(Arrangements.of("flying wing"), "wing.planform.sweep", 0.0);
+        Design plank = Records.with(straight, "wing.planform.tipIncidence", 0.0);
+        Design slender = Records.with(GOOD, "wing.planform.rootChord", 0.09);
+        Design unspared = Records.with(GOOD, "wing.build.section", new WingSection.FlatPlate());
+        Spar match = new Spar("match", Spar.Shape.ROUND, 2e-3, 2e-3, 0, 10e9, 60e6, 600, 1, 1, Provenance.INVENTED);
+        return Stream.of(
+                figure("a wing at the nose, the masses behind it", Measure.STATIC_MARGIN, "wing.x", 0.02),
+                figure("a balance no battery can reach", Measure.BALANCE_SHIFT, "wing.x", 0.02),
+                figure("a fin of two fingers", Measure.VERTICAL_TAIL_VOLUME, "tail.fin.height", 0.05),
+                row("a rudder with no dihedral to turn by", Measure.RUDDER_ROLL, rudder, "wing.planform.dihedral", 0.0),
+                figure("token ailerons", Measure.ROLL_RESPONSE, "controls.aileronSpan", 0.1),
+                row("tailless without reflex or sweep", Measure.TRIM_TRAVEL, plank, "wing.planform.sweep", 0.0),
+                figure("a brick that stalls at a gallop", Measure.STALL_SPEED, "loads[0].mass", 1.0),
+                figure("a heavy glider thrown by hand", Measure.LAUNCH_HEIGHT, "loads[0].mass", 1.0),
+                figure("a starved motor climbs", Measure.CLIMB_RATE, "power.plant.motor.speedConstant", 40.0),
+                figure("a starved motor pulls", Measure.THRUST_TO_WEIGHT, "power.plant.motor.speedConstant", 35.0),
+                figure("a motor of a matchbox", Measure.MOTOR_LOAD, "power.plant.motor.mass", 0.015),
+                figure("a propeller too large for its motor", Measure.MOTOR_LOAD, DIAMETER, 0.33),
+                figure("a controller that melts", Measure.CONTROLLER_LOAD, "power.plant.controller.current", 5.0),
+                figure("a battery of low rate", Measure.BATTERY_LOAD, "power.plant.battery.rating", 5.0),
+                figure("cells that sag", Measure.CELL_VOLTAGE, "power.plant.battery.cellResistance", 0.1),
+                figure("slow blades spun fast", Measure.TIP_SPEED, FAMILY, BladeFamily.SLOW_FLYER),
+                row("propellers in the body", Measure.PROPELLER_CLEARANCE, Arrangements.of("twin"), "power.y", 0.1),
+                figure("payload of nine tenths", Measure.ENDURANCE, "loads", List.of(lead)),
+                figure("a flight of twenty seconds", Measure.ENDURANCE, "power.plant.battery.capacity", 40 * 3.6),
+                figure("a needle for a body", Measure.CLEARANCE, "body.width", 0.012),
+                figure("a paper-thin wing", Measure.CHORD_FIT, "wing.build.section", thin),
+                figure("a wing tip for a wren", Measure.LEAST_CHORD, "wing.planform.taper", 0.12),
+                figure("a chord wider than the sheet", Measure.SHEET_FIT, "wing.planform.rootChord", 0.6),
+                figure("a featherweight wing", Measure.WING_BENDING, "board.faceThickness", 0.02e-3),
+                row("an extreme aspect ratio", Measure.TIP_DEFLECTION, slender, "wing.planform.span", 2.4),
+                row("a wing that winds itself up", Measure.DIVERGENCE_SPEED, slender, "wing.planform.span", 2.4),
+                row("a long board without a spar", Measure.WING_BENDING, unspared, SPAR, new WingSpar.BoardStrip()),
+                row("a tail on a match", Measure.BOOM_STRENGTH, Arrangements.of("pod and boom"), "body.boom", match),
+                row("a tail on a spring", Measure.BOOM_STIFFNESS, Arrangements.of("pod and boom"), "body.boom", match),
+                figure("a tail of wrapping paper", Measure.TAIL_STRENGTH, "board.thickness", 0.5e-3),
+                figure("a toy servo", Measure.SERVO_TORQUE, "radio.servo.torque", 0.005),
+                figure("a body for another car", Measure.CAR_ROOM, "body.length", 1.9));
+    }
+
+    private static Arguments figure(String what, Measure reason, String path, Object value) {
+        return row(what, reason, GOOD, path, value);
+    }
+
+    private static Arguments row(String what, Measure reason, Design design, String path, Object value) {
+        return Arguments.of(what, reason, Records.with(design, path, value));
+    }
+
+    /** An aeroplane that the wind outruns cannot come home, however sound it is. */
+    @Test
+    void whatCannotComeHomeIsRefused() {
+        Mission windy = Records.with(Samples.mission(), "site.wind", 12.0);
+        assertThat(misses(GOOD, windy)).containsExactly(Measure.TOP_SPEED_RATIO);
+    }
+
+    /** Board and spar of no mass still carry glue, tape, leads, horns, straps and screws: no airframe weighs 30 g. */
+    @Test
+    void anAirframeOfNothingStillWeighsItsFittings() {
+        Design nothing =
+                Records.with(Records.with(GOOD, "board.arealDensity", 1e-6), "wing.build.spar.spar.density", 1e-6);
+        MassBreakdown masses = new Appraiser(List.of())
+                .appraise(nothing, Samples.mission(), Factors.NOMINAL)
+                .masses();
+        PowerPlant plant = Samples.plant();
+        double bought = plant.motor().mass()
+                + plant.propeller().mass()
+                + plant.controller().mass()
+                + Samples.radio().receiver().mass()
+                + 4 * Samples.radio().servo().mass();
+        assertThat(masses.emptyMass() - bought).isGreaterThan(FITTINGS);
+    }
+
+    /** Sections and propellers outside what was measured of them are told as caveats. */
+    @Test
+    void extrapolationIsTold() {
+        Design anvil = Records.with(GOOD, "loads[0].mass", 20.0);
+        Design outrun = Records.with(GOOD, "power.plant.propeller.curves.highestSpeed", 50.0);
+        assertThat(caveats(GOOD)).doesNotContain(Caveat.SECTION_RANGE);
+        assertThat(caveats(anvil)).contains(Caveat.SECTION_RANGE);
+        assertThat(caveats(outrun)).contains(Caveat.PROPELLER_RANGE);
+    }
+
+    private static List<Caveat> caveats(Design design) {
+        return new Appraiser(List.of())
+                .appraise(design, Samples.mission(), Factors.NOMINAL)
+                .caveats();
+    }
+
     @Test
     void theSampleItselfIsSound() {
         assertThat(misses(GOOD)).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("absurd")
+    @MethodSource({"absurd", "figures"})
     void isRefused(String what, Measure reason, Design design) {
         assertThat(misses(design)).as(what).contains(reason);
     }
 
     private static List<Measure> misses(Design design) {
+        return misses(design, Samples.mission());
+    }
+
+    private static List<Measure> misses(Design design, Mission mission) {
         return new Appraiser(List.of())
-                .appraise(design, Samples.mission(), Factors.NOMINAL).limits().stream()
+                .appraise(design, mission, Factors.NOMINAL).limits().stream()
                         .filter(check -> !check.holds())
                         .map(check -> check.bound().measure())
                         .toList();

@@ -24,11 +24,11 @@ class AtmosphereExternalTest {
 
     private static final Validation STANDARD = Validation.of(
             Subject.AIR,
-            "6.1 Standard atmosphere",
+            "Standard atmosphere",
             "ISO 2533 (1975), by geopotential height; derived from its defining constants, Sutherland's viscosity.");
 
     private static final Validation WARM =
-            Validation.of(Subject.AIR, "6.1 Days off the standard", "Derived from the same constants at 101 325 Pa.");
+            Validation.of(Subject.AIR, "Days off the standard", "Derived from the same constants at 101 325 Pa.");
 
     @ParameterizedTest(name = "{0} m")
     @CsvSource({

@@ -22,13 +22,13 @@ class ParabolicPolarExternalTest {
 
     private static final Validation MODEL = Validation.of(
             Subject.FLIGHT,
-            "6.6 A parabolic polar",
+            "A parabolic polar",
             "W 10 N, S 0.25 m², aspect ratio 5.76, C_D0 0.05, e 0.75: closed forms (derived; J. D. Anderson, Introduction to Flight,"
                     + " ch. 6).");
 
     private static final Validation TRAUB = Validation.of(
             Subject.FLIGHT,
-            "EN-01, EN-02 Endurance and range by battery",
+            "Endurance and range by battery",
             "L. W. Traub, Journal of Aircraft 48(2), 2011: W 9.34 N, S 0.32 m², C_D0 0.015, k 0.13, total efficiency 0.5, 11.1 V"
                     + " (inputs from memory, figures derived).");
 
@@ -112,14 +112,14 @@ class ParabolicPolarExternalTest {
         }
     }
 
-    /** Check 6.8 through the trimmed aeroplane: the speed at a lift coefficient, and at a load factor of 2. */
+    /** W = ½ ρ V² S C_L (derived) through the trimmed aeroplane: the speed at a lift coefficient, and at a load factor of 2. */
     @Test
     void speedsFollowFromWeightAndLift() {
         TrimmedFlight one = Flights.trainer(10);
         TrimmedFlight two = Flights.trainer(20);
         double scale = Math.sqrt(one.referenceArea() / 0.25);
 
-        Validation.of(Subject.FLIGHT, "6.8 Stall speeds", "W 10 N, S 0.25 m², C_L 1.1 (derived).")
+        Validation.of(Subject.FLIGHT, "Stall speeds", "W 10 N, S 0.25 m², C_L 1.1 (derived).")
                 .value("level, C_L 1.1", 7.705, scale * one.speedAt(1.1), 5e-4, "m/s")
                 .value("at a load factor of 2", 10.897, scale * two.speedAt(1.1), 5e-4, "m/s");
         assertThat(one.liftCoefficient(one.speedAt(0.6))).isCloseTo(0.6, within(1e-12));

@@ -16,13 +16,13 @@ class TakeOffRollExternalTest {
 
     private static final Validation TEXTBOOK = Validation.of(
             Subject.FLIGHT,
-            "6.2 Take-off roll of a jet",
+            "Take-off roll of a jet",
             "J. D. Anderson, Introduction to Flight, take-off example (inputs read in a textbook companion); integral with constant"
                     + " thrust derived.");
 
     private static final Validation MODEL = Validation.of(
             Subject.FLIGHT,
-            "6.3 Take-off roll of a model",
+            "Take-off roll of a model",
             "s = (m / 2K) ln(F / (F - K V²)) with constant thrust (derived).");
 
     @Test

@@ -9,7 +9,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Relations 5, 6, 8, 13 and 16 on trimmed flights of random designs. */
+/** What must hold of trimmed flights of random designs. */
 class TrimmedFlightLawsTest {
     /** Sums of a few dozen terms. */
     private static final double ROUNDING = 1e-10;
@@ -37,7 +37,7 @@ class TrimmedFlightLawsTest {
         }
     }
 
-    /** Relation 6: at one lift coefficient weight grows with the square of speed; induced drag's coefficient stays. */
+    /** At one lift coefficient weight grows with the square of speed; induced drag's coefficient stays. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void forcesGrowWithTheSquareOfSpeed(long seed) {
@@ -51,7 +51,7 @@ class TrimmedFlightLawsTest {
                 .isCloseTo(2, within(ROUNDING));
     }
 
-    /** Relation 13: the parts of drag add up, and each falls or stays as the Reynolds number rises. */
+    /** The parts of drag add up, and each falls or stays as the Reynolds number rises. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void dragPartsAddUpAndFallWithSpeed(long seed) {
@@ -67,7 +67,7 @@ class TrimmedFlightLawsTest {
         }
     }
 
-    /** Relation 16: level flight lifts the weight. */
+    /** Level flight lifts the weight. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void levelFlightLiftsTheWeight(long seed) {

@@ -60,8 +60,7 @@ class MassBreakdownTest {
 
     @Test
     void massSharesAreThoseOfTheTrade() {
-        // Airframe 40-55 %, battery 18-30 %, power plant 12-20 %, radio 8-12 % (common practice, checks-build section
-        // 7);
+        // Airframe 40-55 %, battery 18-30 %, power plant 12-20 %, radio 8-12 % (common practice);
         // a bare trainer without payload sits at their light end, so the airframe's band alone is asked.
         double built = masses.mass(MassGroup.WING) + masses.mass(MassGroup.TAIL) + masses.mass(MassGroup.BODY);
         assertThat(built / masses.mass()).isBetween(0.40, 0.60);

@@ -44,7 +44,7 @@ class CataloguePowerTest {
         assertThat(measured.distinct().count()).isGreaterThanOrEqualTo(3);
     }
 
-    /** BA-10 (mass, relative RMS 10.5 %), BA-05 (resistance) and BA-14 (price). */
+    /** Regressions on trade figures of 2026: mass (relative RMS 10.5 %) and price; resistance 12 mohm A h / C (from memory). */
     @Test
     void packsFollowTheirRegressions() {
         for (Battery b : Plants.BATTERIES) {

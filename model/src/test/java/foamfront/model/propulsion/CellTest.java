@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class CellTest {
-    /** Half the last printed digit of BA-02 and BA-03. */
+    /** Half the last printed digit of a published discharge curve's figures (derived). */
     private static final double PRINTED = 5.1e-4;
 
     @ParameterizedTest(name = "s = {0}")

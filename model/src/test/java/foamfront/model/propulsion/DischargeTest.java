@@ -91,7 +91,7 @@ class DischargeTest {
     }
 
     /**
-     * EN-01 and EN-02 with Peukert exponent 1: L.W. Traub, "Range and Endurance Estimates for Battery-Powered Aircraft",
+     * With Peukert exponent 1: L.W. Traub, "Range and Endurance Estimates for Battery-Powered Aircraft",
      * Journal of Aircraft 48(2), 2011, 703-707, inputs from memory, figures derived. A lossless train at constant voltage
      * is the closed form t = η V C / P; the integral reduces to it where current does not change.
      */

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Closed forms of the three-constant motor, with a no-load current that does not grow; rows MO-01 to MO-07. */
+/** Closed forms of the three-constant motor, with a no-load current that does not grow; figures derived. */
 class MotorLawTest {
     /** Half the last digit of the coarsest printed figure. */
     private static final double CURRENT = 5e-4;
@@ -31,13 +31,12 @@ class MotorLawTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "MO-03, 1000, 0.090, 0.8, 11.1, 9.933, 0.8454, 10206, 0.0872, 93.2",
-        "MO-04, 760, 0.045, 1.1, 11.1, 16.472, 0.8709, 7872.7, 0.1931, 159.2",
-        "MO-05, 900, 0.142, 0.52, 11.1, 6.376, 0.8435, 9175, 0.0621, 59.7",
-        "MO-06, 830, 0.042, 1.06, 14.8, 19.327, 0.8933, 11610, 0.2102, 255.5"
+        "1000, 0.090, 0.8, 11.1, 9.933, 0.8454, 10206, 0.0872, 93.2",
+        "760, 0.045, 1.1, 11.1, 16.472, 0.8709, 7872.7, 0.1931, 159.2",
+        "900, 0.142, 0.52, 11.1, 6.376, 0.8435, 9175, 0.0621, 59.7",
+        "830, 0.042, 1.06, 14.8, 19.327, 0.8933, 11610, 0.2102, 255.5"
     })
     void bestEfficiencyIsWhereTheClosedFormSays(
-            String id,
             double kv,
             double r,
             double i0,
@@ -51,7 +50,7 @@ class MotorLawTest {
         double best = Math.sqrt(volts * i0 / r);
         double omega = motor.speed(volts, best);
         double root = 1 - Math.sqrt(i0 * r / volts);
-        assertThat(best).as(id).isCloseTo(amperes, within(CURRENT));
+        assertThat(best).isCloseTo(amperes, within(CURRENT));
         assertThat(motor.efficiency(volts, best))
                 .isCloseTo(root * root, within(ROUNDING))
                 .isCloseTo(efficiency, within(EFFICIENCY))
@@ -101,7 +100,7 @@ class MotorLawTest {
         MotorLaw law = MotorLaw.of(motor, Factors.NOMINAL);
         double quoted = motor.speedConstant() * motor.noLoadVoltage();
         assertThat(law.noLoadCurrent(quoted)).isCloseTo(motor.noLoadCurrent(), within(ROUNDING));
-        // ES-06: 30 to 60 % from 8 V to 16 V, from memory.
+        // Motors usually show 30 to 60 % from 8 V to 16 V, from memory.
         assertThat(law.noLoadCurrent(1.6 * quoted) / law.noLoadCurrent(0.8 * quoted))
                 .isBetween(1.3, 1.6);
     }

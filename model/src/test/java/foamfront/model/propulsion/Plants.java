@@ -47,6 +47,18 @@ public final class Plants {
                 motor("2212-1000"), propeller("10x4.7 slow flyer"), battery("3S 2200"), CONTROLLERS.get(2));
     }
 
+    /** The catalogue's parts of these names. */
+    public static PowerPlant of(String motor, String propeller, String battery, String controller) {
+        return new PowerPlant(
+                motor(motor),
+                propeller(propeller),
+                battery(battery),
+                CONTROLLERS.stream()
+                        .filter(c -> c.name().equals(controller))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
     /** A plant that turns a propeller at any speed a test asks for. */
     static PowerPlant strong(Propeller propeller) {
         Motor motor = new Motor("strong", 10, 0.1, 0.1, 1000, 1e-4, 1e-6, 10, 0, 1, Provenance.INVENTED);

@@ -22,10 +22,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The whole train against published bench sheets and battery figures. */
 class PowerTrainExternalTest {
-    /** ES-03: flat within about 5 % from half to full command. */
+    /** The sheets: flat within about 5 % from half to full command. */
     private static final double FLAT = 0.055;
 
-    /** ES-03: 6 to 7 % lower at 30 % command. */
+    /** The sheets: 6 to 7 % lower at 30 % command. */
     private static final double LOW_COMMAND = 0.935;
 
     /** The supply is made of whole cells, so its voltage and with it the current are a little off the sheet's. */
@@ -36,11 +36,11 @@ class PowerTrainExternalTest {
 
     private static final Validation BENCH = Validation.of(
             Subject.PROPULSION,
-            "ES-01 to ES-03, MO-20 to MO-23 Motors on the bench",
+            "Motors on the bench",
             "A maker's sheets of 2306.5-class motors on 5 in three-blade propellers, quoted in an open hobby component table, 2026.");
 
     /**
-     * Relative efficiency of motor and controller, [n³/(V I)] over the same at full command. Rows ES-01 and ES-02: a
+     * Relative efficiency of motor and controller, [n³/(V I)] over the same at full command. Rows: a
      * maker's sheets for 2306.5-class motors of 1960 and 1860 rpm/V on 5 in three-blade propellers, quoted in an open hobby
      * component table, 2026.
      */
@@ -108,7 +108,7 @@ class PowerTrainExternalTest {
         return new Battery("bench", cells, 1e5, 100, 1, 1, 1, 1, 1e-9, 1, Provenance.INVENTED);
     }
 
-    /** MO-20 to MO-23: winding resistance alone over-predicts loaded speed by a fifth; 1.8 of it by less. */
+    /** The same sheets: winding resistance alone over-predicts loaded speed by a fifth; 1.8 of it by less. */
     @ParameterizedTest(name = "{0} rpm/V, {3} A")
     @CsvSource({
         "1960, 0.0602, 23.25, 41.15, 32903, 1.24",
@@ -133,16 +133,13 @@ class PowerTrainExternalTest {
         assertThat(effective - 1).isLessThan(0.65 * (bare - 1)).isPositive();
     }
 
-    /** BA-06: 3 cells of 5.5 mohm at half charge sag 0.33 V under 20 A. */
+    /** V = S (V_oc - I r), derived: 3 cells of 5.5 mohm at half charge sag 0.33 V under 20 A. */
     @Test
     void packSagsByItsResistance() {
         PowerTrain train = PowerTrain.of(Plants.everyday(), 1, Factors.NOMINAL, Plants.DENSITY, 20);
         double open = 3 * Cell.openCircuitVoltage(0.5);
         double loaded = 3 * Cell.publishedVoltage(0.5) - 20 * 3 * 0.0055;
-        Validation.of(
-                        Subject.PROPULSION,
-                        "BA-06 Sag of a pack",
-                        "Published discharge curve of a lithium cell (derived).")
+        Validation.of(Subject.PROPULSION, "Sag of a pack", "Published discharge curve of a lithium cell (derived).")
                 .value("sag under 20 A", 0.33, open - train.holding(0, 0, 0.5).batteryVoltage(), 1e-9, "V")
                 .value("voltage under 20 A", 11.08, loaded, 5.1e-3, "V");
     }

@@ -31,7 +31,7 @@ class UnseenPropellerExternalTest {
 
     private static final Validation LEFT_OUT = Validation.of(
             Subject.PROPULSION,
-            "Section 2 Propellers left out of the regression",
+            "Propellers left out of the regression",
             "UIUC Propeller Database, volumes 1-3: each two-blade propeller predicted from the others. Allowed: the largest"
                     + " and the RMS error found when the regression was made.");
 

@@ -27,7 +27,7 @@ class FlatPlateExternalTest {
 
     private static final Validation PLATES = Validation.of(
             Subject.SECTION,
-            "3.5 Flat-plate wings",
+            "Flat-plate wings",
             "Measured plates of aspect ratio 1 and 2 at Re 140 000, source in plate-wings.csv; section drag plus C_L² / π A.");
 
     private final SectionPolar polar = SectionPolar.of(new FlatPlate(), 0.004, 0.2);

@@ -21,7 +21,7 @@ class FoldedSymmetricalExternalTest {
 
     private static final Validation SMOOTH = Validation.of(
             Subject.SECTION,
-            "3.7 Symmetrical section, 10.1 %",
+            "Symmetrical section, 10.1 %",
             "Measured smooth section, source in symmetrical-drag.csv; folded ones drag 0 to 30 % more (W. Chen and L. P. Bernal,"
                     + " AIAA 2008-316, abstract).");
 

@@ -22,7 +22,7 @@ class HingeMomentTest {
         assertThat(-slopes.deflection() * DEGREE).isCloseTo(deflection, withinPercentage(PRINTED));
     }
 
-    /** Check T-13: elevon 0.4 m × 40 mm of a fifth of the chord, 20°, 20 m/s. */
+    /** Thin-aerofoil slopes, derived: elevon 0.4 m × 40 mm of a fifth of the chord, 20°, 20 m/s. */
     @Test
     void anElevonAtTwentyMetresPerSecond() {
         double pressure = 0.5 * 1.225 * 20 * 20;

@@ -20,7 +20,7 @@ class LoadFactorTest {
         return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope, 0);
     }
 
-    /** Check S-14. */
+    /** 14 CFR 23.341 in its old form (from memory), 40 N/m² and 5 m/s of gust at 15 m/s; derived. */
     @Test
     void aGustAtFiveMetresPerSecond() {
         double mu = LoadFactor.massRatio(40, 1.225, 0.2, 4.5);
@@ -31,7 +31,7 @@ class LoadFactorTest {
                 .isCloseTo(3.649, within(PRINTED + 3.649 * GRAVITY_DIGITS));
     }
 
-    /** Check 6.9 of the aerodynamics. */
+    /** K. G. Pratt and W. G. Walker, NACA R-1206, 1954 (from memory), 4 m/s of gust at 12 m/s; derived. */
     @Test
     void aGustAtFourMetresPerSecond() {
         double sharp = LoadFactor.sharpGust(40, 1.225, 12, 4, 4.2);
@@ -56,7 +56,7 @@ class LoadFactorTest {
 
     @Test
     void aTouchDownAtOneMetrePerSecondIsThreeToFiveG() {
-        // Check S-15.
+        // Hand-thrown models land at 3 to 5 g (common practice).
         assertThat(LoadFactor.landing()).isBetween(3.0, 5.0);
     }
 }

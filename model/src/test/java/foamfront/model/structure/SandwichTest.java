@@ -18,7 +18,7 @@ class SandwichTest {
         return new Sandwich(FACE, CORE, faceModulus, coreModulus, coreShear);
     }
 
-    /** Check S-04; tolerance half the last printed digit. */
+    /** D = E_f t_f d² / 2 + E_f t_f³ / 6 + E_c c³ / 12, derived; tolerance half the last printed digit. */
     @ParameterizedTest(name = "E_f {0} GPa")
     @CsvSource({"2, 3.320", "3, 4.943", "5, 8.187"})
     void bendingStiffnessOfAStrip(double faceModulus, double stiffness) {
@@ -30,7 +30,7 @@ class SandwichTest {
         assertThat(board(3e9, 10e6, 3e6).shearStiffness()).isCloseTo(14_415, within(0.5));
     }
 
-    /** Check S-05: 50 mm wide, 300 mm between supports, 100 g in the middle. */
+    /** Three-point bending by the closed form, derived: 50 mm wide, 300 mm between supports, 100 g in the middle. */
     @Test
     void aStripOnTwoSupportsSagsAsMeasured() {
         Sandwich board = board(3e9, 10e6, 3e6);
@@ -45,7 +45,7 @@ class SandwichTest {
         assertThat(board.faceStress(force * span / 4 / width)).isCloseTo(2.11e6, within(0.005e6));
     }
 
-    /** Check S-06, k = 0.5. */
+    /** k (E_f E_c G_c)^(1/3), k = 0.5: N. J. Hoff and S. E. Mautner, J. Aeronautical Sciences 12, 1945 (from memory). */
     @ParameterizedTest(name = "core {1}/{2} MPa under {0} GPa")
     @CsvSource({
         "3, 5, 2, 15.5, 0.05",
@@ -59,7 +59,7 @@ class SandwichTest {
                 .isCloseTo(stress, within(printed));
     }
 
-    /** Check S-12: a board 10 in wide across two chairs, 0.46 m apart; bottles of 0.5 kg taken as one force. */
+    /** A published crude test, derived from it: a board 10 in wide across two chairs, 0.46 m apart; bottles of 0.5 kg taken as one force. */
     @ParameterizedTest(name = "{0} bottles")
     @CsvSource({"2, 6.4", "3, 9.6"})
     void aCrudeTestBracketsThePaper(int bottles, double stress) {

@@ -52,7 +52,7 @@ class StructureTest {
         Airframe boom = Airframe.of(Examples.with(
                 Examples.trainer(), new Body.PodAndBoom(0.96, 0.075, 0.08, Nose.FIXED, 0.5, Examples.TUBE)));
         TailBoom.Beam beam = TailBoom.Beam.of(boom, BOARD, 12.5e6);
-        // 17.455 N m² and 34.36 N m at 1000 MPa (check M-60).
+        // 17.455 N m² and 34.36 N m at 1000 MPa (derived).
         assertThat(beam.bending()).isCloseTo(17.455, within(0.5e-3));
         assertThat(beam.moment()).isCloseTo(0.6 * 34.36, within(0.005));
         TailBoom soft = TailBoom.of(boom, LOADS, 4, BOARD, 12.5e6);

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Check S-09; tolerances half the last printed digit. */
+/** Tubes by Bredt and Batho, derived; tolerances half the last printed digit. */
 class ThinTubeTest {
     @Test
     void aBoardTubeClosedAndSlit() {

@@ -27,7 +27,7 @@ class WingBeamTest {
     @Test
     void aFlatPlateIsASandwichStrip() {
         WingBeam beam = new WingBeam(BOARD, new WingSection.FlatPlate(), STRIP);
-        // D = 4.943 N m (check S-04).
+        // D = 4.943 N m (derived, see SandwichTest).
         assertThat(beam.bendingStiffness(0.2)).isCloseTo(0.2 * 4.943, within(0.2 * 0.5e-3));
         assertThat(beam.top(0.2)).isCloseTo(2.4e-3, within(ROUNDING));
     }
@@ -120,7 +120,7 @@ class WingBeamTest {
                 "rod", Spar.Shape.ROUND, diameter, diameter, 0, 127e9, 600e6, 1500, 1, 1, Provenance.INVENTED));
     }
 
-    /** Check S-07: caps 60 mm wide, 22 mm apart, 3.331 N m: 151.4 N, 8.41 MPa; webs taken off the box here. */
+    /** Caps of two papers, derived: 60 mm wide, 22 mm apart, 3.331 N m: 151.4 N, 8.41 MPa; webs taken off the box here. */
     @Test
     void capsOverASparStripAreMarginal() {
         double w = 0.060;
@@ -135,13 +135,13 @@ class WingBeamTest {
         assertThat(box.areaCentre()).isCloseTo(0.5 * w, within(ROUNDING));
     }
 
-    /** Check F-10: top facets of 210.87 mm on a chord of 200 mm. */
+    /** The fold unrolled, derived: top facets of 210.87 mm on a chord of 200 mm. */
     @Test
     void theFoldsPerimeterIsItsDevelopedWidth() {
         assertThat(SectionOutline.flatBottom(0.12).perimeter() * 200).isCloseTo(410.87, within(0.005));
     }
 
-    /** Check S-08: 15.7 N on a strip 22 mm high: 2.4 MPa in its two papers. */
+    /** τ = V / (H t), derived: 15.7 N on a strip 22 mm high: 2.4 MPa in its two papers. */
     @Test
     void aSparStripStandsOnItsPapers() {
         WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP);
@@ -170,7 +170,7 @@ class WingBeamTest {
         assertThat(fold).isGreaterThan(10 * plate);
     }
 
-    /** Check F-16; tolerance half the last printed digit. */
+    /** A linear couple, p = 6 M / (d l²), derived; tolerance half the last printed digit. */
     @ParameterizedTest(name = "{0} N m, {1} mm, {2} mm")
     @CsvSource({"5, 8, 150, 167", "5, 8, 100, 375", "3, 6, 120, 208"})
     void aTubePressesOnItsSleeve(double moment, double diameter, double engaged, double kilopascal) {
@@ -183,7 +183,7 @@ class WingBeamTest {
         WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), new WingSpar.Stock(Examples.TUBE));
         WingStress stress = new WingStress(5, 20, 1e6, 50e6, 0, 0);
         WingBuild plug = build(WingJoint.PLUG_IN);
-        // Tube 8/6 at 600 MPa: 0.6 of 34.36 N m (check M-60).
+        // Tube 8/6 at 600 MPa: 0.6 of 34.36 N m (derived).
         assertThat(WingReserve.bending(stress, beam, plug, 12.5e6)).isCloseTo(0.6 * 34.36 / 5, withinPercentage(0.02));
         assertThat(WingReserve.bending(stress, beam, build(WingJoint.ONE_PIECE), 12.5e6))
                 .isEqualTo(12.0);

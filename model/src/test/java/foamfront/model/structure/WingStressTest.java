@@ -55,19 +55,19 @@ class WingStressTest {
         return new SpanLoad(y, width, share);
     }
 
-    /** Check S-03: 1.0 kg, 1.2 m, n 4, carbon tube 8/6 alone. */
+    /** The closed forms of an elliptic load, derived: 1.0 kg, 1.2 m, n 4, carbon tube 8/6 alone. */
     @Test
     void aTubeAloneCarriesAnEllipticLoad() {
         double lift = 4 * Atmosphere.GRAVITY;
         WingStress stress = WingStress.of(SpanLoad.elliptic(SEMISPAN, 0.5), tube(), wing(0.2, 0.2), flight(lift));
-        // 0.1 % is what the check asks; the closed forms are met far closer.
+        // 0.1 % is what is asked; the closed forms are met far closer.
         assertThat(stress.rootShear()).isCloseTo(19.62, withinPercentage(0.1));
         assertThat(stress.rootMoment()).isCloseTo(4.996, withinPercentage(0.1));
         assertThat(stress.spar() / 1e6).isCloseTo(145.4, withinPercentage(0.1));
         assertThat(stress.deflection()).isCloseTo(23.5e-3, within(0.05e-3));
     }
 
-    /** Check S-01: 0.0060441 n W b³ / EI; the strips' error is pinned, 16 of them meeting 0.01 %. */
+    /** Derived by integrating the ellipse: 0.0060441 n W b³ / EI; the strips' error is pinned, 16 of them meeting 0.01 %. */
     @Test
     void theTipOfAnEllipticallyLoadedWing() {
         double stiffness = 127e9 * Examples.TUBE.secondMoment();
@@ -77,7 +77,7 @@ class WingStressTest {
         assertThat(stress.deflection()).isCloseTo(exact, withinPercentage(0.01));
     }
 
-    /** Check S-02: uniform n W b / 8 and 0.0078125 n W b³ / EI; triangular n W b / 12; elliptic between. */
+    /** Derived likewise: uniform n W b / 8 and 0.0078125 n W b³ / EI; triangular n W b / 12; elliptic between. */
     @Test
     void uniformAndTriangularLoadsBracketTheEllipse() {
         double stiffness = 127e9 * Examples.TUBE.secondMoment();

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class BadInputTest {
     /** {@code file.yaml:14  some.key: what is wrong.} and the advice under it. */
-    private static final String FAULT = "bad\\.yaml:%d  %s: .*%s.*\\.\\n {10,}\\S.*%s.*(?s:.*)";
+    private static final String FAULT = "bad\\.yaml:%d  %s: .*%s.*\\.\\n {10,}(?=\\S).*%s.*(?s:.*)";
 
     private static final String WHOLE_FILE = "(?s)bad\\.yaml(:\\d+)?  .*%s.*\\.\\n {9,}\\S.*";
 
