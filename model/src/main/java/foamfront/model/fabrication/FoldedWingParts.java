@@ -8,7 +8,7 @@ import foamfront.model.design.WingSpar;
 import java.util.List;
 
 /**
- * A folded wing: skins, board spar, joints. Two halves butt at the centre line with a spar piece running one chord past the
+ * A folded wing: skins, joints, and the board strip that ties the skins, beside a stock spar too. Two halves butt at the centre line with a spar piece running one chord past the
  * joint each side; a rectangular one-piece wing that comes out of one sheet is left whole. Pieces longer than the sheet are
  * split in equal parts, so that splices of up to four pieces stand where the bending moment is below half the root's
  * (2y/b at least 0.25; common practice, station derived).
@@ -93,11 +93,9 @@ final class FoldedWingParts {
                     z);
             out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
         }
-        if (build.spar() instanceof WingSpar.BoardStrip) {
-            strip(p, count, breadth);
-            if (spliced) {
-                doubler("splice doubler", p, 2, Math.abs(p.rootY()));
-            }
+        strip(p, count, breadth);
+        if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
+            doubler("splice doubler", p, 2, Math.abs(p.rootY()));
         }
     }
 

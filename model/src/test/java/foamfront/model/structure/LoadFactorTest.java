@@ -17,7 +17,7 @@ class LoadFactorTest {
     private static final double MASS = 40 * AREA / Atmosphere.GRAVITY;
 
     private static FlightLoads loads(double stall, double cruise, double top, double gust, double slope) {
-        return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope, 0);
+        return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope, 0, 0);
     }
 
     /** Check S-14. */

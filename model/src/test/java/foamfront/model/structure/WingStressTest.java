@@ -30,7 +30,7 @@ class WingStressTest {
     }
 
     private static WingStress.Forces flight(double lift) {
-        return new WingStress.Forces(lift, 0, 0);
+        return new WingStress.Forces(lift, 0, 0, 0, 0);
     }
 
     private static WingBeam tube() {
@@ -176,7 +176,7 @@ class WingStressTest {
         Sandwich board = new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6);
         WingBeam beam = new WingBeam(board, new WingSection.CurvedPlate(0.06), new WingSpar.Stock(Examples.TUBE));
         SpanLoad load = SpanLoad.elliptic(SEMISPAN, 0.5);
-        WingStress landed = WingStress.of(load, beam, wing(0.2, 0.14), new WingStress.Forces(0, 0, 10));
+        WingStress landed = WingStress.of(load, beam, wing(0.2, 0.14), new WingStress.Forces(0, 0, 10, 0, 0));
         WingStress pushed = WingStress.of(load, beam, wing(0.2, 0.14), flight(-20));
         assertThat(landed.face()).isCloseTo(pushed.face(), withinPercentage(1e-9));
         assertThat(landed.spar()).isCloseTo(pushed.spar(), withinPercentage(1e-9));
@@ -191,9 +191,9 @@ class WingStressTest {
     @Test
     void theHarderOfFlightAndLandingCounts() {
         SpanLoad load = SpanLoad.elliptic(SEMISPAN, 0.5);
-        WingStress flown = WingStress.of(load, tube(), wing(0.2, 0.2), new WingStress.Forces(40, 0, 0));
-        WingStress light = WingStress.of(load, tube(), wing(0.2, 0.2), new WingStress.Forces(40, 0, 10));
-        WingStress heavy = WingStress.of(load, tube(), wing(0.2, 0.2), new WingStress.Forces(40, 0, 30));
+        WingStress flown = WingStress.of(load, tube(), wing(0.2, 0.2), new WingStress.Forces(40, 0, 0, 0, 0));
+        WingStress light = WingStress.of(load, tube(), wing(0.2, 0.2), new WingStress.Forces(40, 0, 10, 0, 0));
+        WingStress heavy = WingStress.of(load, tube(), wing(0.2, 0.2), new WingStress.Forces(40, 0, 30, 0, 0));
         assertThat(light).isEqualTo(flown);
         assertThat(heavy.rootShear()).isCloseTo(30, within(1e-9));
         assertThat(heavy.deflection()).as("at the limit load").isEqualTo(flown.deflection());
