@@ -25,7 +25,9 @@ import java.util.List;
  *
  * <pre>q_B = ∫ EI w''² dy / ∫ a c w w' tan Λ (1 + tan² Λ) dy,   1.1 % above the uniform wing's exact 6.33 EI / (a c l³ tan Λ)</pre>
  *
- * Sweep of the quarter-chord, panel by panel; aft sweep outboard takes off what forward sweep inboard adds, never more.
+ * The lift slope is the real one of sections along the stream, which has the wing's own cos Λ in it; chords across the swept beam are
+ * c cos Λ, its length l / cos Λ, and both cancel from the torsion. Against the coupled equation of a uniform wing (WingStressTest) 0 to 2 %
+ * high, so at most 1 % in speed. Sweep of the quarter-chord, panel by panel; aft sweep outboard takes off what forward sweep inboard adds, never more.
  *
  * @param rootMoment in flight or landing, the greater, N m
  * @param rootShear in flight or landing, the greater, N
