@@ -26,6 +26,11 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
         controls = List.copyOf(controls);
     }
 
+    /** Whether it is one of the wings. */
+    public boolean isWing() {
+        return role == Role.WING || role == Role.SECOND_WING;
+    }
+
     /** Both halves' area in their own planes, m². */
     public double area() {
         double sum = 0;

@@ -1,6 +1,7 @@
 package foamfront.model.appraisal;
 
 import foamfront.model.airframe.Surface;
+import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.MassGroup;
 import foamfront.model.mission.Measure;
@@ -9,6 +10,8 @@ import foamfront.model.structure.FlightLoads;
 import foamfront.model.structure.SpanLoad;
 import foamfront.model.structure.Structure;
 import foamfront.model.structure.StructureMargins;
+import java.util.ArrayList;
+import java.util.List;
 
 /** What the structure has in hand at the limit load. */
 final class StrengthStage {
@@ -24,6 +27,7 @@ final class StrengthStage {
         double stall = w.flight.stallSpeed();
         double cruise = Math.max(w.performance.level().cruiseSpeed(), Performance.CRUISE * stall);
         double top = Math.max(FULL_CHARGE_SPEED * w.performance.fullThrottle().topSpeed(), cruise);
+        boolean thrown = w.design.undercarriage().kind() == UndercarriageKind.NONE;
         FlightLoads loads = new FlightLoads(
                 w.balance.mass(),
                 w.masses.mass(MassGroup.WING),
@@ -34,8 +38,9 @@ final class StrengthStage {
                 top,
                 w.mission.site().gust(),
                 Math.max(LEAST_SLOPE, w.lifting.liftSlope()),
+                thrown ? w.mission.site().launch().push(w.balance.mass()) : 0,
                 tailLift(w));
-        StructureMargins margins = Structure.margins(w.airframe, spanLoad(w), loads, w.factors);
+        StructureMargins margins = Structure.margins(w.airframe, spanLoads(w), loads, w.factors);
         w.structure = margins;
         w.set(Measure.LIMIT_LOAD, margins.limitLoad());
         w.set(Measure.WING_BENDING, Math.min(margins.wingBending(), margins.joint()));
@@ -64,10 +69,20 @@ final class StrengthStage {
         return 2 * sum / (lift * w.lifting.referenceArea());
     }
 
-    /** The wing's own lift distribution at maximum lift, one half. */
-    private static SpanLoad spanLoad(Workbench w) {
-        int from = w.lifting.firstStrip(0);
-        int n = w.lifting.endStrip(0) - from;
+    /** Each wing's own lift distribution at maximum lift, one half. */
+    private static List<SpanLoad> spanLoads(Workbench w) {
+        List<SpanLoad> wings = new ArrayList<>(2);
+        for (int s = 0; s < w.lifting.surfaceCount(); s++) {
+            if (w.airframe.surfaces().get(w.lifting.listed(s)).isWing()) {
+                wings.add(spanLoad(w, s));
+            }
+        }
+        return wings;
+    }
+
+    private static SpanLoad spanLoad(Workbench w, int surface) {
+        int from = w.lifting.firstStrip(surface);
+        int n = w.lifting.endStrip(surface) - from;
         double[] y = new double[n];
         double[] width = new double[n];
         double[] share = new double[n];

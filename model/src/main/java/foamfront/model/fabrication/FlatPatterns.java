@@ -86,7 +86,11 @@ public final class FlatPatterns {
             return;
         }
         out.stock(name + " spar", stock.spar(), half, 2, x / half, y / half, z / half);
-        double length = 2 * JOINER_DIAMETERS * stock.spar().height();
+        // A plug-in tube is held over one root chord each side; a glued joiner over fifteen diameters (F-15).
+        double engaged = joint == WingJoint.PLUG_IN
+                ? Math.min(root.rootChord(), half)
+                : JOINER_DIAMETERS * stock.spar().height();
+        double length = 2 * engaged;
         out.stock(name + " joiner", stock.spar(), length, 1, atSpar(root.rootX(), root.rootChord()), 0, root.rootZ());
     }
 

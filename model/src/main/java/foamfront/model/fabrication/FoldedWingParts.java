@@ -8,10 +8,10 @@ import foamfront.model.design.WingSpar;
 import java.util.List;
 
 /**
- * A folded wing: skins, board spar, joints. Two halves butt at the centre line with a spar piece running one chord past the
- * joint each side; a rectangular one-piece wing that comes out of one sheet is left whole. Pieces longer than the sheet are
- * split in equal parts, so that splices of up to four pieces stand where the bending moment is below half the root's
- * (2y/b at least 0.25; common practice, station derived).
+ * A folded wing: skins, joints, and a strip of board between the skins that ties them: the spar itself, or the web beside a stock
+ * spar. Two halves butt at the centre line with a spar piece running one chord past the joint each side; a rectangular one-piece wing
+ * that comes out of one sheet is left whole. Pieces longer than the sheet are split in equal parts, so that splices of up to four
+ * pieces stand where the bending moment is below half the root's (2y/b at least 0.25; common practice, station derived).
  */
 final class FoldedWingParts {
     /** A strip stands on edge from this height on, otherwise it is laid flat, m. */
@@ -93,11 +93,9 @@ final class FoldedWingParts {
                     z);
             out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
         }
-        if (build.spar() instanceof WingSpar.BoardStrip) {
-            strip(p, count, breadth);
-            if (spliced) {
-                doubler("splice doubler", p, 2, Math.abs(p.rootY()));
-            }
+        strip(p, count, breadth);
+        if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
+            doubler("splice doubler", p, 2, Math.abs(p.rootY()));
         }
     }
 
@@ -111,7 +109,8 @@ final class FoldedWingParts {
         double tip = inside(p.tipChord());
         boolean onEdge = Math.min(root, tip) >= ON_EDGE;
         Pattern pattern = onEdge ? Plate.of(root, tip, breadth, out.thickness) : new Rectangle(breadth, FLAT_STRIP);
-        out.part(name + " spar", count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
+        String what = build.spar() instanceof WingSpar.BoardStrip ? " spar" : " web";
+        out.part(name + what, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
     }
 
     /** A strip running one chord each side of a joint. */

@@ -2,7 +2,8 @@ package foamfront.model.flight;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
-import foamfront.model.airframe.Stations;
+import foamfront.model.airframe.Shaft;
+import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Body;
 import foamfront.model.design.Load;
@@ -32,7 +33,7 @@ public final class GroundAttitude {
      * @param balanceX from the nose, m
      */
     public static double most(Airframe airframe, Wheel wheel, double balanceX) {
-        Stations s = airframe.stations();
+        Stance s = airframe.stations().stance();
         double radius = 0.5 * wheel.diameter();
         Axle axle = new Axle(balanceX + s.mainAxle(), s.groundZ() + radius, radius);
         double least = body(airframe, axle);
@@ -52,9 +53,9 @@ public final class GroundAttitude {
                 least = Math.min(least, axle.touching(balanceX + 0.5 * load.length(), bottom));
             }
         }
-        if (airframe.design().power() instanceof Power.Pusher pusher) {
-            double lowest = s.propellerZ() - 0.5 * pusher.plant().propeller().diameter();
-            least = Math.min(least, axle.touching(s.propellerX(), lowest));
+        if (airframe.design().power() instanceof Power.Pusher) {
+            Shaft shaft = airframe.stations().shaft();
+            least = Math.min(least, axle.touching(shaft.x(), shaft.z() - shaft.radius()));
         }
         return least;
     }

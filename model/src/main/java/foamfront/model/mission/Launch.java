@@ -34,6 +34,12 @@ public enum Launch implements Choice {
         return Math.min(FASTEST, Math.sqrt(2 * force * stroke / mass));
     }
 
+    /** Mean push of the arm on a model of this mass (kg), m/s²: v² / 2 s. */
+    public double push(double mass) {
+        double speed = speed(mass);
+        return speed * speed / (2 * stroke);
+    }
+
     /** Heaviest model thrown, kg. */
     public double heaviest() {
         return heaviest;

@@ -16,6 +16,7 @@ import static foamfront.model.units.Require.positive;
  * @param topSpeed m/s
  * @param gust vertical gust, m/s; 0 in a hall
  * @param liftSlope of the whole aeroplane, per rad
+ * @param push of the throwing arm along the body, m/s²; 0 for what takes off by itself
  * @param tailLift of both halves of the stabiliser in trim at maximum lift, of the aeroplane's lift; down negative
  */
 public record FlightLoads(
@@ -28,6 +29,7 @@ public record FlightLoads(
         double topSpeed,
         double gust,
         double liftSlope,
+        double push,
         double tailLift) {
     public FlightLoads {
         positive("mass", mass, "kg");
@@ -39,6 +41,7 @@ public record FlightLoads(
         positive("top speed", topSpeed, "m/s");
         notNegative("gust", gust, "m/s");
         positive("lift slope", liftSlope, "per rad");
+        notNegative("push", push, "m/s2");
         finite("tail lift", tailLift);
     }
 }

@@ -98,4 +98,15 @@ public final class SpanLoad {
         }
         return sum;
     }
+
+    /** Where the lift's size has its centroid, m; 0 without lift. */
+    double arm() {
+        double sum = 0;
+        double moment = 0;
+        for (int i = 0; i < y.length; i++) {
+            sum += Math.abs(share[i]);
+            moment += Math.abs(share[i]) * y[i];
+        }
+        return sum > 0 ? moment / sum : 0;
+    }
 }

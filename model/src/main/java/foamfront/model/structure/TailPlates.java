@@ -10,13 +10,17 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Body;
 import foamfront.model.design.Tail;
+import java.util.List;
 
 /**
  * Bending of stabiliser and fins where they leave what carries them, each one board whose two papers bear the moment M over the
  * root chord c: σ = M / (t_f d c). Load even over the plate, so that a panel of breadth s bends with p s² (c + 2 c_t) / 6 (derived).
  *
- * <p>Stabiliser: the elevator at full travel at top speed, or its trim load times the limit load factor, the greater; a body carries it
- * over its own width. Fin: 15° of sideslip or full rudder in cruise. No plate lifts beyond its greatest coefficient. Lift slopes by
+ * <p>Stabiliser, the greatest of: the elevator at full travel at the manoeuvring speed V_s √n or the top speed if that is less, since faster
+ * the pilot may pull no harder than the wing bears (14 CFR 23.423, from memory); the gust in cruise, U / V of incidence and no downwash
+ * (23.425, from memory; on the safe side); the trim load times the limit load factor. A body carries it over its own width. Fin: 15° of
+ * sideslip or full rudder in cruise. A V-tail's panels are both, β sin ν being a sideslip's incidence; elevator and rudder travel are
+ * taken one at a time (judgement: a mixer limits their sum). No plate lifts beyond its greatest coefficient. Lift slopes by
  * {@link Helmbold}, controls by {@link PlainFlap}; the elevator, in one piece across, bends with its plate (judgement). On a T-tail the
  * fin's root also takes the stabiliser's weight times the limit load factor, sideways, and the rolling moment of a stabiliser
  * loaded half as much on one side as on the other (judgement after the unsymmetrical tail loads of 14 CFR 23.427, from memory). Reinforcing
@@ -37,7 +41,7 @@ final class TailPlates {
         double atop = 0;
         Surface tail = airframe.tail();
         if (tail != null) {
-            double pressure = tailPressure(tail, loads, limit);
+            double pressure = tailPressure(airframe, tail, loads, limit);
             double held = held(airframe, tail);
             least = StructureMargins.reserve(bears * chord(tail, held), pressure * firstMoment(tail, held));
             if (airframe.design().tail() instanceof Tail.TTail) {
@@ -53,12 +57,22 @@ final class TailPlates {
     }
 
     /** Load over area of the stabiliser, Pa. */
-    static double tailPressure(Surface tail, FlightLoads loads, double limit) {
+    static double tailPressure(Airframe airframe, Surface tail, FlightLoads loads, double limit) {
         double breadth = breadth(tail);
         double aspect = 4 * breadth * breadth / tail.area();
-        double elevator = pressure(loads, loads.topSpeed()) * lift(aspect, controlled(tail, Control.Kind.ELEVATOR));
+        double cruise = loads.cruiseSpeed();
+        double manoeuvring = Math.min(loads.topSpeed(), loads.stallSpeed() * Math.sqrt(limit));
+        double elevator = pressure(loads, manoeuvring) * lift(aspect, controlled(tail, Control.Kind.ELEVATOR));
+        double gust = pressure(loads, cruise) * lift(aspect, loads.gust() / cruise);
         double trim = limit * Atmosphere.GRAVITY * loads.mass() * Math.abs(loads.tailLift()) / tail.area();
-        return Math.max(elevator, trim);
+        double greatest = Math.max(Math.max(elevator, gust), trim);
+        if (airframe.design().tail() instanceof Tail.VTail) {
+            double cant = Math.abs(rise(tail)) / breadth;
+            double angle = Math.max(
+                    SIDESLIP * cant, worth(tail, Control.Kind.ELEVATOR, ServoLoad.travel(Control.Kind.RUDDER)));
+            greatest = Math.max(greatest, pressure(loads, cruise) * lift(aspect, angle));
+        }
+        return greatest;
     }
 
     /** Load over area of a fin, Pa. */
@@ -79,10 +93,13 @@ final class TailPlates {
 
     /** Incidence that the control at full travel is worth, rad; 0 without one. */
     private static double controlled(Surface surface, Control.Kind kind) {
+        return worth(surface, kind, ServoLoad.travel(kind));
+    }
+
+    private static double worth(Surface surface, Control.Kind kind, double travel) {
         double most = 0;
         for (Control control : surface.controls()) {
             if (control.kind() == kind) {
-                double travel = ServoLoad.travel(kind);
                 most = Math.max(
                         most, PlainFlap.effectiveness(control.chordFraction()) * PlainFlap.efficiency(travel) * travel);
             }
@@ -106,6 +123,11 @@ final class TailPlates {
         Body body = airframe.design().body();
         boolean lies = airframe.design().tail() instanceof Tail.Conventional && !(body instanceof Body.PodAndBoom);
         return lies ? Math.min(0.5 * body.width(), 0.5 * breadth(tail)) : 0;
+    }
+
+    private static double rise(Surface surface) {
+        List<Panel> panels = surface.panels();
+        return panels.get(panels.size() - 1).tipZ() - panels.get(0).rootZ();
     }
 
     private static double breadth(Surface surface) {

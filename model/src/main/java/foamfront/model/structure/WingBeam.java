@@ -10,26 +10,21 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The paper faces are thin walls, two to a board (2 t_f); foam keeps them apart. Folded: h = τ c − t between the boards'
  * middles, I = 2 t_f c k h² of the bonded outline plus each board's own stiffness D over the perimeter. Stepped plate:
- * two boards t apart over the step. Curved plate: a parabolic arc of height m c, ∫(z − z̄)² = (4/45)(m c)² c. A strip of board on
- * edge inside a fold adds 2 t_f H³ / 12. Torsion after Bredt, paper shear modulus E_f / 3: folded J = 8 A² t_f /
+ * two boards t apart over the step. Curved plate: a parabolic arc of height m c, ∫(z − z̄)² = (4/45)(m c)² c. The web
+ * on edge inside a fold adds 2 t_f H³ / 12. Torsion after Bredt, paper shear modulus E_f / 3: folded J = 8 A² t_f /
  * (perimeter), a plate J = 2 t_f c d² for its two faces as a flat tube. A stock spar shares bending by stiffness; its torsion is
  * left out. All derived.
  *
- * <p>A stock spar takes the strip's place, and ties the skins into one section only where it stands at least 0.8 of the inside
- * height (judgement: glue fills the rest). Where it is lower only the folds at both edges tie them, by how much nobody knows, and the
- * worse of both bounds counts: stiffness and the spar's stress as if each skin bent about its own middle (D over the perimeter
- * beside the spar), the paper's stress as the greater of that and of the whole section. The closed fold still holds torsion.
+ * <p>Inside every fold a web of the wing's own board fills the height between the skins and ties them over the whole span. A stock
+ * spar stands beside it and bends with the section as a beam of its own, both to one curvature, so that moment and shear divide by
+ * stiffness, and whatever the spar's height the web keeps what the skins carry together. All is continuous in height, chord and thickness.
  */
 final class WingBeam {
     /** Shear over Young's modulus of paper, 1 GPa with 3 GPa (from memory). */
     static final double SHEAR_RATIO = 1.0 / 3;
 
-    /** Least height of a stock spar that ties the skins, of the inside height; judgement. */
-    private static final double TIES = 0.8;
-
     private final Sandwich board;
     private final @Nullable Spar spar;
-    private final boolean strip;
     private final double thickness;
     private final double lengths;
     private final double spread;
@@ -60,9 +55,7 @@ final class WingBeam {
             bottomFixed = 0.5 * t;
             enclosed = outline.area();
             offset = outline.areaCentre() - 0.25;
-            strip = spar == null;
         } else {
-            strip = false;
             enclosed = 0;
             offset = 0.25;
             double s = section instanceof WingSection.SteppedPlate stepped ? stepped.step() : 0;
@@ -88,37 +81,17 @@ final class WingBeam {
         return Math.max(0, thickness * chord - (enclosed > 0 ? board.thickness() : 0));
     }
 
-    /** Height inside a fold, m. */
-    private double inside(double chord) {
-        return Math.max(0, thickness * chord - 2 * board.thickness());
-    }
-
-    /** Height of the strip on edge inside a fold, m. */
-    double stripHeight(double chord) {
-        return strip ? inside(chord) : 0;
-    }
-
-    /** Whether the section bends as one: always but for a fold whose stock spar is too low to reach both skins. */
-    boolean isTied(double chord) {
-        return enclosed == 0 || spar == null || spar.height() >= TIES * inside(chord);
-    }
-
-    /** E I of the boards, N m². */
-    double skinStiffness(double chord) {
-        return isTied(chord) ? tied(chord) : untied(chord);
-    }
-
-    /** E I of the boards each about its own middle, N m². */
-    private double untied(double chord) {
-        return chord * lengths * plate;
+    /** Height of the web inside a fold, m; 0 in a plate. */
+    double webHeight(double chord) {
+        return enclosed > 0 ? Math.max(0, thickness * chord - 2 * board.thickness()) : 0;
     }
 
     /** E I of the boards as one section, N m². */
-    double tied(double chord) {
+    double skinStiffness(double chord) {
         double h = rise(chord);
-        double web = stripHeight(chord);
+        double web = webHeight(chord);
         double paper = 2 * board.face() * board.faceModulus();
-        return paper * (chord * (spread * h * h + step) + web * web * web / 12) + untied(chord);
+        return paper * (chord * (spread * h * h + step) + web * web * web / 12) + chord * lengths * plate;
     }
 
     /** E I of boards and spar, N m². */
@@ -144,11 +117,7 @@ final class WingBeam {
     /** Greatest compressive stress in the paper, Pa: in the upper under a moment that lifts the tip, else in the lower. */
     double faceStress(double moment, double chord) {
         double depth = moment > 0 ? top(chord) : bottom(chord);
-        double strain = depth / (tied(chord) + sparStiffness());
-        if (!isTied(chord)) {
-            strain = Math.max(strain, 0.5 * board.thickness() / (untied(chord) + sparStiffness()));
-        }
-        return board.faceModulus() * Math.abs(moment) * strain;
+        return board.faceModulus() * Math.abs(moment) * depth / bendingStiffness(chord);
     }
 
     /** Bending stress in the stock spar under a moment shared by stiffness, Pa; 0 without one. */

@@ -50,8 +50,8 @@ class GroundAttitudeTest {
     void aTricycleTurnsUntilItsBodysEndTouches() {
         Design design = Arrangements.of("tricycle");
         Airframe airframe = Airframe.of(design);
-        double ground = -airframe.stations().groundZ();
-        double aft = 0.86 - BALANCE - airframe.stations().mainAxle();
+        double ground = -airframe.stations().stance().groundZ();
+        double aft = 0.86 - BALANCE - airframe.stations().stance().mainAxle();
 
         assertThat(most(design)).isBetween(StrictMath.atan2(ground - 0.035, aft), StrictMath.atan2(ground, aft));
     }
@@ -60,9 +60,10 @@ class GroundAttitudeTest {
     void aTailWheelStandsLowerThanItsBodysEnd() {
         Design design = Arrangements.of("tail wheel");
         Airframe airframe = Airframe.of(design);
-        double ground = -airframe.stations().groundZ();
-        double aft =
-                airframe.stations().secondAxle() - BALANCE - airframe.stations().mainAxle();
+        double ground = -airframe.stations().stance().groundZ();
+        double aft = airframe.stations().stance().secondAxle()
+                - BALANCE
+                - airframe.stations().stance().mainAxle();
 
         assertThat(most(design)).isCloseTo(StrictMath.atan2(ground - 0.035 - 0.02, aft), within(0.01));
     }

@@ -17,7 +17,7 @@ class LoadFactorTest {
     private static final double MASS = 40 * AREA / Atmosphere.GRAVITY;
 
     private static FlightLoads loads(double stall, double cruise, double top, double gust, double slope) {
-        return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope, 0);
+        return new FlightLoads(MASS, 0, 0, 1.225, stall, cruise, top, gust, slope, 0, 0);
     }
 
     /** 14 CFR 23.341 in its old form (from memory), 40 N/m² and 5 m/s of gust at 15 m/s; derived. */

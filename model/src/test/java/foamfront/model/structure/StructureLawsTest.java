@@ -9,6 +9,7 @@ import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.factors.Factors;
 import foamfront.model.mass.Examples;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,11 +21,11 @@ class StructureLawsTest {
 
     private static FlightLoads loads(double mass, double wingMass) {
         // Fast enough for the pull-up and no gust, so that n = 4 whatever the mass.
-        return new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5, 0);
+        return new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5, 0, 0);
     }
 
     private static StructureMargins margins(Airframe airframe, FlightLoads loads, Factors factors) {
-        return Structure.margins(airframe, SpanLoad.elliptic(0.5 * airframe.span(), 0.5), loads, factors);
+        return Structure.margins(airframe, List.of(SpanLoad.elliptic(0.5 * airframe.span(), 0.5)), loads, factors);
     }
 
     static WingSection[] sections() {
@@ -70,7 +71,8 @@ class StructureLawsTest {
         Airframe airframe = airframe(1.2, section);
         FlightLoads loads = loads(0.8, 0);
         StructureMargins up = margins(airframe, loads, Factors.NOMINAL);
-        StructureMargins down = Structure.margins(airframe, SpanLoad.elliptic(0.6, -0.5), loads, Factors.NOMINAL);
+        StructureMargins down =
+                Structure.margins(airframe, List.of(SpanLoad.elliptic(0.6, -0.5)), loads, Factors.NOMINAL);
         assertThat(down.wingBending()).isLessThan(StructureMargins.UNLOADED);
         assertThat(down.sparShear()).isCloseTo(up.sparShear(), withinPercentage(ROUNDING));
         assertThat(down.tipDeflection()).isCloseTo(up.tipDeflection(), withinPercentage(ROUNDING));
@@ -125,6 +127,7 @@ class StructureLawsTest {
                     stall * random.nextDouble(0.8, 4),
                     random.nextDouble(0, 6),
                     random.nextDouble(2, 6),
+                    0,
                     0);
             StructureMargins m = margins(airframe, loads, Factors.NOMINAL);
             double[] figures = {
