@@ -1,22 +1,29 @@
 package foamfront.optimizer.search;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The evaluations of recent designs, found by what they decode to. A table of fixed size, in rows of a few designs of which the
  * newest pushes out the oldest: constant memory over any number of evaluations, and the same content whenever the same designs
- * come in the same order.
+ * come in the same order. Of a design only its values are held, not its genes, since these would be most of what the garbage
+ * collector has to copy.
  */
 final class KnownDesigns {
     private static final int ROW = 4;
 
-    private final @Nullable Fitness[] slots;
     private final int rows;
+    private final int[] hashes;
+    private final double[][] values;
+    private final @Nullable Evaluation[] scores;
 
     /** @param rows a power of two */
     KnownDesigns(int rows) {
         this.rows = rows;
-        this.slots = new @Nullable Fitness[ROW * rows];
+        hashes = new int[ROW * rows];
+        values = new double[ROW * rows][];
+        Arrays.fill(values, new double[0]); // unlike any design's
+        scores = new @Nullable Evaluation[ROW * rows];
     }
 
     boolean contains(UnitChromosome design) {
@@ -27,12 +34,8 @@ final class KnownDesigns {
     Evaluation find(UnitChromosome design) {
         int start = start(design);
         for (int k = start; k < start + ROW; k++) {
-            Fitness there = slots[k];
-            if (there == null) {
-                return null;
-            }
-            if (there.design().equals(design)) {
-                return there.evaluation();
+            if (hashes[k] == design.hashCode() && Arrays.equals(values[k], design.values())) {
+                return scores[k];
             }
         }
         return null;
@@ -40,8 +43,12 @@ final class KnownDesigns {
 
     void add(Fitness fitness) {
         int start = start(fitness.design());
-        System.arraycopy(slots, start, slots, start + 1, ROW - 1);
-        slots[start] = fitness;
+        System.arraycopy(hashes, start, hashes, start + 1, ROW - 1);
+        System.arraycopy(values, start, values, start + 1, ROW - 1);
+        System.arraycopy(scores, start, scores, start + 1, ROW - 1);
+        hashes[start] = fitness.design().hashCode();
+        values[start] = fitness.design().values();
+        scores[start] = fitness.evaluation();
     }
 
     private int start(UnitChromosome design) {
