@@ -12,12 +12,13 @@ import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Wheel;
 
 /**
- * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, wheels and legs, rubber
- * bands, loads carried outside. Lifting surfaces and fins are summed strip by strip elsewhere.
+ * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, wheels and legs, a biplane's
+ * struts, rubber bands, loads carried outside. Lifting surfaces and fins are summed strip by strip elsewhere.
  */
 public final class ParasiteBuildUp {
     /** Speeds between which the sum is taken, m/s. */
@@ -32,6 +33,7 @@ public final class ParasiteBuildUp {
     private static final int BANDS = 8; // two crossed pairs a side (common practice)
     private static final double BAND = 0.002; // m
     private static final double PYLON_CHORD = 0.06; // m
+    private static final double STRUT_CHORD = 0.03; // m, as cut
 
     /** C_D of a box in the stream on its frontal area (S. F. Hoerner, Fluid-Dynamic Drag, 1965, ch. 3, cube, from memory). */
     private static final double BOX = 1.05;
@@ -50,6 +52,7 @@ public final class ParasiteBuildUp {
                         + body.dragArea(speed, nu)
                         + legs(airframe, speed, nu)
                         + pylon(airframe, speed, nu)
+                        + struts(airframe, speed, nu)
                         + bands(airframe, speed, nu),
                 SLOWEST,
                 FASTEST);
@@ -109,6 +112,18 @@ public final class ParasiteBuildUp {
         double height = s.propellerZ() - Math.max(0.5 * airframe.body().height(), root.rootZ());
         return Fittings.pylon(
                 Math.max(0.01, height), PYLON_CHORD, 2 * airframe.body().wall(), speed, nu);
+    }
+
+    /** Four boards edge-on between a biplane's wings, and two that hold the upper wing above the body. */
+    private static double struts(Airframe airframe, double speed, double nu) {
+        if (!(airframe.design().wing() instanceof Wing.Biplane biplane)) {
+            return 0;
+        }
+        double wall = airframe.body().wall();
+        double above = biplane.z() + biplane.gap() - 0.5 * airframe.body().height();
+        double between = Fittings.pylon(biplane.gap(), STRUT_CHORD, wall, speed, nu);
+        double cabane = above > wall ? Fittings.pylon(above, 2 * STRUT_CHORD, wall, speed, nu) : 0;
+        return 4 * between + 2 * cabane;
     }
 
     private static double bands(Airframe airframe, double speed, double nu) {

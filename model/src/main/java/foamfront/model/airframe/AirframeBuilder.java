@@ -22,6 +22,7 @@ final class AirframeBuilder {
         List<Surface> surfaces = new ArrayList<>(4);
         surfaces.add(wing);
         double area = wing.area();
+        double chordX = chordX(wing);
         if (design.wing() instanceof Wing.Biplane biplane) {
             Surface upper = SurfaceBuilder.wing(
                     Surface.Role.SECOND_WING,
@@ -32,6 +33,7 @@ final class AirframeBuilder {
                     wing.controls());
             surfaces.add(upper);
             area += upper.area();
+            chordX -= 0.5 * biplane.stagger();
         }
         Surface tail = tail(design);
         if (tail != null) {
@@ -58,7 +60,7 @@ final class AirframeBuilder {
                 area,
                 wing.span(),
                 chord,
-                chordX(wing));
+                chordX);
     }
 
     private static Surface wing(Design design) {

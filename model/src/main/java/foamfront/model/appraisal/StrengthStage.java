@@ -64,10 +64,11 @@ final class StrengthStage {
         return 2 * sum / (lift * w.lifting.referenceArea());
     }
 
-    /** The wing's own lift distribution at maximum lift, one half. */
+    /** The lift distribution at maximum lift of the wing that carries most, one half; struts give it no relief. */
     private static SpanLoad spanLoad(Workbench w) {
-        int from = w.lifting.firstStrip(0);
-        int n = w.lifting.endStrip(0) - from;
+        int wing = hardestWorked(w);
+        int from = w.lifting.firstStrip(wing);
+        int n = w.lifting.endStrip(wing) - from;
         double[] y = new double[n];
         double[] width = new double[n];
         double[] share = new double[n];
@@ -82,5 +83,17 @@ final class StrengthStage {
             share[i] = w.lifting.stripLiftCoefficient(strip, alpha, elevator, 0) * w.lifting.stripArea(strip) / total;
         }
         return new SpanLoad(y, width, share);
+    }
+
+    /** Place among the lifting surfaces of the wing with the most lift at maximum lift. */
+    private static int hardestWorked(Workbench w) {
+        if (w.lifting.surfaceCount() < 2
+                || w.airframe.surfaces().get(w.lifting.listed(1)).role() != Surface.Role.SECOND_WING) {
+            return 0;
+        }
+        double lift = w.flight.maximumLift();
+        double alpha = w.flight.incidence(lift);
+        double elevator = w.flight.elevator(lift);
+        return w.lifting.surfaceLift(1, alpha, elevator, 0) > w.lifting.surfaceLift(0, alpha, elevator, 0) ? 1 : 0;
     }
 }

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Support {
     private static final Map<Choice, String> NOT_YET = Map.ofEntries(
-            Map.entry(WingKind.BIPLANE, "the interference of two wings is not computed yet"),
             Map.entry(WingKind.FLYING_WING, "trim by elevons and reflex is not computed yet"),
             Map.entry(WingKind.DELTA, "vortex lift of a delta is not computed yet"),
             Map.entry(TailKind.NONE, "tailless trim is not computed yet"),

@@ -37,10 +37,11 @@ public final class WorkshopRules {
             case SPAN -> 1.2;
             case ROOT_CHORD -> of(values, DesignVariable.SPAN) / 6;
             case TAPER -> 1;
-            case SWEEP, WASHOUT, TAIL_INCIDENCE -> 0;
+            case SWEEP, WASHOUT, TAIL_INCIDENCE, STAGGER -> 0;
             case DIHEDRAL -> ((ailerons ? 2 : 5) + (height == WingHeight.LOW ? 2 : 0)) * DEGREE;
             case INCIDENCE -> 2 * DEGREE;
             case SECTION_THICKNESS -> 0.12;
+            case GAP -> of(values, DesignVariable.ROOT_CHORD);
             case WING_POSITION -> 0.25;
             case TAIL_SPAN -> 0.38 * of(values, DesignVariable.SPAN);
             case TAIL_CHORD -> 0.6 * of(values, DesignVariable.ROOT_CHORD);

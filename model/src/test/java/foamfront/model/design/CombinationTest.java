@@ -59,7 +59,7 @@ class CombinationTest {
 
     @Test
     void whatTheModelComputes() {
-        assertThat(Support.computed(WingKind.values())).containsExactly(WingKind.MONOPLANE);
+        assertThat(Support.computed(WingKind.values())).containsExactly(WingKind.MONOPLANE, WingKind.BIPLANE);
         assertThat(Support.computed(TailKind.values()))
                 .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL);
         assertThat(Support.computed(BodyKind.values())).containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE);

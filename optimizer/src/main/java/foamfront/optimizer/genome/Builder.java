@@ -94,6 +94,14 @@ final class Builder {
         double z = WorkshopRules.wingZ(height, of(DesignVariable.BODY_HEIGHT));
         return switch (layout.wing()) {
             case MONOPLANE -> new Wing.Monoplane(height, planform, build, x, z);
+            case BIPLANE ->
+                new Wing.Biplane(
+                        planform,
+                        build,
+                        x,
+                        WorkshopRules.wingZ(WingHeight.LOW, of(DesignVariable.BODY_HEIGHT)),
+                        of(DesignVariable.GAP),
+                        of(DesignVariable.STAGGER));
             default -> throw unsupported(layout.wing().words());
         };
     }

@@ -27,6 +27,10 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
             steps[DesignVariable.SECTION_THICKNESS.ordinal()] = 0;
         }
+        if (!Genome.isBiplane(kind(genome, Digit.WING))) {
+            steps[DesignVariable.GAP.ordinal()] = 0;
+            steps[DesignVariable.STAGGER.ordinal()] = 0;
+        }
         if (Genome.isCanted(kind(genome, Digit.TAIL))) {
             steps[DesignVariable.FIN_HEIGHT.ordinal()] = 0;
             steps[DesignVariable.FIN_CHORD.ordinal()] = 0;

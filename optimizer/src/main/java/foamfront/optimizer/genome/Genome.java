@@ -114,6 +114,7 @@ public final class Genome {
         List<Condition> when = switch (dimension) {
             case AILERON_SPAN, AILERON_CHORD -> when(Digit.CONTROLS, Genome::hasAilerons);
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
+            case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
             case TAIL_CANT -> when(Digit.TAIL, Genome::isCanted);
             case FIN_HEIGHT, FIN_CHORD, RUDDER_CHORD -> when(Digit.TAIL, tail -> !isCanted(tail));
             default -> List.of();
@@ -144,6 +145,10 @@ public final class Genome {
 
     static boolean hasAilerons(Object controls) {
         return controls != ControlLayout.RUDDER_ELEVATOR;
+    }
+
+    static boolean isBiplane(Object wing) {
+        return ((WingChoice) wing).kind() == WingKind.BIPLANE;
     }
 
     static boolean isCanted(Object tail) {

@@ -64,8 +64,7 @@ final class AirframeReader {
         return table.quantity(key, values[variable.index()], variable.unit());
     }
 
-    Wing wing(Rules table, Body body) {
-        table.choice(DesignKeys.WING_KIND, WingKind.values(), WingKind.MONOPLANE);
+    Wing wing(Rules table, WingKind kind, Body body) {
         double incidence = dimension(table, DesignKeys.INCIDENCE, DesignVariable.INCIDENCE);
         Planform planform = new Planform(
                 dimension(table, DesignKeys.SPAN, DesignVariable.SPAN),
@@ -79,7 +78,22 @@ final class AirframeReader {
         Rules edge = table.under(DesignKeys.LEADING_EDGE);
         double x = edge.quantity(
                 DesignKeys.EDGE_X, values[DesignVariable.WING_POSITION.index()] * body.length(), Unit.MILLIMETRE);
-        double z = edge.quantity(DesignKeys.EDGE_Z, WorkshopRules.wingZ(height, body.height()), Unit.MILLIMETRE);
+        WingHeight standing = kind == WingKind.BIPLANE ? WingHeight.LOW : height;
+        double z = edge.quantity(DesignKeys.EDGE_Z, WorkshopRules.wingZ(standing, body.height()), Unit.MILLIMETRE);
+        if (kind == WingKind.BIPLANE) {
+            return new Wing.Biplane(
+                    planform,
+                    build(table),
+                    x,
+                    z,
+                    dimension(table, DesignKeys.GAP, DesignVariable.GAP),
+                    dimension(table, DesignKeys.STAGGER, DesignVariable.STAGGER));
+        }
+        for (Key key : List.of(DesignKeys.GAP, DesignKeys.STAGGER)) {
+            if (table.has(key)) {
+                table.fault(key, "only a biplane has one", "Delete the key.");
+            }
+        }
         return new Wing.Monoplane(height, planform, build(table), x, z);
     }
 

@@ -26,7 +26,9 @@ public final class DesignKeys {
 
     // wing
     static final Key WING_KIND = Key.choice("kind", WingKind.values(), "of wing; monoplane");
-    static final Key HEIGHT = Key.choice("height", WingHeight.values(), "on the body; high");
+    static final Key HEIGHT = Key.choice("height", WingHeight.values(), "of a monoplane on the body; high");
+    static final Key GAP = length("gap", 0.02, 2, "of a biplane, upper wing over lower; the root chord");
+    static final Key STAGGER = length("stagger", -1, 1, "of a biplane, upper wing ahead of lower; 0 mm");
     static final Key SPAN = length("span", 0.05, 5, "tip to tip; 1.2 m");
     static final Key ROOT_CHORD = length("root chord", 0.02, 2, "a sixth of the span");
     static final Key TAPER = ratio("taper", 0.05, 3, "tip chord over root chord; 1");
@@ -35,7 +37,11 @@ public final class DesignKeys {
     static final Key INCIDENCE = angle("incidence", 20, "of the root to the body axis; 2 deg");
     static final Key TIP_INCIDENCE = angle("tip incidence", 20, "as the root's");
     static final Key EDGE_X = length("x", -1, 5, "aft of the nose; a quarter of the body's length");
-    static final Key EDGE_Z = length("z", -1, 1, "over the body axis; on top, a fifth below it, or underneath");
+    static final Key EDGE_Z = length(
+            "z",
+            -1,
+            1,
+            "over the body axis; on top, a fifth below it, or underneath; a biplane's lower wing underneath");
     static final KeyTable EDGE = KeyTable.of("The leading edge of the wing's root.", EDGE_X, EDGE_Z);
     static final Key LEADING_EDGE = Key.table("leading edge", EDGE, "of the root");
     static final Key AT = ratio("at", 0.02, 0.98, "fraction of the semispan").must();
@@ -58,6 +64,8 @@ public final class DesignKeys {
             "The wing.",
             WING_KIND,
             HEIGHT,
+            GAP,
+            STAGGER,
             SPAN,
             ROOT_CHORD,
             TAPER,

@@ -18,6 +18,7 @@ import foamfront.model.design.Radio;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
+import foamfront.model.design.WingKind;
 import foamfront.model.design.WorkshopRules;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
@@ -100,12 +101,13 @@ public final class DesignReader {
         Rules controlTable = file.under(DesignKeys.CONTROLS_KEY);
         boolean ailerons = controlTable.yesNo(DesignKeys.AILERONS, false);
         Rules wingTable = file.under(DesignKeys.WING_KEY);
-        WingHeight height = wingTable.choice(DesignKeys.HEIGHT, WingHeight.values(), WingHeight.HIGH);
+        WingKind kind = wingTable.choice(DesignKeys.WING_KIND, WingKind.values(), WingKind.MONOPLANE);
+        WingHeight height = height(wingTable, kind);
         AirframeReader airframe = new AirframeReader(file, catalogue, rules, height, ailerons);
         Body body = body(airframe);
         return new Design(
                 name,
-                airframe.wing(wingTable, body),
+                airframe.wing(wingTable, kind, body),
                 airframe.tail(file.under(DesignKeys.TAIL_KEY), body),
                 body,
                 power(file.under(DesignKeys.POWER_KEY)),
@@ -116,6 +118,17 @@ public final class DesignReader {
                 file.choice(DesignKeys.COVERING, Covering.values(), Covering.BARE),
                 radio(file.under(DesignKeys.RADIO_KEY)),
                 loads());
+    }
+
+    /** Of a monoplane; other wings' rules follow a high one's. */
+    private static WingHeight height(Rules table, WingKind kind) {
+        if (kind == WingKind.MONOPLANE) {
+            return table.choice(DesignKeys.HEIGHT, WingHeight.values(), WingHeight.HIGH);
+        }
+        if (table.has(DesignKeys.HEIGHT)) {
+            table.fault(DesignKeys.HEIGHT, "only a monoplane's wing has a height on the body", "Delete the key.");
+        }
+        return WingHeight.HIGH;
     }
 
     private Body body(AirframeReader airframe) {

@@ -96,6 +96,7 @@ public final class Studies {
                         DesignVariable.SECTION_THICKNESS, new Range(0.08, 0.14),
                         DesignVariable.AILERON_CHORD, new Range(0.15, 0.3),
                         DesignVariable.TAIL_CANT, Quantities.range("30 deg to 45 deg", Dimension.ANGLE),
+                        DesignVariable.GAP, new Range(0.15, 0.25),
                         DesignVariable.TAIL_SPAN, new Range(0.3, 0.5)),
                 Map.of(DesignVariable.TAPER, 0.8),
                 stock(),
@@ -118,7 +119,8 @@ public final class Studies {
                 List.of(
                         new WingChoice(WingKind.MONOPLANE, WingHeight.HIGH),
                         new WingChoice(WingKind.MONOPLANE, WingHeight.SHOULDER),
-                        new WingChoice(WingKind.MONOPLANE, WingHeight.LOW)),
+                        new WingChoice(WingKind.MONOPLANE, WingHeight.LOW),
+                        new WingChoice(WingKind.BIPLANE, WingHeight.HIGH)),
                 List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL),
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
                 List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER),

@@ -52,6 +52,8 @@ class DesignReaderTest {
 
     private static final String VEE = SHORT + "tail: {kind: V, chord: 130 mm}\n";
 
+    private static final String TWO = SHORT + "wing: {kind: biplane, span: 950 mm, gap: 170 mm, stagger: 30 mm}\n";
+
     private static DesignFile read(String text) {
         return DesignReader.read("design.yaml", text.getBytes(StandardCharsets.UTF_8), Fixtures.catalogue());
     }
@@ -118,6 +120,17 @@ class DesignReaderTest {
     }
 
     @Test
+    void aBiplaneHasGapAndStaggerAndNoHeight() {
+        assertThat(read(TWO).design().wing()).isInstanceOfSatisfying(Wing.Biplane.class, wing -> {
+            assertThat(wing.gap()).isEqualTo(0.17);
+            assertThat(wing.stagger()).isEqualTo(0.03);
+            assertThat(wing.z()).isEqualTo(-0.035);
+        });
+        assertRefused(SHORT + "wing: {kind: biplane, height: low}\n", "design.yaml:3  wing.height: only a monoplane");
+        assertRefused(SHORT + "wing: {gap: 100 mm}\n", "design.yaml:3  wing.gap: only a biplane");
+    }
+
+    @Test
     void inchesAreReadToo() {
         Design design =
                 read(SHORT + "body: {width: 3 1/2 in, height: 2.75 in}\n").design();
@@ -128,8 +141,9 @@ class DesignReaderTest {
 
     @Test
     void whatIsWrittenReadsBackTheSame() {
-        for (Design design :
-                new Design[] {read(SHORT).design(), trainer(), read(VEE).design()}) {
+        for (Design design : new Design[] {
+            read(SHORT).design(), trainer(), read(VEE).design(), read(TWO).design()
+        }) {
             String text = DesignWriter.write(design);
 
             DesignFile back = read(text);
