@@ -335,6 +335,11 @@ public final class LiftingSystem {
         return 2 * strength[COLUMNS * strip] / lattice.chord[strip];
     }
 
+    /** Change of a strip's maximum lift coefficient per rad of elevon: up-elevon takes it away. */
+    public double stripMaximumShift(int strip) {
+        return lattice.maximumShift[strip];
+    }
+
     /** y of a strip's control point, m. */
     public double stripY(int strip) {
         return lattice.y[strip];

@@ -13,6 +13,9 @@ public final class WorkshopRules {
     /** Tip over root of fins: an upright trailing edge, a swept leading edge. */
     public static final double FIN_TAPER = 0.7;
 
+    /** Fins of a wing without a tail, one a side (common practice). */
+    public static final int TAILLESS_FINS = 2;
+
     private WorkshopRules() {}
 
     /** All open, to be filled. */

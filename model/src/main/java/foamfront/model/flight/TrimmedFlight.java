@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>  α = α₀ + α₁ C_L,   δ = δ₀ + δ₁ C_L,   c_l = c₀ + c₁ C_L on every strip.</pre>
  *
+ * An elevon moves its strips' polar along the lift axis by what it does to maximum lift; c_l is then counted from there.
  * Stall is the first strip of wing or tail to reach the end of its section at its own Reynolds number. Drag sums the strips' profile drag
  * at their own lift and Reynolds number, the far-wake induced drag of the trimmed loading (trim drag by construction), fins
  * and parasite drag. Lift is taken equal to weight; thrust's share is neglected.
@@ -147,8 +148,9 @@ public final class TrimmedFlight {
         double none = lifting.stripLiftCoefficient(strip, incidenceAtRest, elevatorAtRest, 0);
         double one = lifting.stripLiftCoefficient(
                 strip, incidenceAtRest + incidencePerLift, elevatorAtRest + elevatorPerLift, 0);
-        atRest[strips] = none;
-        perLift[strips] = one - none;
+        double shift = lifting.stripMaximumShift(strip);
+        atRest[strips] = none - shift * elevatorAtRest;
+        perLift[strips] = one - none - shift * elevatorPerLift;
         area[strips] = 2 * lifting.stripArea(strip);
         reynoldsShift[strips] = StrictMath.log(lifting.stripChord(strip)) - logViscosity;
         place[strips] = share;

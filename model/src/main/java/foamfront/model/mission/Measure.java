@@ -87,6 +87,11 @@ public enum Measure {
             LOWER,
             "at full throttle, over 3 % of weight times span without ailerons, 30 % of the ailerons' moment with"),
     TRIM_TRAVEL("elevator at stall", Unit.RATIO, LOWER, "elevator travel used to trim at maximum lift, of full travel"),
+    ELEVON_TRIM(
+            "elevons in cruise",
+            Unit.RATIO,
+            LOWER,
+            "elevon travel used to trim at 1.3 stall speeds, of full travel; without a tail only"),
     POWER_TRIM(
             "elevator under power",
             Unit.RATIO,

@@ -170,6 +170,9 @@ final class Reading {
         if (design.tail() instanceof Tail.Conventional tail) {
             return tail.fin();
         }
-        return design.tail() instanceof Tail.TTail tail ? tail.fin() : null;
+        if (design.tail() instanceof Tail.TTail tail) {
+            return tail.fin();
+        }
+        return design.tail() instanceof Tail.None none ? none.fin() : null;
     }
 }

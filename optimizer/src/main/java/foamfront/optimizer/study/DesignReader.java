@@ -99,20 +99,21 @@ public final class DesignReader {
 
     private Design design(String name) {
         Rules controlTable = file.under(DesignKeys.CONTROLS_KEY);
-        boolean ailerons = controlTable.yesNo(DesignKeys.AILERONS, false);
         Rules wingTable = file.under(DesignKeys.WING_KEY);
         WingKind kind = wingTable.choice(DesignKeys.WING_KIND, WingKind.values(), WingKind.MONOPLANE);
+        boolean tailed = kind == WingKind.MONOPLANE || kind == WingKind.BIPLANE;
+        boolean ailerons = controlTable.yesNo(DesignKeys.AILERONS, !tailed);
         WingHeight height = height(wingTable, kind);
         AirframeReader airframe = new AirframeReader(file, catalogue, rules, height, ailerons);
         Body body = body(airframe);
         return new Design(
                 name,
                 airframe.wing(wingTable, kind, body),
-                airframe.tail(file.under(DesignKeys.TAIL_KEY), body),
+                airframe.tail(file.under(DesignKeys.TAIL_KEY), kind, body),
                 body,
                 power(file.under(DesignKeys.POWER_KEY)),
                 undercarriage(file.under(DesignKeys.GEAR_KEY)),
-                controls(controlTable, airframe, ailerons),
+                controls(controlTable, airframe, ailerons, tailed),
                 file.part(
                         DesignKeys.BOARD, catalogue.boards(), catalogue.boards().get(0)),
                 file.choice(DesignKeys.COVERING, Covering.values(), Covering.BARE),
@@ -190,8 +191,8 @@ public final class DesignReader {
         return best;
     }
 
-    private Controls controls(Rules table, AirframeReader airframe, boolean ailerons) {
-        boolean rudder = table.yesNo(DesignKeys.RUDDER, true);
+    private Controls controls(Rules table, AirframeReader airframe, boolean ailerons, boolean tailed) {
+        boolean rudder = table.yesNo(DesignKeys.RUDDER, tailed);
         if (!table.yesNo(DesignKeys.ELEVATOR, true)) {
             table.fault(DesignKeys.ELEVATOR, "an aeroplane needs its elevator", "Write yes, or delete the key.");
         }

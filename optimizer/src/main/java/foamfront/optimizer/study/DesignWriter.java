@@ -57,7 +57,7 @@ public final class DesignWriter {
         } else if (wing instanceof Wing.Biplane biplane) {
             length("gap", biplane.gap());
             length("stagger", biplane.stagger());
-        } else {
+        } else if (!(wing instanceof Wing.FlyingWing)) {
             throw unwritable(wing.kind());
         }
         length("span", plan.span());
@@ -104,8 +104,10 @@ public final class DesignWriter {
             fin(tee.fin());
         } else if (tail instanceof Tail.VTail vee) {
             plane(tail, vee.plane());
-        } else {
-            throw unwritable(tail.kind());
+        } else if (tail instanceof Tail.None none) {
+            line("tail:");
+            choice("kind", tail.kind());
+            fin(none.fin());
         }
     }
 

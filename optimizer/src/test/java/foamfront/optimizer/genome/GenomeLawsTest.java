@@ -102,13 +102,14 @@ class GenomeLawsTest {
         for (int i = 0; i < 2000; i++) {
             seen[genome.niche(genome.canonical(random(genome)))] = true;
         }
-        // Monoplane and biplane, three tails, two powers; no biplane flies with a pusher.
+        // Three wings, three tails and none, two powers: 6 of monoplanes, 3 of biplanes without pusher, 2 of flying
+        // wings.
         int buildable = 0;
         for (boolean one : seen) {
             buildable += one ? 1 : 0;
         }
-        assertThat(seen).hasSize(12);
-        assertThat(buildable).isEqualTo(9);
+        assertThat(seen).hasSize(24);
+        assertThat(buildable).isEqualTo(11);
     }
 
     @Test

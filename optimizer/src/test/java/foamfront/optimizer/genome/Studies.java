@@ -120,8 +120,9 @@ public final class Studies {
                         new WingChoice(WingKind.MONOPLANE, WingHeight.HIGH),
                         new WingChoice(WingKind.MONOPLANE, WingHeight.SHOULDER),
                         new WingChoice(WingKind.MONOPLANE, WingHeight.LOW),
-                        new WingChoice(WingKind.BIPLANE, WingHeight.HIGH)),
-                List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL),
+                        new WingChoice(WingKind.BIPLANE, WingHeight.HIGH),
+                        new WingChoice(WingKind.FLYING_WING, WingHeight.HIGH)),
+                List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE),
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
                 List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
@@ -130,7 +131,7 @@ public final class Studies {
                 List.of(WingJoint.ONE_PIECE, WingJoint.PLUG_IN),
                 List.of(SparKind.BOARD_STRIP, SparKind.STOCK),
                 List.of(HoldDown.GLUED, HoldDown.RUBBER_BANDS),
-                List.of(ControlLayout.RUDDER_ELEVATOR, ControlLayout.AILERONS));
+                List.of(ControlLayout.RUDDER_ELEVATOR, ControlLayout.AILERONS, ControlLayout.ELEVONS));
     }
 
     private static Stock stock() {

@@ -54,6 +54,8 @@ class DesignReaderTest {
 
     private static final String TWO = SHORT + "wing: {kind: biplane, span: 950 mm, gap: 170 mm, stagger: 30 mm}\n";
 
+    private static final String WING = SHORT + "wing: {kind: flying wing, sweep: 25 deg, tip incidence: -4 deg}\n";
+
     private static DesignFile read(String text) {
         return DesignReader.read("design.yaml", text.getBytes(StandardCharsets.UTF_8), Fixtures.catalogue());
     }
@@ -131,6 +133,18 @@ class DesignReaderTest {
     }
 
     @Test
+    void aFlyingWingHasElevonsTwoFinsAndNoTail() {
+        Design wing = read(WING).design();
+        assertThat(wing.tail())
+                .isInstanceOfSatisfying(
+                        Tail.None.class, none -> assertThat(none.fin().count()).isEqualTo(2));
+        assertThat(wing.controls().ailerons()).isTrue();
+        assertThat(wing.controls().rudder()).isFalse();
+        assertRefused(WING + "tail: {span: 300 mm}\n", "design.yaml:4  tail.span: without a tail");
+        assertRefused(WING + "tail: {kind: V}\n", "a flying wing or delta has no tail");
+    }
+
+    @Test
     void inchesAreReadToo() {
         Design design =
                 read(SHORT + "body: {width: 3 1/2 in, height: 2.75 in}\n").design();
@@ -141,9 +155,8 @@ class DesignReaderTest {
 
     @Test
     void whatIsWrittenReadsBackTheSame() {
-        for (Design design : new Design[] {
-            read(SHORT).design(), trainer(), read(VEE).design(), read(TWO).design()
-        }) {
+        for (String file : new String[] {SHORT, LONG, VEE, TWO, WING}) {
+            Design design = read(file).design();
             String text = DesignWriter.write(design);
 
             DesignFile back = read(text);
