@@ -5,7 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Lift, pitching moment and induced drag of wing, second wing and tail in one linear system.
+ * Lift, pitching moment and induced drag of wing, second wing and tail, level or canted, in one linear system;
+ * {@link #lateral} has its rolling and yawing.
  *
  * <p>Extended lifting line: horseshoe vortices on the quarter-chord of each chordwise row, no flow through the surface
  * at the row's three-quarter point, trailing legs straight aft along the body axis. One row is Weissinger's method

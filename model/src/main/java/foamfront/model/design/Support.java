@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which choices the model computes. The others are part of the language of design files and refused with their reason: an
- * aeroplane computed without its second wing's interference, its water drag or its duct would look better than it is.
+ * aeroplane computed without its water drag or its duct would look better than it is.
  */
 public final class Support {
     private static final Map<Choice, String> NOT_YET = Map.ofEntries(
