@@ -1,9 +1,12 @@
 package foamfront.model;
 
 import foamfront.model.design.Body;
+import foamfront.model.design.Controls;
 import foamfront.model.design.Design;
 import foamfront.model.design.Fin;
 import foamfront.model.design.FinJoint;
+import foamfront.model.design.FlapKind;
+import foamfront.model.design.HoldDown;
 import foamfront.model.design.Nose;
 import foamfront.model.design.Planform;
 import foamfront.model.design.Power;
@@ -100,12 +103,17 @@ public final class Arrangements {
                 trainer, "wing", new Wing.Biplane(plan, trainer.wing().build(), 0.22, -0.03, 0.16, 0.03));
     }
 
+    /** Swept and washed out enough to fly with its elevons near neutral. */
     private static Design flyingWing(Design trainer) {
-        Planform plan = new Planform(1.2, 0.28, 0.6, 25 * DEGREE, 0, 0, -3 * DEGREE, List.of());
-        Design tailless = Records.with(
-                trainer, "wing", new Wing.FlyingWing(plan, trainer.wing().build(), 0.1, 0));
-        Design short_ = Records.with(tailless, "body", new Body.SquareTube(0.45, 0.07, 0.07, Nose.FIXED));
-        return Records.with(short_, "tail", new Tail.None(new Fin(2, 0.14, 0.12, 0.8, FinJoint.FOLDING)));
+        Planform plan = new Planform(1.08, 0.265, 0.9, 21 * DEGREE, 3 * DEGREE, 0, -6.5 * DEGREE, List.of());
+        Design glued = Records.with(trainer, "wing.build.holdDown", HoldDown.GLUED);
+        Design thin = Records.with(glued, "wing.build.section", new WingSection.FoldedFlatBottom(0.08));
+        Design tailless =
+                Records.with(thin, "wing", new Wing.FlyingWing(plan, thin.wing().build(), 0.07, 0.035));
+        Design short_ = Records.with(tailless, "body", new Body.SquareTube(0.51, 0.07, 0.07, Nose.FIXED));
+        Design elevons =
+                Records.with(short_, "controls", new Controls(true, false, FlapKind.NONE, 0.75, 0.19, 0.35, 0.4));
+        return Records.with(elevons, "tail", new Tail.None(new Fin(2, 0.23, 0.175, 0.8, FinJoint.FIXED)));
     }
 
     private static Planform broken() {

@@ -78,6 +78,9 @@ final class Lattice {
 
     final double[] rudder;
 
+    /** Change of the section's maximum lift per radian of elevon. */
+    final double[] maximumShift;
+
     /** Share of a strip's circulation in each row, and weight of each row's flow condition, row by row. */
     final double[] rowShare;
 
@@ -116,6 +119,7 @@ final class Lattice {
         flap = new double[n];
         aileron = new double[n];
         rudder = new double[n];
+        maximumShift = new double[n];
         rowShare = new double[n * rows];
         rowWeight = new double[n * rows];
         share = new double[rows];
@@ -305,6 +309,7 @@ final class Lattice {
             flap[i] = 0;
             aileron[i] = 0;
             rudder[i] = 0;
+            maximumShift[i] = 0;
             for (int r = 0; r < rows; r++) {
                 rowShare[i * rows + r] = share[r];
                 rowWeight[i * rows + r] = share[rows - 1 - r];
@@ -329,6 +334,8 @@ final class Lattice {
                 case ELEVON -> {
                     pitch(control, length, elevatorEfficiency, turn, elevator, elevatorMoment);
                     turn(control, length, turn, aileron);
+                    double shift = PlainFlap.maximumLiftSlope(control.chordFraction());
+                    turn(control, length, elevatorEfficiency * shift, maximumShift);
                 }
                 case FLAP -> pitch(control, length, flapEfficiency, turn, flap, flapMoment);
                 case AILERON -> turn(control, length, turn, aileron);

@@ -5,7 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Lift, pitching moment and induced drag of wing, second wing and tail in one linear system.
+ * Lift, pitching moment and induced drag of wing, second wing and tail, level or canted, in one linear system;
+ * {@link #lateral} has its rolling and yawing.
  *
  * <p>Extended lifting line: horseshoe vortices on the quarter-chord of each chordwise row, no flow through the surface
  * at the row's three-quarter point, trailing legs straight aft along the body axis. One row is Weissinger's method
@@ -333,6 +334,11 @@ public final class LiftingSystem {
     /** Section lift coefficient of a strip per rad of incidence. */
     public double stripLiftSlope(int strip) {
         return 2 * strength[COLUMNS * strip] / lattice.chord[strip];
+    }
+
+    /** Change of a strip's maximum lift coefficient per rad of elevon: up-elevon takes it away. */
+    public double stripMaximumShift(int strip) {
+        return lattice.maximumShift[strip];
     }
 
     /** y of a strip's control point, m. */

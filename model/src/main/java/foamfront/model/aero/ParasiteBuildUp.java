@@ -13,12 +13,13 @@ import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Wheel;
 
 /**
- * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, wheels and legs, rubber
- * bands, loads carried outside. Lifting surfaces and fins are summed strip by strip elsewhere.
+ * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, wheels and legs, a biplane's
+ * struts, rubber bands, loads carried outside. Lifting surfaces and fins are summed strip by strip elsewhere.
  */
 public final class ParasiteBuildUp {
     /** Speeds between which the sum is taken, m/s. */
@@ -32,6 +33,7 @@ public final class ParasiteBuildUp {
     private static final double LEG_WIRE = 0.003; // m, common practice
     private static final int BANDS = 8; // two crossed pairs a side (common practice)
     private static final double BAND = 0.002; // m
+    private static final double STRUT_CHORD = 0.03; // m, as cut
 
     /** Shorter legs are not bent from wire, m (judgement). */
     private static final double SHORTEST_LEG = 0.02;
@@ -52,6 +54,7 @@ public final class ParasiteBuildUp {
                         + loads(airframe.design(), speed, nu)
                         + legs(airframe, speed, nu)
                         + pylon(airframe, speed, nu)
+                        + struts(airframe, speed, nu)
                         + bands(airframe, speed, nu),
                 SLOWEST,
                 FASTEST);
@@ -131,6 +134,18 @@ public final class ParasiteBuildUp {
         }
         Pylon pylon = Pylon.of(pusher, airframe);
         return Fittings.pylon(pylon.height(), pylon.meanChord(), pylon.thickness(), speed, nu);
+    }
+
+    /** Four boards edge-on between a biplane's wings, and two that hold the upper wing above the body. */
+    private static double struts(Airframe airframe, double speed, double nu) {
+        if (!(airframe.design().wing() instanceof Wing.Biplane biplane)) {
+            return 0;
+        }
+        double wall = airframe.body().wall();
+        double above = biplane.z() + biplane.gap() - 0.5 * airframe.body().height();
+        double between = Fittings.pylon(biplane.gap(), STRUT_CHORD, wall, speed, nu);
+        double cabane = above > wall ? Fittings.pylon(above, 2 * STRUT_CHORD, wall, speed, nu) : 0;
+        return 4 * between + 2 * cabane;
     }
 
     private static double bands(Airframe airframe, double speed, double nu) {

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param area reference area: all wings, projected, m²
  * @param span reference span, m
  * @param chord mean aerodynamic chord of the wing, m
- * @param chordX leading edge of that chord, m from the nose
+ * @param chordX leading edge of that chord, a biplane's half-way between its wings', m from the nose
  */
 public record Airframe(
         Design design,

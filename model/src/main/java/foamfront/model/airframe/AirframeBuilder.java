@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Surfaces and body of a design; {@link Stations} places what goes inside and on them. */
 final class AirframeBuilder {
+    /** Between the outer fins of a tailless wing, of its span. */
+    private static final double FIN_SPREAD = 0.6;
+
     private AirframeBuilder() {}
 
     static Airframe build(Design design) {
@@ -22,6 +25,7 @@ final class AirframeBuilder {
         List<Surface> surfaces = new ArrayList<>(4);
         surfaces.add(wing);
         double area = wing.area();
+        double chordX = chordX(wing);
         if (design.wing() instanceof Wing.Biplane biplane) {
             Surface upper = SurfaceBuilder.wing(
                     Surface.Role.SECOND_WING,
@@ -32,6 +36,7 @@ final class AirframeBuilder {
                     wing.controls());
             surfaces.add(upper);
             area += upper.area();
+            chordX -= 0.5 * biplane.stagger();
         }
         Surface tail = tail(design);
         if (tail != null) {
@@ -60,7 +65,7 @@ final class AirframeBuilder {
                 area,
                 wing.span(),
                 chord,
-                chordX(wing));
+                chordX);
     }
 
     private static Surface wing(Design design) {
@@ -120,9 +125,7 @@ final class AirframeBuilder {
             return row(tee.fin(), trailing(tee.plane()), 0, top, rudder);
         }
         if (tail instanceof Tail.None none) {
-            Wing wing = design.wing();
-            double trailing = wing.x() + wing.planform().rootChord();
-            return row(none.fin(), trailing, 0.6 * wing.planform().span(), wing.z(), rudder);
+            return onWing(none.fin(), wing(design), rudder);
         }
         return List.of();
     }
@@ -135,6 +138,30 @@ final class AirframeBuilder {
             list.add(SurfaceBuilder.fin(fin, trailing, y, z, controls));
         }
         return list;
+    }
+
+    /** Fins on a tailless wing: one on the centre line, or spread over 0.6 of the span, where the wing's trailing edge is. */
+    private static List<Surface> onWing(Fin fin, Surface wing, List<Control> controls) {
+        List<Surface> list = new ArrayList<>(fin.count());
+        for (int i = 0; i < fin.count(); i++) {
+            double y = fin.count() == 1 ? 0 : FIN_SPREAD * wing.span() * ((double) i / (fin.count() - 1) - 0.5);
+            Panel panel = abreast(wing, Math.abs(y));
+            double t = (Math.abs(y) - panel.rootY()) / (panel.tipY() - panel.rootY());
+            double root = panel.rootX() + panel.rootChord();
+            double tip = panel.tipX() + panel.tipChord();
+            double z = panel.rootZ() + t * (panel.tipZ() - panel.rootZ());
+            list.add(SurfaceBuilder.fin(fin, root + t * (tip - root), y, z, controls));
+        }
+        return list;
+    }
+
+    private static Panel abreast(Surface wing, double y) {
+        for (Panel panel : wing.panels()) {
+            if (y <= panel.tipY()) {
+                return panel;
+            }
+        }
+        return wing.panels().get(wing.panels().size() - 1);
     }
 
     private static double trailing(TailPlane plane) {

@@ -15,7 +15,9 @@ import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Handling;
+import foamfront.model.flight.Performance;
 import foamfront.model.mass.Balance;
+import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
@@ -99,8 +101,10 @@ final class BalanceStage {
     private static void staticMargin(Workbench w) {
         double least = w.balance.leastMargin();
         double most = w.balance.greatestMargin();
-        var bound = w.mission.limits().of(Measure.STATIC_MARGIN);
-        boolean highCounts = bound != null && bound.margin(most) < bound.margin(least);
+        boolean highCounts = false;
+        for (Bound bound : w.bounds()) {
+            highCounts |= bound.measure() == Measure.STATIC_MARGIN && bound.margin(most) < bound.margin(least);
+        }
         w.set(Measure.STATIC_MARGIN, highCounts ? most : least);
     }
 
@@ -112,6 +116,11 @@ final class BalanceStage {
                 + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
         w.set(Measure.YAW_STIFFNESS, yaw);
         double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
+        if (w.design.tail() instanceof Tail.None) {
+            w.set(Measure.ELEVON_TRIM, Math.abs(w.flight.elevator(cruiseLift)) / Handling.FULL_TRAVEL);
+        } else {
+            w.rule(Measure.ELEVON_TRIM);
+        }
         w.set(Measure.SPIRAL_PARAMETER, Handling.spiralParameter(airframe, w.balance.x(), cruiseLift));
         if (w.design.controls().ailerons()) {
             rollByAilerons(w);
@@ -124,7 +133,13 @@ final class BalanceStage {
         w.rule(Measure.RUDDER_ROLL);
         w.rule(Measure.RUDDER_TURN);
         LateralSystem lateral = w.lifting.lateral();
-        w.rollPower = Handling.FULL_TRAVEL * PlainFlap.efficiency(Handling.FULL_TRAVEL) * lateral.aileronPower();
+        double travel = Handling.FULL_TRAVEL;
+        if (w.design.tail() instanceof Tail.None) {
+            // Elevons have only what trim leaves them.
+            double lift = w.flight.liftCoefficient(Performance.SAFE * w.flight.stallSpeed());
+            travel = Math.max(0, travel - Math.abs(w.flight.elevator(lift)));
+        }
+        w.rollPower = travel * PlainFlap.efficiency(Handling.FULL_TRAVEL) * lateral.aileronPower();
         w.set(Measure.ROLL_RESPONSE, -w.rollPower / lateral.rollDamping());
     }
 

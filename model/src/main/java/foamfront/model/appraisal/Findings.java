@@ -45,7 +45,7 @@ final class Findings {
 
     private static List<LimitCheck> limits(Workbench w) {
         List<LimitCheck> checks = new ArrayList<>();
-        for (Bound bound : w.mission.limits().all()) {
+        for (Bound bound : w.bounds()) {
             if (w.applies(bound.measure())) {
                 double value = w.get(bound.measure());
                 checks.add(new LimitCheck(bound, value, bound.margin(value), Sentences.of(bound, value)));

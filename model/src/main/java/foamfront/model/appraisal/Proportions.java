@@ -7,6 +7,7 @@ import foamfront.model.design.Body;
 import foamfront.model.design.Load;
 import foamfront.model.design.Place;
 import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 
@@ -37,6 +38,11 @@ final class Proportions {
         Panel wing = airframe.wing().panels().get(0);
         double trailing = wing.rootX() + wing.rootChord();
         double reach = length - trailing;
+        if (airframe.design().wing() instanceof Wing.Biplane biplane) {
+            reach = Math.min(reach, wing.rootX() - biplane.stagger());
+            trailing -= Math.min(0, biplane.stagger());
+            reach = Math.min(reach, length - trailing);
+        }
         Surface tail = airframe.tail();
         if (tail != null) {
             Panel root = tail.panels().get(0);

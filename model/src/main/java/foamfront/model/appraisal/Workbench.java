@@ -7,6 +7,7 @@ import foamfront.model.airframe.Airframe;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
 import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Tail;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.SheetNester;
 import foamfront.model.factors.Factors;
@@ -118,10 +119,15 @@ final class Workbench {
         return !inapplicable[measure.ordinal()];
     }
 
+    /** The mission's limits for this design, in their order. */
+    List<Bound> bounds() {
+        return mission.limits().of(design.tail() instanceof Tail.None);
+    }
+
     /** Sum of violations of the limits whose measures are known by now. */
     double violation() {
         double sum = 0;
-        List<Bound> bounds = mission.limits().all();
+        List<Bound> bounds = bounds();
         for (int i = 0; i < bounds.size(); i++) {
             Bound bound = bounds.get(i);
             int at = bound.measure().ordinal();

@@ -33,6 +33,13 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     "a pusher's pylon stands on the wing, over the body; a low wing is out of its reach",
                     a -> a.power() == PowerKind.PUSHER && a.height() == WingHeight.LOW),
             new Combination(
+                    "a pusher's propeller has no room between two wings",
+                    a -> a.wing() == WingKind.BIPLANE && a.power() == PowerKind.PUSHER),
+            new Combination(
+                    "a biplane's struts tie both wings and the body into one piece, glued",
+                    a -> a.wing() == WingKind.BIPLANE
+                            && (a.joint() != WingJoint.ONE_PIECE || a.holdDown() != HoldDown.GLUED)),
+            new Combination(
                     "a hull with wheels needs a boat hull, and a boat hull its wheels or floats",
                     a -> (a.undercarriage() == UndercarriageKind.AMPHIBIAN) != (a.body() == BodyKind.BOAT_HULL)
                             && (a.undercarriage() == UndercarriageKind.AMPHIBIAN

@@ -7,14 +7,11 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which choices the model computes. The others are part of the language of design files and refused with their reason: an
- * aeroplane computed without its second wing's interference, its water drag or its duct would look better than it is.
+ * aeroplane computed without its water drag or its duct would look better than it is.
  */
 public final class Support {
     private static final Map<Choice, String> NOT_YET = Map.ofEntries(
-            Map.entry(WingKind.BIPLANE, "the interference of two wings is not computed yet"),
-            Map.entry(WingKind.FLYING_WING, "trim by elevons and reflex is not computed yet"),
             Map.entry(WingKind.DELTA, "vortex lift of a delta is not computed yet"),
-            Map.entry(TailKind.NONE, "tailless trim is not computed yet"),
             Map.entry(BodyKind.POD_AND_BOOM, "stock tail booms are not computed yet"),
             Map.entry(BodyKind.PROFILE_BOARD, "things carried outside a profile body are not computed yet"),
             Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
@@ -32,7 +29,6 @@ public final class Support {
             Map.entry(SectionKind.CURVED_PLATE, "the curved plate's drag is not computed yet"),
             Map.entry(SectionKind.FOLDED_SYMMETRICAL, "the symmetrical fold's drag is not computed yet"),
             Map.entry(WingJoint.FOLDING, "folding wings are not computed yet"),
-            Map.entry(ControlLayout.ELEVONS, "trim by elevons is not computed yet"),
             Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),
             Map.entry(ControlLayout.FLAPERONS, "flaps are not computed yet"));
 

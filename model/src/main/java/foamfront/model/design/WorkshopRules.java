@@ -13,6 +13,9 @@ public final class WorkshopRules {
     /** Tip over root of fins: an upright trailing edge, a swept leading edge. */
     public static final double FIN_TAPER = 0.7;
 
+    /** Fins of a wing without a tail, one a side (common practice). */
+    public static final int TAILLESS_FINS = 2;
+
     private WorkshopRules() {}
 
     /** All open, to be filled. */
@@ -37,10 +40,11 @@ public final class WorkshopRules {
             case SPAN -> 1.2;
             case ROOT_CHORD -> of(values, DesignVariable.SPAN) / 6;
             case TAPER -> 1;
-            case SWEEP, WASHOUT, TAIL_INCIDENCE -> 0;
+            case SWEEP, WASHOUT, TAIL_INCIDENCE, STAGGER -> 0;
             case DIHEDRAL -> ((ailerons ? 2 : 5) + (height == WingHeight.LOW ? 2 : 0)) * DEGREE;
             case INCIDENCE -> 2 * DEGREE;
             case SECTION_THICKNESS -> 0.12;
+            case GAP -> of(values, DesignVariable.ROOT_CHORD);
             case WING_POSITION -> 0.25;
             case TAIL_SPAN -> 0.38 * of(values, DesignVariable.SPAN);
             case TAIL_CHORD -> 0.6 * of(values, DesignVariable.ROOT_CHORD);

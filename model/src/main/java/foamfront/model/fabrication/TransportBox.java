@@ -52,7 +52,7 @@ public record TransportBox(double longest, double margin) {
         double low = -0.5 * airframe.body().height();
         double high = -low;
         for (Surface surface : airframe.surfaces()) {
-            if (surface.role() == Surface.Role.FIN || surface.role() == Surface.Role.TAIL) {
+            if (surface.role() != Surface.Role.WING) {
                 for (Panel panel : surface.panels()) {
                     high = Math.max(high, panel.tipZ());
                 }

@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * The strips of one aeroplane along a {@link TrimLine}, on each of which c_l = c₀ + c₁ C_L, and its fins at zero lift: what their
- * sections drag, and at which C_L the first of them stalls.
+ * sections drag, and at which C_L the first of them stalls. An elevon moves its strips' polar along the lift axis by what it does
+ * to maximum lift; c_l is then counted from there.
  */
 final class Strips {
     private static final int MOST = 64;
@@ -51,8 +52,9 @@ final class Strips {
             for (int i = system.firstStrip(s); i < system.endStrip(s); i++) {
                 double none = system.stripLiftCoefficient(i, trim.incidence(0), trim.elevator(0), 0);
                 double one = system.stripLiftCoefficient(i, trim.incidence(1), trim.elevator(1), 0);
-                atRest[all] = none;
-                perLift[all] = one - none;
+                double shift = system.stripMaximumShift(i);
+                atRest[all] = none - shift * trim.elevator(0);
+                perLift[all] = one - none - shift * (trim.elevator(1) - trim.elevator(0));
                 place[all] = system.stripY(i) / semispan;
                 add(2 * system.stripArea(i), system.stripChord(i), polars[system.listed(s)], logViscosity);
             }

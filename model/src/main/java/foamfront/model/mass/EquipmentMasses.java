@@ -105,6 +105,12 @@ final class EquipmentMasses {
             double z = design.wing().z();
             items.add(MassItem.point("wing servo, starboard", each, hinge, y, z, group));
             items.add(MassItem.point("wing servo, port", each, hinge, -y, z, group));
+            if (design.wing() instanceof Wing.Biplane biplane) {
+                double middle = z + 0.5 * biplane.gap();
+                double x = hinge - 0.5 * biplane.stagger();
+                items.add(MassItem.point("link to the upper wing, starboard", HORN_AND_PUSHROD, x, y, middle, group));
+                items.add(MassItem.point("link to the upper wing, port", HORN_AND_PUSHROD, x, -y, middle, group));
+            }
         }
     }
 

@@ -30,6 +30,10 @@ public final class Limits {
             atLeast(Measure.RUDDER_ROLL, 0.025, "turned by rudder and dihedral (from memory)"),
             atMost(Measure.TORQUE_ROLL, 1, "the motor must not roll the model (judgement)"),
             atMost(Measure.TRIM_TRAVEL, 0.8, "a fifth of the elevator kept in hand at the stall (judgement)"),
+            atMost(
+                    Measure.ELEVON_TRIM,
+                    1.0 / 3,
+                    "elevons held up stand for sweep, washout or reflex left out (judgement)"),
             atMost(Measure.POWER_TRIM, 0.8, "a fifth of the elevator kept in hand (judgement)"),
             new Bound(Measure.RUDDER_TURN, 0.10, 0.20, "turns by rudder without wallowing (Drela, from memory)"),
             atMost(Measure.MOTOR_LOAD, 1, "5 W/g continuous or the measured rating (from memory)"),
@@ -64,10 +68,26 @@ public final class Limits {
             atLeast(Measure.SECTION_REYNOLDS, 0.5, "so small and slow that no section's figures hold (judgement)"),
             atMost(Measure.SECTION_LIFT, 1.25, "a section this far beyond its stall is not known (judgement)"));
 
+    /** What stands for an aeroplane without a tail in place of its like, where the study sets no figure of its own. */
+    private static final List<Bound> TAILLESS = List.of(
+            new Bound(Measure.STATIC_MARGIN, 0.04, 0.12, "static margin of flying wings (common practice)"),
+            atLeast(Measure.YAW_STIFFNESS, 0.025, "weathercock stability per radian without a tail (from memory)"));
+
     private final List<Bound> bounds;
+    private final List<Bound> tailless;
 
     private Limits(List<Bound> bounds) {
         this.bounds = List.copyOf(bounds);
+        this.tailless = this.bounds.stream().map(Limits::withoutTail).toList();
+    }
+
+    private static Bound withoutTail(Bound bound) {
+        for (Bound other : TAILLESS) {
+            if (other.measure() == bound.measure() && STANDING.contains(bound)) {
+                return other;
+            }
+        }
+        return bound;
     }
 
     /** The bounds that hold in every study. */
@@ -112,6 +132,11 @@ public final class Limits {
             }
         }
         return null;
+    }
+
+    /** Those for an aeroplane without a tail, or with one; in the order of {@link Measure}. */
+    public List<Bound> of(boolean withoutTail) {
+        return withoutTail ? tailless : bounds;
     }
 
     /** In the order of {@link Measure}. */

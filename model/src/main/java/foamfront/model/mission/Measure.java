@@ -101,6 +101,11 @@ public enum Measure {
             Unit.RATIO,
             LOWER,
             "elevator travel used to trim at maximum lift and the foremost balance point, of full travel"),
+    ELEVON_TRIM(
+            "elevons in cruise",
+            Unit.RATIO,
+            LOWER,
+            "elevon travel used to trim at 1.3 stall speeds, of full travel; without a tail only"),
     POWER_TRIM(
             "elevator under power",
             Unit.RATIO,

@@ -80,7 +80,7 @@ class SingleLimitTest {
         Wheel wheel = Records.with(Arrangements.wheel(), "diameter", 0.075);
         List<Case> cases = new ArrayList<>();
         cases.add(trainer);
-        for (String name : List.of("twin", "plugged in", "V-tail")) {
+        for (String name : List.of("twin", "plugged in", "V-tail", "flying wing")) {
             cases.add(trainer.with("design", Arrangements.of(name)));
         }
         for (double dihedral = 0.08; dihedral < 0.13; dihedral += 0.02) {

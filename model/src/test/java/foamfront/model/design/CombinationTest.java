@@ -59,9 +59,10 @@ class CombinationTest {
 
     @Test
     void whatTheModelComputes() {
-        assertThat(Support.computed(WingKind.values())).containsExactly(WingKind.MONOPLANE);
+        assertThat(Support.computed(WingKind.values()))
+                .containsExactly(WingKind.MONOPLANE, WingKind.BIPLANE, WingKind.FLYING_WING);
         assertThat(Support.computed(TailKind.values()))
-                .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL);
+                .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE);
         assertThat(Support.computed(BodyKind.values())).containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE);
         assertThat(Support.computed(PowerKind.values())).containsExactly(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER);
         assertThat(Support.computed(SectionKind.values()))

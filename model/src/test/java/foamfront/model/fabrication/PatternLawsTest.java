@@ -128,7 +128,7 @@ class PatternLawsTest {
         double aft = 0;
         for (Surface surface : airframe.surfaces()) {
             for (Panel panel : surface.panels()) {
-                aft = Math.max(aft, panel.tipX() + panel.tipChord());
+                aft = Math.max(aft, Math.max(panel.rootX() + panel.rootChord(), panel.tipX() + panel.tipChord()));
             }
         }
         return aft;

@@ -94,6 +94,15 @@ final class Builder {
         double z = WorkshopRules.wingZ(height, of(DesignVariable.BODY_HEIGHT));
         return switch (layout.wing()) {
             case MONOPLANE -> new Wing.Monoplane(height, planform, build, x, z);
+            case BIPLANE ->
+                new Wing.Biplane(
+                        planform,
+                        build,
+                        x,
+                        WorkshopRules.wingZ(WingHeight.LOW, of(DesignVariable.BODY_HEIGHT)),
+                        of(DesignVariable.GAP),
+                        of(DesignVariable.STAGGER));
+            case FLYING_WING -> new Wing.FlyingWing(planform, build, x, z);
             default -> throw unsupported(layout.wing().words());
         };
     }
@@ -121,7 +130,7 @@ final class Builder {
     private Tail tail() {
         double chord = of(DesignVariable.TAIL_CHORD);
         Fin fin = new Fin(
-                1,
+                layout.tail() == TailKind.NONE ? WorkshopRules.TAILLESS_FINS : 1,
                 of(DesignVariable.FIN_HEIGHT),
                 of(DesignVariable.FIN_CHORD),
                 WorkshopRules.FIN_TAPER,
@@ -144,7 +153,7 @@ final class Builder {
         if (layout.tail() == TailKind.V_TAIL) {
             return new Tail.VTail(plane);
         }
-        throw unsupported(layout.tail().words());
+        return new Tail.None(fin);
     }
 
     private Body body() {
@@ -189,7 +198,7 @@ final class Builder {
     private Controls controls() {
         return new Controls(
                 layout.controls() != ControlLayout.RUDDER_ELEVATOR,
-                true,
+                layout.controls() != ControlLayout.ELEVONS,
                 FlapKind.NONE,
                 of(DesignVariable.AILERON_SPAN),
                 of(DesignVariable.AILERON_CHORD),

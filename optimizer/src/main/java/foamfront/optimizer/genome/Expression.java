@@ -21,18 +21,23 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
     /** Zero for what does not matter to this layout. */
     Expression neutral(Genome genome) {
         if (!Genome.hasAilerons(kind(genome, Digit.CONTROLS))) {
-            steps[DesignVariable.AILERON_SPAN.ordinal()] = 0;
-            steps[DesignVariable.AILERON_CHORD.ordinal()] = 0;
+            clear(DesignVariable.AILERON_SPAN, DesignVariable.AILERON_CHORD);
         }
         if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
             steps[DesignVariable.SECTION_THICKNESS.ordinal()] = 0;
         }
-        if (Genome.isCanted(kind(genome, Digit.TAIL))) {
-            steps[DesignVariable.FIN_HEIGHT.ordinal()] = 0;
-            steps[DesignVariable.FIN_CHORD.ordinal()] = 0;
-            steps[DesignVariable.RUDDER_CHORD.ordinal()] = 0;
+        if (!Genome.isBiplane(kind(genome, Digit.WING))) {
+            clear(DesignVariable.GAP, DesignVariable.STAGGER);
+        }
+        Object tail = kind(genome, Digit.TAIL);
+        if (Genome.isCanted(tail)) {
+            clear(DesignVariable.FIN_HEIGHT, DesignVariable.FIN_CHORD, DesignVariable.RUDDER_CHORD);
         } else {
-            steps[DesignVariable.TAIL_CANT.ordinal()] = 0;
+            clear(DesignVariable.TAIL_CANT);
+        }
+        if (!Genome.isTail(tail)) {
+            clear(DesignVariable.TAIL_SPAN, DesignVariable.TAIL_CHORD, DesignVariable.TAIL_INCIDENCE);
+            clear(DesignVariable.ELEVATOR_CHORD, DesignVariable.RUDDER_CHORD);
         }
         if (kind(genome, Digit.SPAR) != SparKind.STOCK) {
             parts[PartGenes.Kind.SPAR.ordinal()] = 0;
@@ -41,6 +46,12 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
             parts[PartGenes.Kind.WHEEL.ordinal()] = 0;
         }
         return this;
+    }
+
+    private void clear(DesignVariable... dimensions) {
+        for (DesignVariable dimension : dimensions) {
+            steps[dimension.ordinal()] = 0;
+        }
     }
 
     Object kind(Genome genome, Digit digit) {

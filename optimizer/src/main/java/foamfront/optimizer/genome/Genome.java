@@ -115,10 +115,13 @@ public final class Genome {
             return;
         }
         List<Condition> when = switch (dimension) {
-            case AILERON_SPAN, AILERON_CHORD -> when(Digit.CONTROLS, Genome::hasAilerons);
+            case AILERON_SPAN, AILERON_CHORD -> whenAny(Digit.CONTROLS, Genome::hasAilerons);
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
-            case TAIL_CANT -> when(Digit.TAIL, Genome::isCanted);
-            case FIN_HEIGHT, FIN_CHORD, RUDDER_CHORD -> when(Digit.TAIL, tail -> !isCanted(tail));
+            case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
+            case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
+            case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));
+            case TAIL_SPAN, TAIL_CHORD, TAIL_INCIDENCE, ELEVATOR_CHORD -> whenAny(Digit.TAIL, Genome::isTail);
+            case RUDDER_CHORD -> whenAny(Digit.TAIL, tail -> isTail(tail) && !isCanted(tail));
             default -> List.of();
         };
         if (when != null) {
@@ -139,6 +142,14 @@ public final class Genome {
         return values.size() == options.size() ? List.of() : List.of(new Condition(ofDigit[digit.ordinal()], values));
     }
 
+    /** The same, but always active where a tailless choice may turn the kind into another when it is repaired. */
+    private @Nullable List<Condition> whenAny(Digit digit, java.util.function.Predicate<Object> passes) {
+        List<Condition> when = when(digit, passes);
+        boolean repaired = layouts.options(Digit.TAIL).contains(TailKind.NONE)
+                && (wings.size() > 1 || layouts.levels(Digit.TAIL) > 1);
+        return when == null || !repaired ? when : List.of();
+    }
+
     static boolean hasWheels(Object undercarriage) {
         return undercarriage == UndercarriageKind.TAIL_WHEEL
                 || undercarriage == UndercarriageKind.TRICYCLE
@@ -147,6 +158,14 @@ public final class Genome {
 
     static boolean hasAilerons(Object controls) {
         return controls != ControlLayout.RUDDER_ELEVATOR;
+    }
+
+    static boolean isBiplane(Object wing) {
+        return ((WingChoice) wing).kind() == WingKind.BIPLANE;
+    }
+
+    static boolean isTail(Object tail) {
+        return tail != TailKind.NONE;
     }
 
     static boolean isCanted(Object tail) {

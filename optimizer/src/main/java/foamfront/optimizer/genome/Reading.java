@@ -11,6 +11,7 @@ import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.Undercarriage;
+import foamfront.model.design.Wing;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
@@ -129,6 +130,8 @@ final class Reading {
             case WASHOUT -> wing.incidence() - wing.tipIncidence();
             case INCIDENCE -> wing.incidence();
             case SECTION_THICKNESS -> thickness(design.wing().build().section());
+            case GAP -> design.wing() instanceof Wing.Biplane two ? two.gap() : 0;
+            case STAGGER -> design.wing() instanceof Wing.Biplane two ? two.stagger() : 0;
             case WING_POSITION -> design.wing().x() / design.body().length();
             case TAIL_SPAN -> plane == null ? 0 : plane.span();
             case TAIL_CHORD -> plane == null ? 0 : plane.chord();
@@ -167,6 +170,9 @@ final class Reading {
         if (design.tail() instanceof Tail.Conventional tail) {
             return tail.fin();
         }
-        return design.tail() instanceof Tail.TTail tail ? tail.fin() : null;
+        if (design.tail() instanceof Tail.TTail tail) {
+            return tail.fin();
+        }
+        return design.tail() instanceof Tail.None none ? none.fin() : null;
     }
 }

@@ -64,8 +64,7 @@ final class AirframeReader {
         return table.quantity(key, values[variable.index()], variable.unit());
     }
 
-    Wing wing(Rules table, Body body) {
-        table.choice(DesignKeys.WING_KIND, WingKind.values(), WingKind.MONOPLANE);
+    Wing wing(Rules table, WingKind kind, Body body) {
         double incidence = dimension(table, DesignKeys.INCIDENCE, DesignVariable.INCIDENCE);
         Planform planform = new Planform(
                 dimension(table, DesignKeys.SPAN, DesignVariable.SPAN),
@@ -79,7 +78,25 @@ final class AirframeReader {
         Rules edge = table.under(DesignKeys.LEADING_EDGE);
         double x = edge.quantity(
                 DesignKeys.EDGE_X, values[DesignVariable.WING_POSITION.index()] * body.length(), Unit.MILLIMETRE);
-        double z = edge.quantity(DesignKeys.EDGE_Z, WorkshopRules.wingZ(height, body.height()), Unit.MILLIMETRE);
+        WingHeight standing = kind == WingKind.BIPLANE ? WingHeight.LOW : height;
+        double z = edge.quantity(DesignKeys.EDGE_Z, WorkshopRules.wingZ(standing, body.height()), Unit.MILLIMETRE);
+        if (kind == WingKind.BIPLANE) {
+            return new Wing.Biplane(
+                    planform,
+                    build(table),
+                    x,
+                    z,
+                    dimension(table, DesignKeys.GAP, DesignVariable.GAP),
+                    dimension(table, DesignKeys.STAGGER, DesignVariable.STAGGER));
+        }
+        for (Key key : List.of(DesignKeys.GAP, DesignKeys.STAGGER)) {
+            if (table.has(key)) {
+                table.fault(key, "only a biplane has one", "Delete the key.");
+            }
+        }
+        if (kind == WingKind.FLYING_WING) {
+            return new Wing.FlyingWing(planform, build(table), x, z);
+        }
         return new Wing.Monoplane(height, planform, build(table), x, z);
     }
 
@@ -132,22 +149,32 @@ final class AirframeReader {
         return spar == null ? new WingSpar.BoardStrip() : new WingSpar.Stock(spar);
     }
 
-    Tail tail(Rules table, Body body) {
-        TailKind kind = table.choice(DesignKeys.TAIL_KIND, TailKind.values(), TailKind.CONVENTIONAL);
+    Tail tail(Rules table, WingKind wing, Body body) {
+        boolean tailless = wing == WingKind.FLYING_WING || wing == WingKind.DELTA;
+        TailKind standing = tailless ? TailKind.NONE : TailKind.CONVENTIONAL;
+        TailKind kind = table.choice(DesignKeys.TAIL_KIND, TailKind.values(), standing);
+        if (kind == TailKind.NONE) {
+            for (Key key : DesignKeys.PLANE) {
+                if (table.has(key)) {
+                    table.fault(key, "without a tail there is only the fin", "Delete the key.");
+                }
+            }
+            return new Tail.None(fin(table.under(DesignKeys.FIN_KEY), WorkshopRules.TAILLESS_FINS));
+        }
         if (kind == TailKind.V_TAIL) {
             if (table.has(DesignKeys.FIN_KEY)) {
                 table.fault(DesignKeys.FIN_KEY, "a V-tail is its own fin", "Delete the key.");
             }
             return new Tail.VTail(plane(table, kind, body, 0));
         }
-        Fin fin = fin(table.under(DesignKeys.FIN_KEY));
+        Fin fin = fin(table.under(DesignKeys.FIN_KEY), 1);
         TailPlane plane = plane(table, kind, body, fin.height());
         return kind == TailKind.T_TAIL ? new Tail.TTail(plane, fin) : new Tail.Conventional(plane, fin);
     }
 
-    private Fin fin(Rules table) {
+    private Fin fin(Rules table, int count) {
         return new Fin(
-                table.whole(DesignKeys.FIN_COUNT, 1),
+                table.whole(DesignKeys.FIN_COUNT, count),
                 dimension(table, DesignKeys.FIN_HEIGHT, DesignVariable.FIN_HEIGHT),
                 dimension(table, DesignKeys.FIN_CHORD, DesignVariable.FIN_CHORD),
                 table.quantity(DesignKeys.FIN_TAPER, WorkshopRules.FIN_TAPER, Unit.RATIO),

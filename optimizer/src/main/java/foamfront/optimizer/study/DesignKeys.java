@@ -19,6 +19,7 @@ import foamfront.model.units.Dimension;
 import foamfront.optimizer.yaml.Key;
 import foamfront.optimizer.yaml.KeyTable;
 import foamfront.optimizer.yaml.Shape;
+import java.util.List;
 
 /** Every key of a design file, with its shape, its bounds and the workshop rule where it is missing. */
 public final class DesignKeys {
@@ -26,7 +27,9 @@ public final class DesignKeys {
 
     // wing
     static final Key WING_KIND = Key.choice("kind", WingKind.values(), "of wing; monoplane");
-    static final Key HEIGHT = Key.choice("height", WingHeight.values(), "on the body; high");
+    static final Key HEIGHT = Key.choice("height", WingHeight.values(), "of a monoplane on the body; high");
+    static final Key GAP = length("gap", 0.02, 2, "of a biplane, upper wing over lower; the root chord");
+    static final Key STAGGER = length("stagger", -1, 1, "of a biplane, upper wing ahead of lower; 0 mm");
     static final Key SPAN = length("span", 0.05, 5, "tip to tip; 1.2 m");
     static final Key ROOT_CHORD = length("root chord", 0.02, 2, "a sixth of the span");
     static final Key TAPER = ratio("taper", 0.05, 3, "tip chord over root chord; 1");
@@ -35,7 +38,11 @@ public final class DesignKeys {
     static final Key INCIDENCE = angle("incidence", 20, "of the root to the body axis; 2 deg");
     static final Key TIP_INCIDENCE = angle("tip incidence", 20, "as the root's");
     static final Key EDGE_X = length("x", -1, 5, "aft of the nose; a quarter of the body's length");
-    static final Key EDGE_Z = length("z", -1, 1, "over the body axis; on top, a fifth below it, or underneath");
+    static final Key EDGE_Z = length(
+            "z",
+            -1,
+            1,
+            "over the body axis; on top, a fifth below it, or underneath; a biplane's lower wing underneath");
     static final KeyTable EDGE = KeyTable.of("The leading edge of the wing's root.", EDGE_X, EDGE_Z);
     static final Key LEADING_EDGE = Key.table("leading edge", EDGE, "of the root");
     static final Key AT = ratio("at", 0.02, 0.98, "fraction of the semispan").must();
@@ -58,6 +65,8 @@ public final class DesignKeys {
             "The wing.",
             WING_KIND,
             HEIGHT,
+            GAP,
+            STAGGER,
             SPAN,
             ROOT_CHORD,
             TAPER,
@@ -75,13 +84,13 @@ public final class DesignKeys {
             TIPS);
 
     // tail
-    static final Key FIN_COUNT = Key.of("count", new Shape.Whole(1, 3), "fins alike; 1");
+    static final Key FIN_COUNT = Key.of("count", new Shape.Whole(1, 3), "fins alike; 1, without a tail 2");
     static final Key FIN_HEIGHT = length("height", 0.01, 2, "0.14 of the span");
     static final Key FIN_CHORD = length("chord", 0.01, 1, "at the root; the tail's chord");
     static final Key FIN_TAPER = ratio("taper", 0.05, 3, "0.7");
     static final Key FIN_JOINT = Key.choice("joint", FinJoint.values(), "fixed");
     static final KeyTable FIN = KeyTable.of("The fin.", FIN_COUNT, FIN_HEIGHT, FIN_CHORD, FIN_TAPER, FIN_JOINT);
-    static final Key TAIL_KIND = Key.choice("kind", TailKind.values(), "of tail; conventional");
+    static final Key TAIL_KIND = Key.choice("kind", TailKind.values(), "of tail; conventional, a flying wing has none");
     static final Key TAIL_SPAN = length("span", 0.02, 3, "0.38 of the wing's");
     static final Key TAIL_CHORD = length("chord", 0.01, 1, "at the root; 0.6 of the wing's");
     static final Key TAIL_TAPER = ratio("taper", 0.05, 3, "1");
@@ -91,6 +100,8 @@ public final class DesignKeys {
     static final Key TAIL_X = length("x", -1, 5, "leading edge aft of the nose; its trailing edge ends the body");
     static final Key TAIL_Z =
             length("z", -1, 2, "over the body axis; 0 mm, a T tail on top of the fin, a V-tail on the body");
+    static final List<Key> PLANE =
+            List.of(TAIL_SPAN, TAIL_CHORD, TAIL_TAPER, TAIL_SWEEP, TAIL_DIHEDRAL, TAIL_INCIDENCE, TAIL_X, TAIL_Z);
     static final Key FIN_KEY = Key.table("fin", FIN, "the fin");
     static final KeyTable TAIL = KeyTable.of(
             "The tail.",
@@ -127,8 +138,9 @@ public final class DesignKeys {
     static final KeyTable GEAR = KeyTable.of("What it stands on.", GEAR_KIND, WHEEL);
 
     // controls
-    static final Key AILERONS = Key.yesNo("ailerons", "whether the wing has them; no");
-    static final Key RUDDER = Key.yesNo("rudder", "whether the fin has one; yes");
+    static final Key AILERONS =
+            Key.yesNo("ailerons", "whether the wing has them, a flying wing's are its elevons; no, a flying wing yes");
+    static final Key RUDDER = Key.yesNo("rudder", "whether the fin has one; yes, a flying wing no");
     static final Key ELEVATOR = Key.yesNo("elevator", "always yes");
     static final Key FLAPS = Key.choice("flaps", FlapKind.values(), "none");
     static final Key AILERON_SPAN = ratio("aileron span", 0.1, 0.95, "0.4 of the semispan");

@@ -18,6 +18,7 @@ import foamfront.model.design.Radio;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
+import foamfront.model.design.WingKind;
 import foamfront.model.design.WorkshopRules;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
@@ -98,24 +99,37 @@ public final class DesignReader {
 
     private Design design(String name) {
         Rules controlTable = file.under(DesignKeys.CONTROLS_KEY);
-        boolean ailerons = controlTable.yesNo(DesignKeys.AILERONS, false);
         Rules wingTable = file.under(DesignKeys.WING_KEY);
-        WingHeight height = wingTable.choice(DesignKeys.HEIGHT, WingHeight.values(), WingHeight.HIGH);
+        WingKind kind = wingTable.choice(DesignKeys.WING_KIND, WingKind.values(), WingKind.MONOPLANE);
+        boolean tailed = kind == WingKind.MONOPLANE || kind == WingKind.BIPLANE;
+        boolean ailerons = controlTable.yesNo(DesignKeys.AILERONS, !tailed);
+        WingHeight height = height(wingTable, kind);
         AirframeReader airframe = new AirframeReader(file, catalogue, rules, height, ailerons);
         Body body = body(airframe);
         return new Design(
                 name,
-                airframe.wing(wingTable, body),
-                airframe.tail(file.under(DesignKeys.TAIL_KEY), body),
+                airframe.wing(wingTable, kind, body),
+                airframe.tail(file.under(DesignKeys.TAIL_KEY), kind, body),
                 body,
                 power(file.under(DesignKeys.POWER_KEY)),
                 undercarriage(file.under(DesignKeys.GEAR_KEY)),
-                controls(controlTable, airframe, ailerons),
+                controls(controlTable, airframe, ailerons, tailed),
                 file.part(
                         DesignKeys.BOARD, catalogue.boards(), catalogue.boards().get(0)),
                 file.choice(DesignKeys.COVERING, Covering.values(), Covering.BARE),
                 radio(file.under(DesignKeys.RADIO_KEY)),
                 loads());
+    }
+
+    /** Of a monoplane; other wings' rules follow a high one's. */
+    private static WingHeight height(Rules table, WingKind kind) {
+        if (kind == WingKind.MONOPLANE) {
+            return table.choice(DesignKeys.HEIGHT, WingHeight.values(), WingHeight.HIGH);
+        }
+        if (table.has(DesignKeys.HEIGHT)) {
+            table.fault(DesignKeys.HEIGHT, "only a monoplane's wing has a height on the body", "Delete the key.");
+        }
+        return WingHeight.HIGH;
     }
 
     private Body body(AirframeReader airframe) {
@@ -177,8 +191,8 @@ public final class DesignReader {
         return best;
     }
 
-    private Controls controls(Rules table, AirframeReader airframe, boolean ailerons) {
-        boolean rudder = table.yesNo(DesignKeys.RUDDER, true);
+    private Controls controls(Rules table, AirframeReader airframe, boolean ailerons, boolean tailed) {
+        boolean rudder = table.yesNo(DesignKeys.RUDDER, tailed);
         if (!table.yesNo(DesignKeys.ELEVATOR, true)) {
             table.fault(DesignKeys.ELEVATOR, "an aeroplane needs its elevator", "Write yes, or delete the key.");
         }

@@ -48,14 +48,18 @@ public final class DesignWriter {
     }
 
     private void wing(Wing wing) {
-        if (!(wing instanceof Wing.Monoplane monoplane)) {
-            throw unwritable(wing.kind());
-        }
         Planform plan = wing.planform();
         WingBuild build = wing.build();
         line("wing:");
         choice("kind", wing.kind());
-        choice("height", monoplane.height());
+        if (wing instanceof Wing.Monoplane monoplane) {
+            choice("height", monoplane.height());
+        } else if (wing instanceof Wing.Biplane biplane) {
+            length("gap", biplane.gap());
+            length("stagger", biplane.stagger());
+        } else if (!(wing instanceof Wing.FlyingWing)) {
+            throw unwritable(wing.kind());
+        }
         length("span", plan.span());
         length("root chord", plan.rootChord());
         ratio("taper", plan.taper());
@@ -100,8 +104,10 @@ public final class DesignWriter {
             fin(tee.fin());
         } else if (tail instanceof Tail.VTail vee) {
             plane(tail, vee.plane());
-        } else {
-            throw unwritable(tail.kind());
+        } else if (tail instanceof Tail.None none) {
+            line("tail:");
+            choice("kind", tail.kind());
+            fin(none.fin());
         }
     }
 

@@ -7,7 +7,6 @@ import foamfront.model.design.Arrangement;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
 import foamfront.optimizer.search.Variable;
-import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -103,9 +102,14 @@ class GenomeLawsTest {
         for (int i = 0; i < 2000; i++) {
             seen[genome.niche(genome.canonical(random(genome)))] = true;
         }
-        boolean[] all = new boolean[6];
-        Arrays.fill(all, true);
-        assertThat(seen).isEqualTo(all);
+        // Three wings, three tails and none, two powers: 6 of monoplanes, 3 of biplanes without pusher, 2 of flying
+        // wings.
+        int buildable = 0;
+        for (boolean one : seen) {
+            buildable += one ? 1 : 0;
+        }
+        assertThat(seen).hasSize(24);
+        assertThat(buildable).isEqualTo(11);
     }
 
     @Test

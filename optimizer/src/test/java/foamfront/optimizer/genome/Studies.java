@@ -96,6 +96,7 @@ public final class Studies {
                         DesignVariable.SECTION_THICKNESS, new Range(0.08, 0.14),
                         DesignVariable.AILERON_CHORD, new Range(0.15, 0.3),
                         DesignVariable.TAIL_CANT, Quantities.range("30 deg to 45 deg", Dimension.ANGLE),
+                        DesignVariable.GAP, new Range(0.15, 0.25),
                         DesignVariable.TAIL_SPAN, new Range(0.3, 0.5)),
                 Map.of(DesignVariable.TAPER, 0.8),
                 stock(),
@@ -118,8 +119,10 @@ public final class Studies {
                 List.of(
                         new WingChoice(WingKind.MONOPLANE, WingHeight.HIGH),
                         new WingChoice(WingKind.MONOPLANE, WingHeight.SHOULDER),
-                        new WingChoice(WingKind.MONOPLANE, WingHeight.LOW)),
-                List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL),
+                        new WingChoice(WingKind.MONOPLANE, WingHeight.LOW),
+                        new WingChoice(WingKind.BIPLANE, WingHeight.HIGH),
+                        new WingChoice(WingKind.FLYING_WING, WingHeight.HIGH)),
+                List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE),
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
                 List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
@@ -128,7 +131,7 @@ public final class Studies {
                 List.of(WingJoint.ONE_PIECE, WingJoint.PLUG_IN),
                 List.of(SparKind.BOARD_STRIP, SparKind.STOCK),
                 List.of(HoldDown.GLUED, HoldDown.RUBBER_BANDS),
-                List.of(ControlLayout.RUDDER_ELEVATOR, ControlLayout.AILERONS));
+                List.of(ControlLayout.RUDDER_ELEVATOR, ControlLayout.AILERONS, ControlLayout.ELEVONS));
     }
 
     private static Stock stock() {

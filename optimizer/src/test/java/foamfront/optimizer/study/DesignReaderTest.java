@@ -52,6 +52,10 @@ class DesignReaderTest {
 
     private static final String VEE = SHORT + "tail: {kind: V, chord: 130 mm}\n";
 
+    private static final String TWO = SHORT + "wing: {kind: biplane, span: 950 mm, gap: 170 mm, stagger: 30 mm}\n";
+
+    private static final String WING = SHORT + "wing: {kind: flying wing, sweep: 25 deg, tip incidence: -4 deg}\n";
+
     private static DesignFile read(String text) {
         return DesignReader.read("design.yaml", text.getBytes(StandardCharsets.UTF_8), Fixtures.catalogue());
     }
@@ -118,6 +122,29 @@ class DesignReaderTest {
     }
 
     @Test
+    void aBiplaneHasGapAndStaggerAndNoHeight() {
+        assertThat(read(TWO).design().wing()).isInstanceOfSatisfying(Wing.Biplane.class, wing -> {
+            assertThat(wing.gap()).isEqualTo(0.17);
+            assertThat(wing.stagger()).isEqualTo(0.03);
+            assertThat(wing.z()).isEqualTo(-0.035);
+        });
+        assertRefused(SHORT + "wing: {kind: biplane, height: low}\n", "design.yaml:3  wing.height: only a monoplane");
+        assertRefused(SHORT + "wing: {gap: 100 mm}\n", "design.yaml:3  wing.gap: only a biplane");
+    }
+
+    @Test
+    void aFlyingWingHasElevonsTwoFinsAndNoTail() {
+        Design wing = read(WING).design();
+        assertThat(wing.tail())
+                .isInstanceOfSatisfying(
+                        Tail.None.class, none -> assertThat(none.fin().count()).isEqualTo(2));
+        assertThat(wing.controls().ailerons()).isTrue();
+        assertThat(wing.controls().rudder()).isFalse();
+        assertRefused(WING + "tail: {span: 300 mm}\n", "design.yaml:4  tail.span: without a tail");
+        assertRefused(WING + "tail: {kind: V}\n", "a flying wing or delta has no tail");
+    }
+
+    @Test
     void inchesAreReadToo() {
         Design design =
                 read(SHORT + "body: {width: 3 1/2 in, height: 2.75 in}\n").design();
@@ -128,8 +155,8 @@ class DesignReaderTest {
 
     @Test
     void whatIsWrittenReadsBackTheSame() {
-        for (Design design :
-                new Design[] {read(SHORT).design(), trainer(), read(VEE).design()}) {
+        for (String file : new String[] {SHORT, LONG, VEE, TWO, WING}) {
+            Design design = read(file).design();
             String text = DesignWriter.write(design);
 
             DesignFile back = read(text);
