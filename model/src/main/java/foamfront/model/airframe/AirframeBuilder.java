@@ -9,6 +9,7 @@ import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingKind;
+import foamfront.model.design.WingTips;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +20,7 @@ final class AirframeBuilder {
 
     static Airframe build(Design design) {
         Surface wing = wing(design);
-        List<Surface> surfaces = new ArrayList<>(4);
+        List<Surface> surfaces = new ArrayList<>(6);
         surfaces.add(wing);
         double area = wing.area();
         if (design.wing() instanceof Wing.Biplane biplane) {
@@ -39,6 +40,10 @@ final class AirframeBuilder {
         }
         List<Surface> fins = fins(design);
         surfaces.addAll(fins);
+        if (design.wing().build().tips() == WingTips.WINGLETS) {
+            surfaces.add(Winglet.on(wing, 1));
+            surfaces.add(Winglet.on(wing, -1));
+        }
         Body body = design.body();
         BodyShape shape = new BodyShape(
                 body.length(),

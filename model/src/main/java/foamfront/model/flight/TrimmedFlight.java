@@ -2,9 +2,11 @@ package foamfront.model.flight;
 
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.ParasiteDrag;
+import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.factors.Factors;
+import foamfront.model.factors.Spread;
 import foamfront.model.propulsion.Slipstream;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
@@ -40,6 +42,7 @@ public final class TrimmedFlight {
     private final double[] area = new double[MOST_STRIPS];
     private final double[] reynoldsShift = new double[MOST_STRIPS];
     private final double[] place = new double[MOST_STRIPS];
+    private final double[] liftFactor = new double[MOST_STRIPS];
     private final SectionPolar[] polar = new SectionPolar[MOST_STRIPS];
 
     private LiftingSystem lifting;
@@ -65,6 +68,7 @@ public final class TrimmedFlight {
     private double cleanDrag;
     private double profile;
     private double induced;
+    private double inducedShare = 1;
     private double parasite;
 
     public TrimmedFlight(LiftingSystem lifting) {
@@ -98,6 +102,7 @@ public final class TrimmedFlight {
         reference = lifting.referenceArea();
         span = lifting.referenceSpan();
         this.drags = drags;
+        inducedShare = Winglets.inducedShare(Winglets.heightOverSpan(surfaces));
         trimLine(balanceX, bodyMoment);
         double logViscosity = StrictMath.log(air.kinematicViscosity());
         strips = 0;
@@ -149,17 +154,33 @@ public final class TrimmedFlight {
                 strip, incidenceAtRest + incidencePerLift, elevatorAtRest + elevatorPerLift, 0);
         atRest[strips] = none;
         perLift[strips] = one - none;
-        area[strips] = 2 * lifting.stripArea(strip);
+        area[strips] = dragFactor(section) * 2 * lifting.stripArea(strip);
+        liftFactor[strips] = liftFactor(section);
         reynoldsShift[strips] = StrictMath.log(lifting.stripChord(strip)) - logViscosity;
         place[strips] = share;
         polar[strips] = section;
         strips++;
     }
 
+    /** The drag factor, further from 1 for a section less sure than {@link Spread} says of them all. */
+    private double dragFactor(SectionPolar section) {
+        return widened(factors.sectionDrag(), section.dragUncertainty() / Spread.SECTION_DRAG.halfWidth());
+    }
+
+    private double liftFactor(SectionPolar section) {
+        return widened(factors.maximumLift(), section.liftUncertainty() / Spread.MAXIMUM_LIFT.halfWidth());
+    }
+
+    /** A factor whose distance from 1 is {@code ratio} times as large, upwards as a factor, downwards as its inverse. */
+    private static double widened(double factor, double ratio) {
+        return factor >= 1 ? 1 + (factor - 1) * ratio : 1 / (1 + (1 / factor - 1) * ratio);
+    }
+
     private void addFin(Surface fin, SectionPolar section, double logViscosity) {
         atRest[strips] = 0;
         perLift[strips] = 0;
-        area[strips] = fin.area();
+        area[strips] = dragFactor(section) * fin.area();
+        liftFactor[strips] = liftFactor(section);
         reynoldsShift[strips] = StrictMath.log(fin.meanAerodynamicChord()) - logViscosity;
         place[strips] = 0;
         polar[strips] = section;
@@ -194,7 +215,7 @@ public final class TrimmedFlight {
             return Double.POSITIVE_INFINITY;
         }
         double end = slope > 0 ? polar[i].maximumLift(logReynolds) : polar[i].minimumLift(logReynolds);
-        return (factors.maximumLift() * end - atRest[i]) / slope;
+        return (liftFactor[i] * end - atRest[i]) / slope;
     }
 
     /** Level-flight drag at a speed (m/s), N; its parts then stand in {@link #profileDrag()} and so on. */
@@ -209,8 +230,8 @@ public final class TrimmedFlight {
         for (int i = 0; i < strips; i++) {
             sum += area[i] * polar[i].drag(atRest[i] + perLift[i] * lift, logSpeed + reynoldsShift[i]);
         }
-        profile = factors.sectionDrag() * sum / reference;
-        induced = lifting.inducedDrag(incidence(lift), elevator(lift), 0);
+        profile = sum / reference;
+        induced = inducedShare * lifting.inducedDrag(incidence(lift), elevator(lift), 0);
         parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
         cleanDrag = 0.5 * density * speed * speed * reference * (profile + induced + parasite);
         return cleanDrag;

@@ -28,7 +28,7 @@ final class Flights {
     final double balanceX;
     final double bodyMoment;
 
-    private Flights(Design design, double weight) {
+    private Flights(Design design, double weight, Factors factors) {
         Airframe airframe = Airframe.of(design);
         List<Surface> surfaces = airframe.surfaces();
         SectionPolar[] polars = new SectionPolar[surfaces.size()];
@@ -51,14 +51,18 @@ final class Flights {
                 ParasiteBuildUp.of(airframe, AIR),
                 AIR,
                 weight,
-                Factors.NOMINAL);
+                factors);
     }
 
     static Flights of(Design design, double weight) {
-        return new Flights(design, weight);
+        return new Flights(design, weight, Factors.NOMINAL);
     }
 
     static TrimmedFlight trainer(double weight) {
         return of(Samples.trainer(), weight).flight;
+    }
+
+    static Flights of(Design design, double weight, Factors factors) {
+        return new Flights(design, weight, factors);
     }
 }

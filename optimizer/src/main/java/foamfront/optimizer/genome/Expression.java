@@ -1,6 +1,7 @@
 package foamfront.optimizer.genome;
 
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
 import foamfront.optimizer.genome.LayoutGenes.Digit;
 
@@ -26,6 +27,12 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         }
         if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
             steps[DesignVariable.SECTION_THICKNESS.ordinal()] = 0;
+        }
+        if (kind(genome, Digit.SECTION) != SectionKind.CURVED_PLATE) {
+            steps[DesignVariable.SECTION_CAMBER.ordinal()] = 0;
+        }
+        if (kind(genome, Digit.SECTION) != SectionKind.STEPPED_PLATE) {
+            steps[DesignVariable.SECTION_STEP.ordinal()] = 0;
         }
         if (kind(genome, Digit.SPAR) != SparKind.STOCK) {
             parts[PartGenes.Kind.SPAR.ordinal()] = 0;

@@ -113,6 +113,8 @@ public final class Genome {
         List<Condition> when = switch (dimension) {
             case AILERON_SPAN, AILERON_CHORD -> when(Digit.CONTROLS, Genome::hasAilerons);
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
+            case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
+            case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
             default -> List.of();
         };
         if (when != null) {

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** A study with some parts taken over from another aeroplane: they are no choice any more. Parts are keys of the design file. */
 public final class Kept {
     private static final Map<String, Set<DesignVariable>> DIMENSIONS = Map.of(
-            "wing", EnumSet.range(DesignVariable.SPAN, DesignVariable.SECTION_THICKNESS),
+            "wing", EnumSet.range(DesignVariable.SPAN, DesignVariable.SECTION_STEP),
             "tail", EnumSet.range(DesignVariable.TAIL_SPAN, DesignVariable.FIN_CHORD),
             "body", EnumSet.range(DesignVariable.BODY_LENGTH, DesignVariable.BODY_HEIGHT),
             "controls", EnumSet.range(DesignVariable.AILERON_SPAN, DesignVariable.RUDDER_CHORD));

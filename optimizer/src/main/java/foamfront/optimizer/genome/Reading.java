@@ -129,6 +129,10 @@ final class Reading {
             case WASHOUT -> wing.incidence() - wing.tipIncidence();
             case INCIDENCE -> wing.incidence();
             case SECTION_THICKNESS -> thickness(design.wing().build().section());
+            case SECTION_CAMBER ->
+                design.wing().build().section() instanceof WingSection.CurvedPlate plate ? plate.camber() : 0;
+            case SECTION_STEP ->
+                design.wing().build().section() instanceof WingSection.SteppedPlate plate ? plate.step() : 0;
             case WING_POSITION -> design.wing().x() / design.body().length();
             case TAIL_SPAN -> plane == null ? 0 : plane.span();
             case TAIL_CHORD -> plane == null ? 0 : plane.chord();
