@@ -61,6 +61,7 @@ final class Reading {
             case SPAR -> layout.spar();
             case HOLD_DOWN -> layout.holdDown();
             case COVERING -> layout.covering();
+            case TIPS -> layout.tips();
         };
     }
 

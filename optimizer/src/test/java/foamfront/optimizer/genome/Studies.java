@@ -14,6 +14,7 @@ import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingKind;
+import foamfront.model.design.WingTips;
 import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Launch;
@@ -124,7 +125,8 @@ public final class Studies {
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
                 List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
-                List.of(Covering.BARE, Covering.TAPED_EDGES),
+                List.of(Covering.values()),
+                List.of(WingTips.values()),
                 List.of(SectionKind.values()),
                 List.of(WingJoint.ONE_PIECE, WingJoint.PLUG_IN),
                 List.of(SparKind.BOARD_STRIP, SparKind.STOCK),
