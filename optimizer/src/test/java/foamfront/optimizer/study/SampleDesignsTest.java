@@ -35,7 +35,8 @@ class SampleDesignsTest {
         return new Appraiser(List.of())
                 .appraise(
                         design,
-                        Fixtures.study("study: samples\nvary: {span: 0.6 m to 1.2 m}\naim: {most: endurance, least: build cost}\n")
+                        Fixtures.study(
+                                        "study: samples\nvary: {span: 0.6 m to 1.2 m}\naim: {most: endurance, least: build cost}\n")
                                 .mission(Fixtures.catalogue().workshop()),
                         Factors.NOMINAL);
     }
@@ -66,7 +67,20 @@ class SampleDesignsTest {
         assertThat(appraisal.limits())
                 .filteredOn(limit -> OF_THE_WING.contains(limit.bound().measure()))
                 .hasSameSizeAs(OF_THE_WING)
-                .allSatisfy(limit -> assertThat(limit.holds()).as(limit.sentence()).isTrue());
+                .allSatisfy(
+                        limit -> assertThat(limit.holds()).as(limit.sentence()).isTrue());
+    }
+
+    /**
+     * Viscous span efficiencies of small wings below Re 150 000 were measured from 0.3 to about 0.8 (G. K. Ananda, P. P. Sukumar and
+     * M. S. Selig, Aerospace Science and Technology, 2015, abstract), and none of 0.9 is to be believed. A curved plate is left
+     * out: its drag falls up to its design lift, so that no parabola about zero lift describes it.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"stepped-plate.yaml", "folded-symmetrical.yaml", "winglets.yaml", "laminated.yaml"})
+    void viscousSpanEfficiencyIsThatOfSmallWings(String name) throws IOException {
+        assertThat(appraise(sample(name)).measures().of(Measure.SPAN_EFFICIENCY))
+                .isBetween(0.3, 0.9);
     }
 
     @Test
