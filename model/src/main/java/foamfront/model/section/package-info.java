@@ -22,6 +22,9 @@
  *       of the stepped mean line is theory only.
  * </ul>
  *
+ * <p>A table of least drag below 1.1 times laminar friction is refused: no measured section comes near it. The bands above are half
+ * as wide again for the stepped plate as the common spread of section drag; whoever applies the common factor widens it so.
+ *
  * <p>Hinged parts are not here: up-going elevons or reflex lower a strip's maximum lift, and whoever deflects them must say so.
  *
  * <p>Depends on {@code design} and {@code units}. Start at {@link foamfront.model.section.SectionPolar}.
