@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param design what it came from
  * @param wing the (lower) wing
- * @param surfaces every lifting surface: wings first, then tail, then fins
+ * @param surfaces every lifting surface: wings first, then tail, then fins, then winglets, which are fins on the tips
  * @param tail the stabiliser, or null for a tailless aeroplane
  * @param fins alike; empty for a V-tail
  * @param body outside of the body

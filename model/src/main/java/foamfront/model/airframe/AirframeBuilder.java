@@ -9,6 +9,7 @@ import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingKind;
+import foamfront.model.design.WingTips;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,7 @@ final class AirframeBuilder {
 
     static Airframe build(Design design) {
         Surface wing = wing(design);
-        List<Surface> surfaces = new ArrayList<>(4);
+        List<Surface> surfaces = new ArrayList<>(6);
         surfaces.add(wing);
         double area = wing.area();
         double chordX = chordX(wing);
@@ -44,6 +45,10 @@ final class AirframeBuilder {
         }
         List<Surface> fins = fins(design);
         surfaces.addAll(fins);
+        if (design.wing().build().tips() == WingTips.WINGLETS) {
+            surfaces.add(Winglet.on(wing, 1));
+            surfaces.add(Winglet.on(wing, -1));
+        }
         Body body = design.body();
         BodyShape shape = new BodyShape(
                 body.length(),

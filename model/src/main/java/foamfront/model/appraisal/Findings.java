@@ -1,6 +1,7 @@
 package foamfront.model.appraisal;
 
 import foamfront.model.aero.LiftingSystem;
+import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.fabrication.BillOfMaterials;
@@ -134,12 +135,15 @@ final class Findings {
     private static LiftingSummary summary(Workbench w, String name, List<Surface> surfaces) {
         LiftingSystem system = Inviscid.solve(surfaces);
         double area = system.referenceArea();
+        double winglets = surfaces.get(0).role() == Surface.Role.WING
+                ? Winglets.frictionlessGain(Winglets.heightOverSpan(w.airframe.surfaces()))
+                : 1;
         return new LiftingSummary(
                 name,
                 area,
                 system.referenceSpan(),
                 system.liftSlope(),
-                Inviscid.spanEfficiency(system),
+                winglets * Inviscid.spanEfficiency(system),
                 system.neutralPoint() - w.design.wing().x());
     }
 

@@ -1,5 +1,6 @@
 package foamfront.model.appraisal;
 
+import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Performance;
@@ -89,7 +90,8 @@ final class StrengthStage {
         double lift = w.flight.maximumLift();
         double alpha = w.flight.incidence(lift);
         double elevator = w.flight.elevator(lift);
-        double total = lift * w.lifting.referenceArea();
+        double outwards = Winglets.rootBending(Winglets.heightOverSpan(w.airframe.surfaces()));
+        double total = lift * w.lifting.referenceArea() / outwards;
         for (int i = 0; i < n; i++) {
             int strip = from + i;
             y[i] = w.lifting.stripY(strip);

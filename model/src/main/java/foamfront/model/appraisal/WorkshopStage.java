@@ -13,6 +13,7 @@ import foamfront.model.design.WingSpar;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.BuildTime;
 import foamfront.model.fabrication.FlatPatterns;
+import foamfront.model.fabrication.FoldRoom;
 import foamfront.model.fabrication.TransportBox;
 import foamfront.model.flight.Handling;
 import foamfront.model.mass.ClearanceCheck;
@@ -82,7 +83,7 @@ final class WorkshopStage {
         return missing;
     }
 
-    /** Inside height at the tip less what the spar needs; a plate's spar must fit its thickness. */
+    /** At the tip: inside height less what the spar needs (a plate's must fit its thickness), or what folding has left. */
     private static void chordFit(Workbench w, Airframe airframe) {
         double board = w.design.board().thickness();
         Surface wing = airframe.wing();
@@ -101,6 +102,7 @@ final class WorkshopStage {
         } else {
             inside = section.kind() == SectionKind.STEPPED_PLATE ? 2 * board : board;
         }
-        w.set(Measure.CHORD_FIT, inside - spar);
+        double folding = FoldRoom.of(section, board, last.tipChord());
+        w.set(Measure.CHORD_FIT, Math.min(inside - spar, folding));
     }
 }

@@ -22,6 +22,8 @@ public enum DesignVariable {
     WASHOUT("washout", DEGREE, -2, 6, "0 deg: a folded wing comes out flat"),
     INCIDENCE("incidence", DEGREE, -3, 8, "2 deg"),
     SECTION_THICKNESS("section thickness", PERCENT, 5, 20, "12 % of the chord"),
+    SECTION_CAMBER("section camber", PERCENT, 1, 10, "6 % of the chord, of a curved plate"),
+    SECTION_STEP("section step", PERCENT, 25, 75, "50 % of the chord behind the leading edge, of a stepped plate"),
     GAP("gap", MILLIMETRE, 80, 600, "a biplane's gap is its root chord"),
     STAGGER("stagger", MILLIMETRE, -200, 200, "0 mm, a biplane's upper wing right above the lower"),
     WING_POSITION("wing position", RATIO, 0.02, 0.7, "0.25 of the body's length, to the root's leading edge"),

@@ -21,13 +21,7 @@ public final class Support {
             Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
             Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
             Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),
-            Map.entry(WingTips.WINGLETS, "winglets are not computed yet"),
             Map.entry(FinJoint.FOLDING, "folding fins are not computed yet"),
-            Map.entry(Covering.ONE_FACE, "laminated faces are not computed yet"),
-            Map.entry(Covering.BOTH_FACES, "laminated faces are not computed yet"),
-            Map.entry(SectionKind.STEPPED_PLATE, "the stepped plate's drag is not computed yet"),
-            Map.entry(SectionKind.CURVED_PLATE, "the curved plate's drag is not computed yet"),
-            Map.entry(SectionKind.FOLDED_SYMMETRICAL, "the symmetrical fold's drag is not computed yet"),
             Map.entry(WingJoint.FOLDING, "folding wings are not computed yet"),
             Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),
             Map.entry(ControlLayout.FLAPERONS, "flaps are not computed yet"));

@@ -44,6 +44,8 @@ public final class WorkshopRules {
             case DIHEDRAL -> ((ailerons ? 2 : 5) + (height == WingHeight.LOW ? 2 : 0)) * DEGREE;
             case INCIDENCE -> 2 * DEGREE;
             case SECTION_THICKNESS -> 0.12;
+            case SECTION_CAMBER -> 0.06;
+            case SECTION_STEP -> 0.5;
             case GAP -> of(values, DesignVariable.ROOT_CHORD);
             case WING_POSITION -> 0.25;
             case TAIL_SPAN -> 0.38 * of(values, DesignVariable.SPAN);

@@ -3,6 +3,7 @@ package foamfront.model.fabrication;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.airframe.Winglet;
 import foamfront.model.design.Design;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
@@ -17,9 +18,6 @@ import java.util.List;
 public final class FlatPatterns {
     /** A joiner runs this many diameters into each half (12 to 15, common practice). */
     private static final double JOINER_DIAMETERS = 15;
-
-    /** Winglet height over the wing's tip chord (judgement). */
-    private static final double WINGLET_HEIGHT = 0.7;
 
     private FlatPatterns() {}
 
@@ -54,13 +52,8 @@ public final class FlatPatterns {
             stockSpar(out, stock, build.joint(), wing, name);
         }
         if (build.tips() == WingTips.WINGLETS) {
-            Panel last = wing.panels().get(wing.panels().size() - 1);
-            double chord = last.tipChord();
-            double height = WINGLET_HEIGHT * chord;
-            Plate plate = Plate.of(chord, 0.6 * chord, height, out.thickness);
-            double x = last.tipX() + 0.5 * chord;
-            out.skin(
-                    name + " winglet", 2, plate, 2 * chord, 0, 2 * height, x, last.tipY(), last.tipZ() + 0.45 * height);
+            Surface winglet = Winglet.on(wing, 1);
+            new PlateParts(out, name + " winglet", winglet.section()).addFins(winglet, 2, 0.5 * wing.span());
         }
     }
 

@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
  * the trailing edge. A flat-bottomed top bends at 7.5 % and 30 % of chord, at three quarters and all of the outside thickness,
  * and comes down to the bottom's edge; a symmetrical one does so with half the thickness on each side (the worked example 15,
  * 18; 60, 24; 200, 0 mm; judgement).
+ *
+ * <p>The trailing edge is as high as the board that is left of both skins after bevelling, one board (common practice): a
+ * flat-bottomed top ends that high over the underside, a symmetrical one half of it either side of the middle.
  */
 final class FoldedSection {
     static final double FIRST_FOLD = 0.075;
@@ -16,21 +19,28 @@ final class FoldedSection {
 
     private final double thickness;
     private final boolean symmetrical;
+    private final double end;
 
-    private FoldedSection(double thickness, boolean symmetrical) {
+    private FoldedSection(double thickness, boolean symmetrical, double end) {
         this.thickness = thickness;
         this.symmetrical = symmetrical;
+        this.end = end;
     }
 
-    /** The folded section, or null for one that is cut flat. */
+    /** The folded section with a sharp trailing edge, or null for one that is cut flat. */
     static @Nullable FoldedSection of(WingSection section) {
         if (section instanceof WingSection.FoldedFlatBottom flat) {
-            return new FoldedSection(flat.thickness(), false);
+            return new FoldedSection(flat.thickness(), false, 0);
         }
         if (section instanceof WingSection.FoldedSymmetrical both) {
-            return new FoldedSection(both.thickness(), true);
+            return new FoldedSection(both.thickness(), true, 0);
         }
         return null;
+    }
+
+    /** The same section ending {@code height} (fraction of chord) high at its trailing edge. */
+    FoldedSection ending(double height) {
+        return new FoldedSection(thickness, symmetrical, height);
     }
 
     /** Outside thickness, fraction of chord. */
@@ -58,9 +68,9 @@ final class FoldedSection {
     double z(int corner) {
         double top = symmetrical ? 0.5 * thickness : thickness;
         if (corner >= bottomCorners()) {
-            return top * height(corner - bottomCorners());
+            return height(top, corner - bottomCorners());
         }
-        return symmetrical ? -top * height(3 - corner) : 0;
+        return symmetrical ? -height(top, 3 - corner) : 0;
     }
 
     /** Developed width without the fold allowance, fraction of chord. */
@@ -76,7 +86,10 @@ final class FoldedSection {
         return i == 0 ? 0 : i == 1 ? FIRST_FOLD : i == 2 ? SPAR_STATION : 1;
     }
 
-    private static double height(int i) {
-        return i == 1 ? FIRST_HEIGHT : i == 2 ? 1 : 0;
+    private double height(double top, int i) {
+        if (i == 3) {
+            return symmetrical ? 0.5 * end : end;
+        }
+        return i == 1 ? FIRST_HEIGHT * top : i == 2 ? top : 0;
     }
 }

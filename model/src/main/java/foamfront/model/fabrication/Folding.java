@@ -32,6 +32,14 @@ public final class Folding {
         return thickness * pitch / radius;
     }
 
+    /**
+     * Least outside width of a facet between two bends whose foam must go somewhere: each takes t tan(θ/2) of the inner face, half
+     * the V of a bevel (derived).
+     */
+    public static double leastFacet(double thickness, double bend, double next) {
+        return 0.5 * (bevelWidth(thickness, bend) + bevelWidth(thickness, next));
+    }
+
     /** Height inside a folded section for its spar: outside thickness less both boards; negative where none fits. */
     public static double insideHeight(double chord, double thicknessRatio, double board) {
         return thicknessRatio * chord - 2 * board;

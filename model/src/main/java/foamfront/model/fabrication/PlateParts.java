@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class PlateParts {
     /** Score lines that bend a plate to an arc (judgement: facets of a seventh of the chord). */
-    private static final int ARC_SCORES = 6;
+    static final int ARC_SCORES = 6;
 
     private final PartsBuffer out;
     private final String name;

@@ -3,9 +3,11 @@ package foamfront.model.fabrication;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.airframe.Winglet;
 import foamfront.model.design.HoldDown;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingJoint;
+import foamfront.model.design.WingTips;
 import foamfront.model.mission.CarSpace;
 
 /**
@@ -32,7 +34,7 @@ public record TransportBox(double longest, double margin) {
         }
         double wingLength = halves ? 0.5 * span : span;
         double chord = wing.planform().rootChord();
-        double wingMargin = margin(car, wingLength, chord, airframe.body().height());
+        double wingMargin = margin(car, wingLength, chord, wingHeight(airframe));
         double bodyMargin = margin(car, body, tail, high);
         return new TransportBox(Math.max(wingLength, body), Math.min(wingMargin, bodyMargin));
     }
@@ -46,6 +48,14 @@ public record TransportBox(double longest, double margin) {
             }
         }
         return aft;
+    }
+
+    /** A wing lies flat; on top of it stand its winglets, m. */
+    private static double wingHeight(Airframe airframe) {
+        double flat = airframe.body().height();
+        return airframe.design().wing().build().tips() == WingTips.WINGLETS
+                ? flat + Winglet.on(airframe.wing(), 1).span()
+                : flat;
     }
 
     private static double height(Airframe airframe) {

@@ -4,7 +4,9 @@ package foamfront.model.factors;
  * How far each factor may lie from 1, as the half-width of a band that holds the truth four times in five, with its reason.
  */
 public enum Spread {
-    SECTION_DRAG(0.20, "published low-Reynolds-number sections of like thickness scatter by a fifth"),
+    SECTION_DRAG(
+            0.20,
+            "published low-Reynolds-number sections of like thickness scatter by a fifth; a section that is known less widens it"),
     MAXIMUM_LIFT(0.12, "folded sections lie between measured faceted and smooth ones"),
     PARASITE_DRAG(0.15, "gaps, tape edges and hinges of home-made foam models"),
     AIRFRAME_MASS(0.08, "glue and tape differ from builder to builder"),

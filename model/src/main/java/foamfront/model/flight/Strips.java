@@ -2,6 +2,8 @@ package foamfront.model.flight;
 
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.airframe.Surface;
+import foamfront.model.factors.Factors;
+import foamfront.model.factors.Spread;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
 
@@ -24,6 +26,7 @@ final class Strips {
     private final double[] area = new double[MOST];
     private final double[] reynoldsShift = new double[MOST];
     private final double[] place = new double[MOST];
+    private final double[] liftFactor = new double[MOST];
     private final SectionPolar[] polar = new SectionPolar[MOST];
 
     private int wing;
@@ -37,13 +40,15 @@ final class Strips {
      * @param surfaces as solved
      * @param polars of each surface's section
      * @param kinematicViscosity m²/s
+     * @param factors on the sections' drag and maximum lift
      */
     void lay(
             LiftingSystem system,
             List<Surface> surfaces,
             SectionPolar[] polars,
             TrimLine trim,
-            double kinematicViscosity) {
+            double kinematicViscosity,
+            Factors factors) {
         double logViscosity = StrictMath.log(kinematicViscosity);
         all = 0;
         for (int s = 0; s < system.surfaceCount(); s++) {
@@ -56,7 +61,7 @@ final class Strips {
                 atRest[all] = none - shift * trim.elevator(0);
                 perLift[all] = one - none - shift * (trim.elevator(1) - trim.elevator(0));
                 place[all] = system.stripY(i) / semispan;
-                add(2 * system.stripArea(i), system.stripChord(i), polars[system.listed(s)], logViscosity);
+                add(2 * system.stripArea(i), system.stripChord(i), polars[system.listed(s)], logViscosity, factors);
             }
             if (surface.role() != Surface.Role.TAIL) {
                 wing = all;
@@ -69,16 +74,27 @@ final class Strips {
                 atRest[all] = 0;
                 perLift[all] = 0;
                 place[all] = 0;
-                add(fin.area(), fin.meanAerodynamicChord(), polars[i], logViscosity);
+                add(fin.area(), fin.meanAerodynamicChord(), polars[i], logViscosity, factors);
             }
         }
     }
 
-    private void add(double stripArea, double chord, SectionPolar section, double logViscosity) {
-        area[all] = stripArea;
+    private void add(double stripArea, double chord, SectionPolar section, double logViscosity, Factors factors) {
+        double dragRatio = section.dragUncertainty() / Spread.SECTION_DRAG.halfWidth();
+        double liftRatio = section.liftUncertainty() / Spread.MAXIMUM_LIFT.halfWidth();
+        area[all] = widened(factors.sectionDrag(), dragRatio) * stripArea;
+        liftFactor[all] = widened(factors.maximumLift(), liftRatio);
         reynoldsShift[all] = StrictMath.log(chord) - logViscosity;
         polar[all] = section;
         all++;
+    }
+
+    /**
+     * A factor whose distance from 1 is {@code ratio} times as large, upwards as a factor, downwards as its inverse: a section is
+     * more or less sure than {@link Spread} says of them all.
+     */
+    private static double widened(double factor, double ratio) {
+        return factor >= 1 ? 1 + (factor - 1) * ratio : 1 / (1 + (1 / factor - 1) * ratio);
     }
 
     /** Profile drag area at a lift coefficient of the aeroplane, m². */
@@ -92,13 +108,11 @@ final class Strips {
 
     /**
      * C_L at which the first strip of wing or tail reaches the end of its section that more lift drives it to.
-     *
-     * @param factor on the sections' maximum lift
      */
-    double liftAtFirstStall(double logSpeed, double factor) {
+    double liftAtFirstStall(double logSpeed) {
         double least = MOST_LIFT;
         for (int i = 0; i < lifting; i++) {
-            double lift = liftAtStall(i, logSpeed + reynoldsShift[i], factor);
+            double lift = liftAtStall(i, logSpeed + reynoldsShift[i]);
             if (lift < least) {
                 least = lift;
                 stallPlace = i < wing ? place[i] : 0;
@@ -107,13 +121,13 @@ final class Strips {
         return Math.max(LEAST_LIFT, least);
     }
 
-    private double liftAtStall(int i, double logReynolds, double factor) {
+    private double liftAtStall(int i, double logReynolds) {
         double slope = perLift[i];
         if (Math.abs(slope) < UNLOADED) {
             return Double.POSITIVE_INFINITY;
         }
         double end = slope > 0 ? polar[i].maximumLift(logReynolds) : polar[i].minimumLift(logReynolds);
-        return (factor * end - atRest[i]) / slope;
+        return (liftFactor[i] * end - atRest[i]) / slope;
     }
 
     /** Where the last {@link #liftAtFirstStall} found it, fraction of the semispan. */

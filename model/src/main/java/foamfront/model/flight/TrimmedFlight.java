@@ -2,6 +2,7 @@ package foamfront.model.flight;
 
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.ParasiteDrag;
+import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.factors.Factors;
@@ -51,6 +52,7 @@ public final class TrimmedFlight {
     private double cleanDrag;
     private double profile;
     private double induced;
+    private double inducedShare = 1;
     private double parasite;
 
     public TrimmedFlight(LiftingSystem lifting) {
@@ -86,13 +88,14 @@ public final class TrimmedFlight {
         reference = lifting.referenceArea();
         span = lifting.referenceSpan();
         this.drags = drags;
+        inducedShare = Winglets.inducedShare(Winglets.heightOverSpan(surfaces));
         trim.solve(lifting, balanceX, bodyMoment);
-        strips.lay(lifting, surfaces, polars, trim, air.kinematicViscosity());
+        strips.lay(lifting, surfaces, polars, trim, air.kinematicViscosity(), factors);
         if (balanceX - forwardX < LEAST_SHIFT) {
             stall(trim, strips);
         } else {
             forwardTrim.solve(lifting, forwardX, bodyMoment);
-            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, air.kinematicViscosity());
+            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, air.kinematicViscosity(), factors);
             stall(forwardTrim, forwardStrips);
         }
     }
@@ -100,7 +103,7 @@ public final class TrimmedFlight {
     private void stall(TrimLine line, Strips along) {
         double speed = StrictMath.sqrt(2 * weight / (density * reference));
         for (int step = 0; step < STALL_STEPS; step++) {
-            maximumLift = along.liftAtFirstStall(StrictMath.log(speed), factors.maximumLift());
+            maximumLift = along.liftAtFirstStall(StrictMath.log(speed));
             speed = Math.sqrt(2 * weight / (density * reference * maximumLift));
         }
         stallSpeed = speed;
@@ -116,8 +119,8 @@ public final class TrimmedFlight {
     /** Drag at a speed (m/s) and lift coefficient, N. */
     public double drag(double speed, double lift) {
         double logSpeed = StrictMath.log(speed);
-        profile = factors.sectionDrag() * strips.dragArea(lift, logSpeed) / reference;
-        induced = lifting.inducedDrag(incidence(lift), elevator(lift), 0);
+        profile = strips.dragArea(lift, logSpeed) / reference;
+        induced = inducedShare * lifting.inducedDrag(incidence(lift), elevator(lift), 0);
         parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
         cleanDrag = 0.5 * density * speed * speed * reference * (profile + induced + parasite);
         return cleanDrag;

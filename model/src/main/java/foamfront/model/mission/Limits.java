@@ -54,7 +54,7 @@ public final class Limits {
                     0,
                     "what is strapped outside must not outgrow the body or touch the ground (judgement)"),
             atMost(Measure.VIEW, 0, "nothing but the nose itself may stand in a camera's view"),
-            atLeast(Measure.CHORD_FIT, 0, "the fold must leave room for its spar"),
+            atLeast(Measure.CHORD_FIT, 0, "the section must leave room for its spar and its folds"),
             atMost(Measure.SHEET_FIT, 1, "every part comes out of a stock sheet"),
             atLeast(Measure.CAR_ROOM, 0, "it must go into the car"),
             atLeast(Measure.WING_BENDING, 1.5, "safety over the limit load (common practice)"),

@@ -157,7 +157,11 @@ public enum Measure {
             HIGHER,
             "least of half the body's length, its width and the ground clearance over what is carried on top or below"),
     VIEW("missing clear view", Unit.DEGREE, LOWER, "angle asked for by a camera that the propeller stands in"),
-    CHORD_FIT("fold fit", Unit.MILLIMETRE, HIGHER, "inside height left for the spar at the tip of a folded wing"),
+    CHORD_FIT(
+            "fold fit",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "room left at the wing tip for the spar inside and for the narrowest fold, step or score"),
     SHEET_FIT("sheet fit", Unit.RATIO, LOWER, "largest part's side over the sheet side it must come from"),
     WING_BENDING("wing strength", Unit.RATIO, HIGHER, "failure load over the limit load, worst section"),
     SPAR_SHEAR("spar shear strength", Unit.RATIO, HIGHER, "failure shear over limit shear at the root"),

@@ -45,6 +45,33 @@ final class ReynoldsTable {
         return new ReynoldsTable(values);
     }
 
+    /**
+     * Friction of a plate, {@code ratio} times the laminar up to the transition and from there along the turbulent,
+     * 0.455 / (log₁₀ Re)^2.58 (Prandtl and Schlichting, as in H. Schlichting, Boundary-Layer Theory, ch. XXI), that meets it.
+     */
+    static ReynoldsTable friction(double ratio, double transition) {
+        double[] values = laminarFriction(ratio).values;
+        double meeting = ratio * 2 * 1.328 / Math.sqrt(transition) / turbulent(transition);
+        for (int i = 0; i <= STEPS; i++) {
+            values[i] = Math.max(values[i], meeting * turbulent(StrictMath.exp(LOG_LOWEST + i / STEPS_PER_LOG)));
+        }
+        return new ReynoldsTable(values);
+    }
+
+    private static double turbulent(double reynolds) {
+        return 0.455 / StrictMath.pow(StrictMath.log10(reynolds), 2.58);
+    }
+
+    /** Least value over {@link #laminarFriction} of ratio 1, as a drag table's. */
+    double overFriction() {
+        double least = Double.POSITIVE_INFINITY;
+        ReynoldsTable friction = laminarFriction(1);
+        for (int i = 0; i < values.length; i++) {
+            least = Math.min(least, values[i] / friction.values[i]);
+        }
+        return least;
+    }
+
     ReynoldsTable scaled(double factor) {
         double[] scaled = new double[values.length];
         for (int i = 0; i < scaled.length; i++) {

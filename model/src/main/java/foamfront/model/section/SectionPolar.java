@@ -29,6 +29,8 @@ public final class SectionPolar {
     private static final double STEP_DRAG = 0.2;
     /** The bucket of a flat-bottomed section stays centred no higher than this share of its maximum lift (<i>judgement</i>). */
     private static final double HIGHEST_DESIGN_SHARE = 0.6;
+    /** The ideal lift of a bent plate is its design lift up to here; more camber only lifts more (<i>judgement</i>). */
+    private static final double HIGHEST_BENT_DESIGN = 0.6;
     /** Past the stall the rise is held at this distance, so that no caller meets an overflow (<i>judgement</i>). */
     private static final double FURTHEST = 1.25;
 
@@ -137,7 +139,8 @@ public final class SectionPolar {
         double camberLift = 5.5 * Math.min(camber, 0.06) + 2.5 * Math.min(Math.max(camber - 0.06, 0), 0.04);
         double drag = SectionFamily.plateForm(board) * (1 + 5 * camber); // judgement: 30 % more at 6 %
         double edge = SectionShape.ROUNDED_EDGE * board;
-        Scale scale = new Scale(1, 0, camberLift, 1, 4 * Math.PI * camber, drag, 0, edge);
+        Scale scale =
+                new Scale(1, 0, camberLift, 1, Math.min(4 * Math.PI * camber, HIGHEST_BENT_DESIGN), drag, 0, edge);
         boolean flat = camber == 0;
         return new SectionPolar(
                 SectionFamily.PLATE, scale, -2 * camber, -Math.PI * camber, flat ? 0.20 : 0.25, flat ? 0.10 : 0.15);

@@ -21,7 +21,7 @@ public final class Structure {
         Design design = airframe.design();
         WingBuild build = design.wing().build();
         Surface wing = airframe.wing();
-        Sandwich board = Sandwich.of(design.board(), factors);
+        Sandwich board = Sandwich.of(design.board(), factors).covered(design.covering());
         WingBeam beam = new WingBeam(board, build.section(), build.spar());
         double limit = LoadFactor.limit(loads, airframe.area(), wing.area() / wing.span());
         double strength = WingReserve.faceStrength(design.board(), board, factors);

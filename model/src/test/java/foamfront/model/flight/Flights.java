@@ -28,7 +28,7 @@ final class Flights {
     final double balanceX;
     final double bodyMoment;
 
-    private Flights(Design design, double weight, double stated, double forward) {
+    private Flights(Design design, double weight, double stated, double forward, Factors factors) {
         Airframe airframe = Airframe.of(design);
         List<Surface> surfaces = airframe.surfaces();
         SectionPolar[] polars = new SectionPolar[surfaces.size()];
@@ -52,24 +52,28 @@ final class Flights {
                 ParasiteBuildUp.of(airframe, AIR),
                 AIR,
                 weight,
-                Factors.NOMINAL);
+                factors);
     }
 
     static Flights of(Design design, double weight) {
-        return new Flights(design, weight, Double.NaN, 0);
+        return new Flights(design, weight, Double.NaN, 0, Factors.NOMINAL);
     }
 
     /** Balanced at a stated point, m from the nose. */
     static Flights balanced(Design design, double weight, double x) {
-        return new Flights(design, weight, x, 0);
+        return new Flights(design, weight, x, 0, Factors.NOMINAL);
     }
 
     /** With a balance point that can move forward in flight, m. */
     static Flights moving(Design design, double weight, double forward) {
-        return new Flights(design, weight, Double.NaN, forward);
+        return new Flights(design, weight, Double.NaN, forward, Factors.NOMINAL);
     }
 
     static TrimmedFlight trainer(double weight) {
         return of(Samples.trainer(), weight).flight;
+    }
+
+    static Flights of(Design design, double weight, Factors factors) {
+        return new Flights(design, weight, Double.NaN, 0, factors);
     }
 }

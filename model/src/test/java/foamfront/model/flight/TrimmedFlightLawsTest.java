@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.Arrangements;
+import foamfront.model.Records;
 import foamfront.model.design.Design;
+import foamfront.model.factors.Factors;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -19,6 +22,26 @@ class TrimmedFlightLawsTest {
 
     static LongStream seeds() {
         return LongStream.range(0, 54);
+    }
+
+    /** A stepped plate's drag is known to 30 %, a fold's to 20 %: the same factor moves it half as far again. */
+    @Test
+    void factorsReachFurtherWhereTheSectionIsKnownLess() {
+        Factors more = Records.with(Factors.NOMINAL, "sectionDrag", 1.2);
+        Factors less = Records.with(Factors.NOMINAL, "sectionDrag", 1 / 1.2);
+        for (String name : new String[] {"trainer", "stepped plate"}) {
+            TrimmedFlight plain = Flights.of(Arrangements.of(name), 7).flight;
+            TrimmedFlight up = Flights.of(Arrangements.of(name), 7, more).flight;
+            TrimmedFlight down = Flights.of(Arrangements.of(name), 7, less).flight;
+            for (TrimmedFlight flight : new TrimmedFlight[] {plain, up, down}) {
+                flight.drag(10, 0.4);
+            }
+            double ratio = up.profileDrag() / plain.profileDrag();
+            // tail and fins are flat plates, known to 20 %
+            assertThat(ratio).isBetween(1.2 - ROUNDING, name.equals("trainer") ? 1.2 + ROUNDING : 1.3);
+            assertThat(ratio > 1.25).isEqualTo(name.equals("stepped plate"));
+            assertThat(down.profileDrag()).isPositive().isLessThan(plain.profileDrag());
+        }
     }
 
     /** The straight line in C_L against the lifting system itself. */

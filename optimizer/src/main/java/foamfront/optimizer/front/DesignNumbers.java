@@ -98,7 +98,7 @@ final class DesignNumbers {
         });
     }
 
-    /** Thickness of a fold, camber of a curved plate; of the chord. */
+    /** Thickness of a fold, camber of a curved plate, end of a stepped one's second board; of the chord. */
     private static double sectionDepth(Design design) {
         WingSection section = design.wing().build().section();
         if (section instanceof WingSection.FoldedFlatBottom fold) {
@@ -106,6 +106,9 @@ final class DesignNumbers {
         }
         if (section instanceof WingSection.FoldedSymmetrical fold) {
             return fold.thickness();
+        }
+        if (section instanceof WingSection.SteppedPlate stepped) {
+            return stepped.step();
         }
         return section instanceof WingSection.CurvedPlate plate ? plate.camber() : Double.NaN;
     }

@@ -115,9 +115,10 @@ final class Builder {
     private WingSection section() {
         return switch (layout.section()) {
             case FLAT_PLATE -> new WingSection.FlatPlate();
+            case STEPPED_PLATE -> new WingSection.SteppedPlate(of(DesignVariable.SECTION_STEP));
+            case CURVED_PLATE -> new WingSection.CurvedPlate(of(DesignVariable.SECTION_CAMBER));
             case FOLDED_FLAT_BOTTOM -> new WingSection.FoldedFlatBottom(of(DesignVariable.SECTION_THICKNESS));
             case FOLDED_SYMMETRICAL -> new WingSection.FoldedSymmetrical(of(DesignVariable.SECTION_THICKNESS));
-            default -> throw unsupported(layout.section().words());
         };
     }
 

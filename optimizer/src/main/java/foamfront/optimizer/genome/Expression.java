@@ -1,6 +1,7 @@
 package foamfront.optimizer.genome;
 
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
 import foamfront.optimizer.genome.LayoutGenes.Digit;
 
@@ -24,7 +25,13 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
             clear(DesignVariable.AILERON_SPAN, DesignVariable.AILERON_CHORD);
         }
         if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
-            steps[DesignVariable.SECTION_THICKNESS.ordinal()] = 0;
+            clear(DesignVariable.SECTION_THICKNESS);
+        }
+        if (kind(genome, Digit.SECTION) != SectionKind.CURVED_PLATE) {
+            clear(DesignVariable.SECTION_CAMBER);
+        }
+        if (kind(genome, Digit.SECTION) != SectionKind.STEPPED_PLATE) {
+            clear(DesignVariable.SECTION_STEP);
         }
         if (!Genome.isBiplane(kind(genome, Digit.WING))) {
             clear(DesignVariable.GAP, DesignVariable.STAGGER);

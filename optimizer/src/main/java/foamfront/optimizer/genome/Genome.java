@@ -117,6 +117,8 @@ public final class Genome {
         List<Condition> when = switch (dimension) {
             case AILERON_SPAN, AILERON_CHORD -> whenAny(Digit.CONTROLS, Genome::hasAilerons);
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
+            case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
+            case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
             case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
             case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));

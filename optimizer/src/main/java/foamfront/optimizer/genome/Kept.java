@@ -82,6 +82,7 @@ public final class Kept {
                 kept("power", other.power(), open.powers()),
                 kept("undercarriage", other.undercarriage(), open.undercarriages()),
                 kept("covering", other.covering(), open.coverings()),
+                kept("wing", other.tips(), open.tips()),
                 kept("wing", other.section(), open.sections()),
                 kept("wing", other.joint(), open.joints()),
                 kept("wing", other.spar(), open.spars()),

@@ -38,7 +38,8 @@ final class LayoutGenes {
         JOINT("wing joint"),
         SPAR("kind of spar"),
         HOLD_DOWN("hold-down"),
-        COVERING("covering");
+        COVERING("covering"),
+        TIPS("wing tips");
 
         /** Digits up to this one are the layout, those after it how it is made. */
         static final Digit LAST_OF_LAYOUT = UNDERCARRIAGE;
@@ -70,7 +71,8 @@ final class LayoutGenes {
                 kinds.joints(),
                 kinds.spars(),
                 kinds.holdDowns(),
-                kinds.coverings());
+                kinds.coverings(),
+                kinds.tips());
         levels = options.stream().mapToInt(List::size).toArray();
         weights = new int[levels.length];
         long product = 1;
@@ -129,7 +131,7 @@ final class LayoutGenes {
                 Nose.FIXED,
                 (PowerKind) choice(Digit.POWER, digits),
                 (UndercarriageKind) choice(Digit.UNDERCARRIAGE, digits),
-                WingTips.PLAIN,
+                (WingTips) choice(Digit.TIPS, digits),
                 FinJoint.FIXED,
                 (Covering) choice(Digit.COVERING, digits),
                 (SectionKind) choice(Digit.SECTION, digits),

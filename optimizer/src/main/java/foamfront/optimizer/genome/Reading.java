@@ -62,6 +62,7 @@ final class Reading {
             case SPAR -> layout.spar();
             case HOLD_DOWN -> layout.holdDown();
             case COVERING -> layout.covering();
+            case TIPS -> layout.tips();
         };
     }
 
@@ -130,6 +131,10 @@ final class Reading {
             case WASHOUT -> wing.incidence() - wing.tipIncidence();
             case INCIDENCE -> wing.incidence();
             case SECTION_THICKNESS -> thickness(design.wing().build().section());
+            case SECTION_CAMBER ->
+                design.wing().build().section() instanceof WingSection.CurvedPlate plate ? plate.camber() : 0;
+            case SECTION_STEP ->
+                design.wing().build().section() instanceof WingSection.SteppedPlate plate ? plate.step() : 0;
             case GAP -> design.wing() instanceof Wing.Biplane two ? two.gap() : 0;
             case STAGGER -> design.wing() instanceof Wing.Biplane two ? two.stagger() : 0;
             case WING_POSITION -> design.wing().x() / design.body().length();

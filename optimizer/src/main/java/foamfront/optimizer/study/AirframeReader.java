@@ -117,22 +117,39 @@ final class AirframeReader {
 
     private WingBuild build(Rules table) {
         SectionKind kind = table.choice(DesignKeys.SECTION, SectionKind.values(), SectionKind.FOLDED_FLAT_BOTTOM);
-        WingSection section;
-        if (kind == SectionKind.FLAT_PLATE) {
-            section = new WingSection.FlatPlate();
-            if (table.has(DesignKeys.THICKNESS)) {
-                table.fault(DesignKeys.THICKNESS, "a flat plate is as thick as its board", "Delete the key.");
-            }
-        } else {
-            section = new WingSection.FoldedFlatBottom(
-                    dimension(table, DesignKeys.THICKNESS, DesignVariable.SECTION_THICKNESS));
-        }
         return new WingBuild(
-                section,
+                section(table, kind),
                 table.choice(DesignKeys.JOINT, WingJoint.values(), WingJoint.ONE_PIECE),
                 spar(table),
                 table.choice(DesignKeys.HOLD_DOWN, HoldDown.values(), HoldDown.GLUED),
                 table.choice(DesignKeys.TIPS, WingTips.values(), WingTips.PLAIN));
+    }
+
+    private WingSection section(Rules table, SectionKind kind) {
+        boolean folded = kind == SectionKind.FOLDED_FLAT_BOTTOM || kind == SectionKind.FOLDED_SYMMETRICAL;
+        refuse(table, DesignKeys.THICKNESS, folded, kind.words() + " is as thick as its board makes it");
+        refuse(table, DesignKeys.CAMBER, kind == SectionKind.CURVED_PLATE, kind.words() + " is not bent to an arc");
+        refuse(table, DesignKeys.STEP, kind == SectionKind.STEPPED_PLATE, kind.words() + " has no step");
+        return switch (kind) {
+            case FLAT_PLATE -> new WingSection.FlatPlate();
+            case STEPPED_PLATE ->
+                new WingSection.SteppedPlate(dimension(table, DesignKeys.STEP, DesignVariable.SECTION_STEP));
+            case CURVED_PLATE ->
+                new WingSection.CurvedPlate(dimension(table, DesignKeys.CAMBER, DesignVariable.SECTION_CAMBER));
+            case FOLDED_FLAT_BOTTOM ->
+                new WingSection.FoldedFlatBottom(
+                        dimension(table, DesignKeys.THICKNESS, DesignVariable.SECTION_THICKNESS));
+            case FOLDED_SYMMETRICAL ->
+                new WingSection.FoldedSymmetrical(
+                        dimension(table, DesignKeys.THICKNESS, DesignVariable.SECTION_THICKNESS));
+        };
+    }
+
+    /** A dimension that the section kind does not have is a fault. */
+    private static void refuse(Rules table, Key key, boolean belongs, String why) {
+        if (!belongs && table.has(key)) {
+            table.fault(key, "a " + why, "Delete the key.");
+        }
     }
 
     private WingSpar spar(Rules table) {

@@ -25,6 +25,7 @@ public record Arrangements(
         List<PowerKind> powers,
         List<UndercarriageKind> undercarriages,
         List<Covering> coverings,
+        List<WingTips> tips,
         List<SectionKind> sections,
         List<WingJoint> joints,
         List<SparKind> spars,
@@ -37,6 +38,7 @@ public record Arrangements(
         powers = List.copyOf(powers);
         undercarriages = List.copyOf(undercarriages);
         coverings = List.copyOf(coverings);
+        tips = List.copyOf(tips);
         sections = List.copyOf(sections);
         joints = List.copyOf(joints);
         spars = List.copyOf(spars);
@@ -54,6 +56,7 @@ public record Arrangements(
                 powers,
                 undercarriages,
                 coverings,
+                tips,
                 sections,
                 joints,
                 spars,
@@ -72,6 +75,7 @@ public record Arrangements(
         SparKind spar = dial.next(spars);
         WingJoint joint = dial.next(joints);
         SectionKind section = dial.next(sections);
+        WingTips tip = dial.next(tips);
         Covering covering = dial.next(coverings);
         UndercarriageKind undercarriage = dial.next(undercarriages);
         PowerKind power = dial.next(powers);
@@ -86,7 +90,7 @@ public record Arrangements(
                 Nose.FIXED,
                 power,
                 undercarriage,
-                WingTips.PLAIN,
+                tip,
                 FinJoint.FIXED,
                 covering,
                 section,

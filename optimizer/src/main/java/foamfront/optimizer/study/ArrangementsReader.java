@@ -14,6 +14,7 @@ import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingKind;
+import foamfront.model.design.WingTips;
 import foamfront.optimizer.yaml.Fields;
 import foamfront.optimizer.yaml.Key;
 import foamfront.optimizer.yaml.Value;
@@ -32,6 +33,7 @@ final class ArrangementsReader {
             List.of(PowerKind.NOSE_TRACTOR),
             List.of(UndercarriageKind.NONE),
             List.of(Covering.BARE),
+            List.of(WingTips.PLAIN),
             List.of(SectionKind.FOLDED_FLAT_BOTTOM),
             List.of(WingJoint.ONE_PIECE),
             List.of(SparKind.values()),
@@ -52,6 +54,7 @@ final class ArrangementsReader {
                 choices(fields, StudyKeys.POWER, PowerKind.values(), STANDING.powers()),
                 choices(fields, StudyKeys.UNDERCARRIAGE, UndercarriageKind.values(), STANDING.undercarriages()),
                 choices(fields, StudyKeys.COVERING, Covering.values(), STANDING.coverings()),
+                choices(fields, StudyKeys.WING_TIPS, WingTips.values(), STANDING.tips()),
                 choices(fields, StudyKeys.WING_SECTION, SectionKind.values(), STANDING.sections()),
                 choices(fields, StudyKeys.WING_JOINT, WingJoint.values(), STANDING.joints()),
                 choices(fields, StudyKeys.SPAR, SparKind.values(), STANDING.spars()),

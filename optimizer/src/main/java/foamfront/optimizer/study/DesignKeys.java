@@ -54,6 +54,8 @@ public final class DesignKeys {
     static final Key BREAKS = Key.of("breaks", new Shape.Listing(new Shape.Table(BREAK)), "from root to tip; none");
     static final Key SECTION = Key.choice("section", SectionKind.values(), "folded flat-bottom");
     static final Key THICKNESS = ratio("section thickness", 0.03, 0.25, "of a folded section; 12 % of the chord");
+    static final Key CAMBER = ratio("section camber", 0.01, 0.12, "of a curved plate; 6 % of the chord");
+    static final Key STEP = ratio("section step", 0.2, 0.8, "of a stepped plate; 50 % of the chord");
     static final Key JOINT = Key.choice("joint", WingJoint.values(), "of the halves; one piece");
     static final Key SPAR = Key.of(
             "spar",
@@ -78,6 +80,8 @@ public final class DesignKeys {
             BREAKS,
             SECTION,
             THICKNESS,
+            CAMBER,
+            STEP,
             JOINT,
             SPAR,
             HOLD_DOWN,

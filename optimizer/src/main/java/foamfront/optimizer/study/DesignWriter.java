@@ -90,8 +90,12 @@ public final class DesignWriter {
         choice("section", section.kind());
         if (section instanceof WingSection.FoldedFlatBottom folded) {
             value("section thickness", Quantities.print(folded.thickness(), Unit.PERCENT));
-        } else if (!(section instanceof WingSection.FlatPlate)) {
-            throw unwritable(section.kind());
+        } else if (section instanceof WingSection.FoldedSymmetrical folded) {
+            value("section thickness", Quantities.print(folded.thickness(), Unit.PERCENT));
+        } else if (section instanceof WingSection.CurvedPlate curved) {
+            value("section camber", Quantities.print(curved.camber(), Unit.PERCENT));
+        } else if (section instanceof WingSection.SteppedPlate stepped) {
+            value("section step", Quantities.print(stepped.step(), Unit.PERCENT));
         }
     }
 

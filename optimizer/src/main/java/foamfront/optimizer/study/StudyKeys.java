@@ -15,6 +15,7 @@ import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingKind;
+import foamfront.model.design.WingTips;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Launch;
 import foamfront.model.mission.Measure;
@@ -86,6 +87,7 @@ public final class StudyKeys {
     static final Key UNDERCARRIAGE =
             choices("undercarriage", UndercarriageKind.values(), "none").alias("landing gear");
     static final Key COVERING = choices("covering", Covering.values(), "bare");
+    static final Key WING_TIPS = choices("wing tips", WingTips.values(), "plain");
     static final Key WING_SECTION = choices("wing section", SectionKind.values(), "folded flat-bottom");
     static final Key WING_JOINT = choices("wing joint", WingJoint.values(), "one piece");
     static final Key SPAR = choices("spar", SparKind.values(), "board strip and stock");
@@ -99,6 +101,7 @@ public final class StudyKeys {
             POWER,
             UNDERCARRIAGE,
             COVERING,
+            WING_TIPS,
             WING_SECTION,
             WING_JOINT,
             SPAR,

@@ -14,6 +14,7 @@ import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingKind;
+import foamfront.model.design.WingTips;
 import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Launch;
@@ -87,17 +88,19 @@ public final class Studies {
                                 0)),
                 new CarSpace(1, 0.5, 0.4, false),
                 arrangements(),
-                Map.of(
-                        DesignVariable.SPAN, Quantities.range(span, Dimension.LENGTH),
-                        DesignVariable.ROOT_CHORD, Quantities.range(chord, Dimension.LENGTH),
-                        DesignVariable.BODY_LENGTH, new Range(0.7, 1.1),
-                        DesignVariable.WING_POSITION, new Range(0.2, 0.35),
-                        DesignVariable.DIHEDRAL, Quantities.range("0 deg to 8 deg", Dimension.ANGLE),
-                        DesignVariable.SECTION_THICKNESS, new Range(0.08, 0.14),
-                        DesignVariable.AILERON_CHORD, new Range(0.15, 0.3),
-                        DesignVariable.TAIL_CANT, Quantities.range("30 deg to 45 deg", Dimension.ANGLE),
-                        DesignVariable.GAP, new Range(0.15, 0.25),
-                        DesignVariable.TAIL_SPAN, new Range(0.3, 0.5)),
+                Map.ofEntries(
+                        Map.entry(DesignVariable.SPAN, Quantities.range(span, Dimension.LENGTH)),
+                        Map.entry(DesignVariable.ROOT_CHORD, Quantities.range(chord, Dimension.LENGTH)),
+                        Map.entry(DesignVariable.BODY_LENGTH, new Range(0.7, 1.1)),
+                        Map.entry(DesignVariable.WING_POSITION, new Range(0.2, 0.35)),
+                        Map.entry(DesignVariable.DIHEDRAL, Quantities.range("0 deg to 8 deg", Dimension.ANGLE)),
+                        Map.entry(DesignVariable.SECTION_THICKNESS, new Range(0.08, 0.14)),
+                        Map.entry(DesignVariable.SECTION_CAMBER, new Range(0.02, 0.08)),
+                        Map.entry(DesignVariable.SECTION_STEP, new Range(0.4, 0.6)),
+                        Map.entry(DesignVariable.AILERON_CHORD, new Range(0.15, 0.3)),
+                        Map.entry(DesignVariable.TAIL_CANT, Quantities.range("30 deg to 45 deg", Dimension.ANGLE)),
+                        Map.entry(DesignVariable.GAP, new Range(0.15, 0.25)),
+                        Map.entry(DesignVariable.TAIL_SPAN, new Range(0.3, 0.5))),
                 Map.of(DesignVariable.TAPER, 0.8),
                 stock(),
                 List.of(),
@@ -126,8 +129,9 @@ public final class Studies {
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
                 List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
-                List.of(Covering.BARE, Covering.TAPED_EDGES),
-                List.of(SectionKind.FLAT_PLATE, SectionKind.FOLDED_FLAT_BOTTOM),
+                List.of(Covering.values()),
+                List.of(WingTips.values()),
+                List.of(SectionKind.values()),
                 List.of(WingJoint.ONE_PIECE, WingJoint.PLUG_IN),
                 List.of(SparKind.BOARD_STRIP, SparKind.STOCK),
                 List.of(HoldDown.GLUED, HoldDown.RUBBER_BANDS),
