@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The row inside the body, from the nose aft (common practice): a nose motor's controller behind its firewall, loads for the nose,
  * the battery's room, which ends under the wing's trailing edge or further aft where that is too short, a pusher's
- * controller, the tail's servos abreast as far as the width allows, the receiver. A twin's controllers hang in its nacelles.
+ * controller, the tail's servos abreast as far as the width allows, the receiver, a fan. A twin's controllers hang in its nacelles.
  *
  * @param loadsFrom where the loads for the nose start, m
  * @param from foremost place of the battery's front end, behind those loads, m
@@ -62,14 +62,14 @@ public record Bay(
         Receiver receiver = design.radio().receiver();
         double abreast = Math.max(1, Math.floor(body.insideWidth() / servo.width()));
         double rows = Math.ceil(servos.tail() / abreast) * (servo.length() + GAP);
-        double fixed = (ahead ? 0 : room) + fan(design.power());
-        double behind = GAP + fixed + rows + receiver.length() + GAP;
+        double first = ahead ? 0 : room;
+        double behind = GAP + first + rows + receiver.length() + GAP + fan(design.power());
 
         double end = design.body().bayLength();
         double held = design.power().battery().length() + (shared && middle > 0 ? middle + GAP : 0);
         double trailing = design.wing().x() + design.wing().planform().rootChord();
         double to = Math.max(from + held, Math.min(trailing, end - behind));
-        double servosFrom = to + GAP + fixed;
+        double servosFrom = to + GAP + first;
         double controllerX = ahead ? FRONT : to + GAP;
         return new Bay(
                 loadsFrom,
