@@ -166,9 +166,9 @@ class StudyReaderTest {
     @Test
     void aStatedRunwayLimitsTheTakeOffAndNoOtherDoes() {
         Mission stated = Fixtures.study(EVERY_KEY).mission(Fixtures.catalogue().workshop());
-        Bound bound = stated.limits().of(Measure.TAKE_OFF_DISTANCE);
-        assertThat(bound).isNotNull();
-        assertThat(bound.high()).isCloseTo(80 * 0.3048, within(ROUNDING));
+        assertThat(stated.limits().of(Measure.TAKE_OFF_DISTANCE))
+                .extracting(Bound::high)
+                .isEqualTo(80 * 0.3048);
 
         String silent = EVERY_KEY.replace(" runway: 80 ft,", "");
         Mission open = Fixtures.study(silent).mission(Fixtures.catalogue().workshop());
