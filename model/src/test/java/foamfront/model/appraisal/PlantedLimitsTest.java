@@ -253,6 +253,23 @@ class PlantedLimitsTest {
                         "design.wing.planform.span",
                         0.754,
                         0.676),
+                new Planting(
+                        Measure.STALL_SPEED,
+                        "tail wheel",
+                        Map.of(
+                                "design.loads",
+                                List.of(new Load("cargo", 0.05, 0.1, 0.03, 0.03, Place.BELOW, false, 0, 0)),
+                                "design.undercarriage.wheel.diameter",
+                                0.075,
+                                "design.body.length",
+                                0.8,
+                                "design.tail.plane.span",
+                                0.29,
+                                "design.wing.build.section.thickness",
+                                0.21),
+                        "design.wing.planform.rootChord",
+                        0.193,
+                        0.132),
                 // Static thrust is a full battery's and climb one's at 30 %, which turns four fifths of it: at a third
                 // of the weight a
                 // model climbs too little first, unless a study asks less of it, as of one that goes up on the slope's
