@@ -178,8 +178,8 @@ public enum Measure {
             "tail strength",
             Unit.RATIO,
             HIGHER,
-            "failure load of stabiliser or fin at its root over full elevator at top speed, trim at the limit load, sideslip or"
-                    + " rudder in cruise"),
+            "failure load of stabiliser or fin at its root over full elevator at manoeuvring speed, trim at the limit load,"
+                    + " gust, sideslip or rudder in cruise"),
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),

@@ -6,10 +6,10 @@ package foamfront.model.structure;
  *
  * @param limitLoad limit load factor
  * @param wingBending paper or spar, worst section of the worst wing
- * @param sparShear at the root
- * @param joint bearing of a plug-in tube
- * @param tipDeflection at limit load, of the semispan
- * @param divergenceSpeed of torsion, m/s
+ * @param sparShear at the root, or in a plug-in tube
+ * @param joint bending of a plug-in tube and its pressure on the sleeve
+ * @param tipDeflection of the softest wing at limit load, of the semispan
+ * @param divergenceSpeed the lowest, in torsion and forward-swept bending, m/s
  * @param boomDeflection of the tail under its greatest load, of the tail arm
  * @param boomBending strength of the tail boom, in flight and landing
  * @param tailBending strength of stabiliser and fins at their roots, the least
