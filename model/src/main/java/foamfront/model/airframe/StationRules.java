@@ -8,12 +8,14 @@ import foamfront.model.design.Power;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.parts.Battery;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 
 /**
  * Where things sit, by workshop rule (common practice unless a line says otherwise): loads for the nose first, then those behind
- * it, then the battery, which slides back as far as the wing's trailing edge; receiver and servos behind that. Wheels stand so
+ * it, then the battery, which slides back as far as the wing's trailing edge; receiver and servos behind that, then a fan with
+ * its intakes in the body's sides, as large as its swept annulus, just ahead of it and its jet pipe to the body's end. Wheels stand so
  * that the propeller clears the ground by 25 mm or a tenth of its diameter; a tail wheel's main axle lies 14 degrees ahead of
  * the balance point, a tricycle's 15 degrees behind.
  */
@@ -57,6 +59,8 @@ final class StationRules {
             propellerZ = wing.z();
             radius = 0.5 * twin.plant().propeller().diameter();
         }
+        Fan fan = design.power() instanceof Power.DuctedFan ducted ? ducted.fan() : null;
+        double fanRoom = fan == null ? 0 : Fan.LENGTH * fan.diameter() + GAP;
         double front = FIREWALL + GAP;
         for (Load load : design.loads()) {
             if (load.place() == Place.NOSE || load.place() == Place.BEHIND_NOSE) {
@@ -67,13 +71,18 @@ final class StationRules {
         double behind = 2 * GAP
                 + design.radio().servo().length()
                 + GAP
-                + design.radio().receiver().length();
+                + design.radio().receiver().length()
+                + fanRoom;
         double rear = Math.max(front + battery.length(), Math.min(trailing, body.length() - behind));
         double servoX = rear + GAP + 0.5 * design.radio().servo().length();
         double radioX = servoX
                 + 0.5 * design.radio().servo().length()
                 + GAP
                 + 0.5 * design.radio().receiver().length();
+        if (fan != null) {
+            motorX = radioX + 0.5 * design.radio().receiver().length() + GAP + 0.5 * Fan.LENGTH * fan.diameter();
+            propellerX = motorX - fan.diameter();
+        }
         double batteryZ = design.body() instanceof Body.TwoBayTube
                 ? 0.5 * body.height() - body.wall() - GAP - 0.5 * battery.height()
                 : -0.5 * body.height() + body.wall() + GAP + 0.5 * battery.height();

@@ -97,13 +97,22 @@ final class BalanceStage {
         double tail = tailStiffness(w);
         double yaw = tail + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
         w.set(Measure.YAW_STIFFNESS, yaw);
+        w.rudderYaw = rudderYaw(w, tail);
         double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
         w.set(Measure.SPIRAL_PARAMETER, Handling.spiralParameter(airframe, w.balance.x(), cruiseLift));
         if (controls.ailerons()) {
             rollByAilerons(w);
         } else {
-            rollByRudder(w, tail, yaw);
+            rollByRudder(w, yaw);
         }
+    }
+
+    private static double rudderYaw(Workbench w, double tail) {
+        Controls controls = w.design.controls();
+        boolean canted = w.design.tail() instanceof Tail.VTail;
+        double chord = canted ? controls.elevatorChord() : controls.rudderChord();
+        double rudder = PlainFlap.effectiveness(chord) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
+        return canted || controls.rudder() ? rudder * tail * Handling.RUDDER_TRAVEL : 0;
     }
 
     private static void rollByAilerons(Workbench w) {
@@ -124,14 +133,10 @@ final class BalanceStage {
     }
 
     /** Full rudder holds a sideslip, and dihedral turns that into roll. */
-    private static void rollByRudder(Workbench w, double tail, double yaw) {
+    private static void rollByRudder(Workbench w, double yaw) {
         w.rule(Measure.ROLL_RESPONSE);
         w.rollPower = 0;
-        Controls controls = w.design.controls();
-        boolean canted = w.design.tail() instanceof Tail.VTail;
-        double chord = canted ? controls.elevatorChord() : controls.rudderChord();
-        double rudder = PlainFlap.effectiveness(chord) * PlainFlap.efficiency(Handling.RUDDER_TRAVEL);
-        double sideslip = yaw > 0 ? rudder * tail * Handling.RUDDER_TRAVEL / yaw : 0;
+        double sideslip = yaw > 0 ? w.rudderYaw / yaw : 0;
         Surface wing = w.airframe.wing();
         double moment = -LateralDerivatives.dihedralEffect(wing.aspectRatio(), taper(w), slopeRatio(w))
                 * Handling.effectiveDihedral(wing)

@@ -1,5 +1,6 @@
 package foamfront.model.design;
 
+import foamfront.model.parts.Propeller;
 import java.util.Arrays;
 
 /**
@@ -12,6 +13,8 @@ public final class WorkshopRules {
 
     /** Tip over root of fins: an upright trailing edge, a swept leading edge. */
     public static final double FIN_TAPER = 0.7;
+
+    private static final double TWIN_CLEARANCE = 0.025;
 
     private WorkshopRules() {}
 
@@ -54,6 +57,11 @@ public final class WorkshopRules {
             case ELEVATOR_CHORD -> 0.35;
             case RUDDER_CHORD -> 0.4;
         };
+    }
+
+    /** A twin's motors, m from the middle: their propellers 25 mm clear of the body. */
+    public static double motorStation(Propeller propeller, double bodyWidth) {
+        return 0.5 * (propeller.diameter() + bodyWidth) + TWIN_CLEARANCE;
     }
 
     /** Height of the wing root's leading edge over the body axis, m: on top, a fifth below the top, or underneath. */

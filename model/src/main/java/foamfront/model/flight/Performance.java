@@ -1,6 +1,6 @@
 package foamfront.model.flight;
 
-import foamfront.model.parts.Propeller;
+import foamfront.model.parts.Rotor;
 import foamfront.model.propulsion.Discharge;
 import foamfront.model.propulsion.PowerTrain;
 
@@ -81,17 +81,12 @@ public final class Performance {
     /**
      * Everything.
      *
-     * @param streamArea disc area of propellers whose slipstream scrubs body and wing, m²; 0 for a pusher
+     * @param streamArea disc area of propellers whose slipstream scrubs body or wing, m²; 0 for a pusher or fan
      * @param stoppedDrag drag area of the stopped propeller in the glide, m²
      * @param wind m/s
      */
     public void solve(
-            TrimmedFlight flight,
-            PowerTrain train,
-            Propeller propeller,
-            double streamArea,
-            double stoppedDrag,
-            double wind) {
+            TrimmedFlight flight, PowerTrain train, Rotor rotor, double streamArea, double stoppedDrag, double wind) {
         this.streamArea = streamArea;
         table.fill(flight, streamArea);
         glide(flight, stoppedDrag);
@@ -103,7 +98,7 @@ public final class Performance {
         fullCurrent = train.batteryCurrent();
         insidePropellerData = train.insideMeasured();
         topRotation = train.rotation();
-        thrust.fit(train, propeller.pitch(), LOW_CHARGE);
+        thrust.fit(train, rotor.pitch(), LOW_CHARGE);
         climb(flight);
         top(flight);
         train.solveFullThrottle(0, LOW_CHARGE);

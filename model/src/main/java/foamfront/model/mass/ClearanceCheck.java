@@ -9,6 +9,7 @@ import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
 import org.jspecify.annotations.Nullable;
@@ -26,9 +27,6 @@ import org.jspecify.annotations.Nullable;
 public record ClearanceCheck(double clearance, double spareLength) {
     /** A fan's housing is wider than its swept circle by two walls and lips, m (judgement). */
     private static final double FAN_WALLS = 0.004;
-
-    /** A fan unit's length over its diameter (common practice). */
-    private static final double FAN_LENGTH = 0.9;
 
     public static ClearanceCheck of(Airframe airframe) {
         return new ClearanceCheck(clearance(airframe), spare(airframe));
@@ -121,7 +119,7 @@ public record ClearanceCheck(double clearance, double spareLength) {
         row += Math.ceil(servos / abreast) * (servo.length() + LoadRow.GAP);
         row += design.radio().receiver().length() + LoadRow.GAP;
         if (design.power() instanceof Power.DuctedFan fan) {
-            row += FAN_LENGTH * fan.fan().diameter() + LoadRow.GAP;
+            row += Fan.LENGTH * fan.fan().diameter() + LoadRow.GAP;
         }
         double bay = design.body() instanceof Body.PodAndBoom pod
                 ? Math.min(pod.podLength(), pod.length())

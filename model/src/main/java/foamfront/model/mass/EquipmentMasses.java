@@ -30,8 +30,8 @@ final class EquipmentMasses {
     private static final double NOSE_WHEEL_SHARE = 0.8; // of a main wheel, judgement
     private static final double TRACK = 0.2; // of the span
 
-    /** A fan stands this far down the body, fraction of its length (judgement). */
-    private static final double FAN_STATION = 0.75;
+    /** A pair of 1.5 mm² leads along a wing to its motor, kg/m (from memory of copper and silicone). */
+    private static final double WING_LEADS = 0.035;
 
     private EquipmentMasses() {}
 
@@ -61,8 +61,10 @@ final class EquipmentMasses {
             double x = airframe.design().wing().x();
             plant(twin.plant(), s, x, twin.y(), items);
             plant(twin.plant(), s, x, -twin.y(), items);
+            items.add(MassItem.point(
+                    "leads in the wing", 2 * WING_LEADS * twin.y(), x, 0, s.propellerZ(), MassGroup.POWER));
         } else if (power instanceof Power.DuctedFan fan) {
-            double x = FAN_STATION * airframe.body().length();
+            double x = s.motorX();
             items.add(MassItem.point("fan with motor", fan.fan().mass(), x, 0, 0, MassGroup.POWER));
             items.add(MassItem.point("controller", fan.controller().mass(), s.batteryTo(), 0, 0, MassGroup.POWER));
             items.add(MassItem.point("power leads", POWER_LEADS, s.batteryTo(), 0, 0, MassGroup.POWER));

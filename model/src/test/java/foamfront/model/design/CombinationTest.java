@@ -62,7 +62,9 @@ class CombinationTest {
         assertThat(Support.computed(WingKind.values())).containsExactly(WingKind.MONOPLANE);
         assertThat(Support.computed(TailKind.values())).containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL);
         assertThat(Support.computed(BodyKind.values())).containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE);
-        assertThat(Support.computed(PowerKind.values())).containsExactly(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER);
+        assertThat(Support.computed(PowerKind.values()))
+                .containsExactly(
+                        PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN);
         assertThat(Support.computed(SectionKind.values()))
                 .containsExactly(SectionKind.FLAT_PLATE, SectionKind.FOLDED_FLAT_BOTTOM);
     }

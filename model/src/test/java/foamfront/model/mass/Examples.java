@@ -81,16 +81,8 @@ public final class Examples {
             BATTERY,
             new Controller("20 A", 20, 0.022, 0.045, 0.025, 0.010, 0.006, 10, P));
 
-    public static final Fan FAN = new Fan(
-            "64 mm",
-            0.064,
-            0.026,
-            0.9,
-            0.091,
-            PLANT.motor(),
-            new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600).curves(),
-            25,
-            P);
+    public static final Fan FAN =
+            new Fan("64 mm", new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600), 0.091, PLANT.motor(), 25, P);
 
     private static final Radio RADIO = new Radio(
             new Receiver("six channels", 6, 0.008, 0.05, 0.045, 0.025, 0.014, 15, P),
