@@ -7,6 +7,9 @@
  * one battery run alike. Valid inside each propeller's measured speeds and advance ratios, which every operating point
  * reports; above them the last measured coefficients stand. A propeller asked for no thrust stands still.
  *
+ * <p>A ducted fan is a rotor like a propeller: its curves come from momentum theory ({@link foamfront.model.parts.FanLaw}), which
+ * makes them functions of the advance ratio alone, so one solver serves both.
+ *
  * <p>Depends on {@code parts}, {@code design} and {@code factors}. Start at {@link
  * foamfront.model.propulsion.PowerTrain}.
  */

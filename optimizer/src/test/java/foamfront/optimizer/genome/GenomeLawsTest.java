@@ -103,7 +103,7 @@ class GenomeLawsTest {
         for (int i = 0; i < 2000; i++) {
             seen[genome.niche(genome.canonical(random(genome)))] = true;
         }
-        boolean[] all = new boolean[4];
+        boolean[] all = new boolean[8];
         Arrays.fill(all, true);
         assertThat(seen).isEqualTo(all);
     }
