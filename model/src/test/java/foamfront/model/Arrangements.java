@@ -53,6 +53,7 @@ public final class Arrangements {
         all.put("floats", Records.with(trainer, "undercarriage", new Undercarriage.Floats(0.6, 0.08)));
         all.put("pusher", Records.with(trainer, "power", new Power.Pusher(Samples.plant())));
         all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2)));
+        all.put("fan", fan(trainer));
         all.put("biplane", biplane(trainer));
         all.put("V-tail", Records.with(trainer, "tail", new Tail.VTail(plane(trainer, 35 * DEGREE))));
         all.put("T-tail", Records.with(trainer, "tail", new Tail.TTail(plane(trainer, 0), fin())));
@@ -66,6 +67,14 @@ public final class Arrangements {
         all.put("plugged in", Records.with(trainer, "wing.build.joint", WingJoint.PLUG_IN));
         all.put("broken wing", Records.with(trainer, "wing.planform", broken()));
         return all;
+    }
+
+    /** A shoulder-high body round a 64 mm fan on 3 cells. */
+    private static Design fan(Design trainer) {
+        Power power = new Power.DuctedFan(
+                Samples.fan(), Samples.plant().battery(), Samples.plant().controller());
+        return Records.with(
+                Records.with(trainer, "power", power), "body", new Body.SquareTube(0.9, 0.084, 0.084, Nose.FIXED));
     }
 
     public static Design of(String name) {

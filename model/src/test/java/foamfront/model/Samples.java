@@ -35,6 +35,8 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
+import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
@@ -73,6 +75,24 @@ public final class Samples {
                 0,
                 13.33,
                 Provenance.REGRESSION);
+    }
+
+    /** A 64 mm fan with its motor of 3150 rpm/V, as in the catalogue. */
+    public static Fan fan() {
+        Motor motor = new Motor(
+                "motor of 64 mm 3150",
+                0.0533,
+                24e-3,
+                30e-3,
+                3150 * Math.PI / 30,
+                0.0261,
+                2.11,
+                10,
+                426,
+                0,
+                Provenance.INVENTED);
+        FanLaw law = new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 550);
+        return new Fan("64 mm 3150", law, 0.091, motor, 24, Provenance.INVENTED);
     }
 
     /** A measured 9x4.5 of the thin electric family. */

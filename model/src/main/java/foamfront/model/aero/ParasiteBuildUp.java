@@ -14,6 +14,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Wheel;
 
@@ -37,6 +38,15 @@ public final class ParasiteBuildUp {
 
     /** Shorter legs are not bent from wire, m (judgement). */
     private static final double SHORTEST_LEG = 0.02;
+
+    /**
+     * Drag area of a fan's two side intakes over its swept annulus beyond the ram drag that its thrust counts: lips and spilled air
+     * (judgement, 0.05 to 0.3).
+     */
+    private static final double INTAKES = 0.15;
+
+    /** Drag area of a stopped fan, whose duct then hardly flows, over its annulus (judgement, 0.4 to 0.8). */
+    private static final double BLOCKED = 0.6;
 
     private ParasiteBuildUp() {}
 
@@ -66,6 +76,11 @@ public final class ParasiteBuildUp {
                 propeller.folds() ? PropellerDrag.State.FOLDED : PropellerDrag.State.STOPPED,
                 propeller.diameter(),
                 propeller.blades());
+    }
+
+    /** Drag area of a stopped fan, m². */
+    public static double idleFan(Fan fan) {
+        return BLOCKED * fan.annulus();
     }
 
     private static double wheels(Undercarriage gear) {
@@ -115,6 +130,9 @@ public final class ParasiteBuildUp {
     private static double motor(Design design) {
         if (design.power() instanceof Power.Pusher pusher) {
             return bare(pusher.plant());
+        }
+        if (design.power() instanceof Power.DuctedFan ducted) {
+            return INTAKES * ducted.fan().annulus();
         }
         // A nose motor stands in front of the body, whose forebody drag covers it.
         return design.power() instanceof Power.TwinTractor twin ? 2 * bare(twin.plant()) : 0;

@@ -7,6 +7,7 @@ import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The row inside the body, from the nose aft (common practice): a nose motor's controller behind its firewall, loads for the nose,
  * the battery's room, which ends under the wing's trailing edge or further aft where that is too short, a pusher's
- * controller, the tail's servos abreast as far as the width allows, the receiver, a fan. A twin's controllers hang in its nacelles.
+ * controller, the tail's servos abreast as far as the width allows, the receiver, a fan with its jet pipe to the body's end. A twin's controllers hang in its nacelles.
  *
  * @param loadsFrom where the loads for the nose start, m
  * @param from foremost place of the battery's front end, behind those loads, m
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param controllerX centre of a controller inside, m; 0 where none is
  * @param servoX centre of the tail's servos, m
  * @param radioX centre of the receiver, m
+ * @param fanX centre of a fan unit, m; 0 without one
  */
 public record Bay(
         double loadsFrom,
@@ -39,15 +41,13 @@ public record Bay(
         double batteryZ,
         double controllerX,
         double servoX,
-        double radioX) {
+        double radioX,
+        double fanX) {
     /** Room between things in a row, m. */
     public static final double GAP = 0.005;
 
     /** Where the row starts, behind the firewall, m. */
     public static final double FRONT = Shaft.FIREWALL + GAP;
-
-    /** A fan unit's length over its diameter (common practice). */
-    private static final double FAN_LENGTH = 0.9;
 
     static Bay of(Design design, BodyShape body, Servos servos) {
         Controller controller = controller(design.power());
@@ -63,7 +63,8 @@ public record Bay(
         double abreast = Math.max(1, Math.floor(body.insideWidth() / servo.width()));
         double rows = Math.ceil(servos.tail() / abreast) * (servo.length() + GAP);
         double first = ahead ? 0 : room;
-        double behind = GAP + first + rows + receiver.length() + GAP + fan(design.power());
+        Fan fan = design.power() instanceof Power.DuctedFan ducted ? ducted.fan() : null;
+        double behind = GAP + first + rows + receiver.length() + GAP + (fan == null ? 0 : length(fan) + GAP);
 
         double end = design.body().bayLength();
         double held = design.power().battery().length() + (shared && middle > 0 ? middle + GAP : 0);
@@ -82,7 +83,8 @@ public record Bay(
                 batteryZ(design, body),
                 controller == null ? 0 : controllerX + 0.5 * controller.length(),
                 servosFrom + 0.5 * Math.max(0, rows - GAP),
-                servosFrom + rows + 0.5 * receiver.length());
+                servosFrom + rows + 0.5 * receiver.length(),
+                fan == null ? 0 : servosFrom + rows + receiver.length() + GAP + 0.5 * length(fan));
     }
 
     /** Of all that must lie in it one behind the other, what is left of the bay, m; negative where the row is too long. */
@@ -118,8 +120,8 @@ public record Bay(
         return power instanceof Power.DuctedFan fan ? fan.controller() : null;
     }
 
-    private static double fan(Power power) {
-        return power instanceof Power.DuctedFan fan ? FAN_LENGTH * fan.fan().diameter() + GAP : 0;
+    private static double length(Fan fan) {
+        return Fan.LENGTH * fan.diameter();
     }
 
     /** Loads at either of two places, each with its gap, m. */

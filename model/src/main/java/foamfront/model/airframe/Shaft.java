@@ -7,13 +7,14 @@ import foamfront.model.design.PowerPlant;
 /**
  * Where the propeller turns, by workshop rule (common practice): a nose motor stands on its firewall, a twin's on the wing's
  * leading edge; a pusher's disc clears the body below by 10 mm and every part of the trailing edge ahead of it by 10 mm and a
- * twentieth of its diameter.
+ * twentieth of its diameter. A fan stands last in the bay, its intakes in the body's sides, as large as its swept annulus, just
+ * ahead of it.
  *
- * @param x of the disc, m; ahead of the nose for a tractor
+ * @param x of the disc, m; ahead of the nose for a tractor, the middle of the intakes for a fan
  * @param y of the starboard shaft, m; 0 for one on the centre line
  * @param z over the body axis, m
- * @param radius of the disc, m; 0 without a propeller
- * @param motorX centre of the motor, m
+ * @param radius of the disc, m; 0 without a propeller that turns in the open
+ * @param motorX centre of the motor or fan unit, m
  */
 public record Shaft(double x, double y, double z, double radius, double motorX) {
     /** Firewall and screws, m. */
@@ -24,7 +25,7 @@ public record Shaft(double x, double y, double z, double radius, double motorX) 
 
     private static final Shaft NONE = new Shaft(0, 0, 0, 0, 0);
 
-    static Shaft of(Design design, Surface wing, BodyShape body) {
+    static Shaft of(Design design, Surface wing, BodyShape body, Bay bay) {
         if (design.power() instanceof Power.NoseTractor tractor) {
             return tractor(tractor.plant(), 0, 0, 0);
         }
@@ -38,6 +39,9 @@ public record Shaft(double x, double y, double z, double radius, double motorX) 
             double z = 0.5 * body.height() + radius + FOAM_CLEARANCE;
             double motorX = x - 0.5 * pusher.plant().motor().length();
             return new Shaft(x, 0, z, radius, motorX);
+        }
+        if (design.power() instanceof Power.DuctedFan ducted) {
+            return new Shaft(bay.fanX() - ducted.fan().diameter(), 0, 0, 0, bay.fanX());
         }
         return NONE;
     }

@@ -15,7 +15,8 @@ public record Stations(Shaft shaft, Bay bay, Stance stance) {
     public static final double TRACK = 0.2;
 
     static Stations of(Design design, Surface wing, BodyShape body, Servos servos) {
-        Shaft shaft = Shaft.of(design, wing, body);
-        return new Stations(shaft, Bay.of(design, body, servos), Stance.of(design, body, shaft));
+        Bay bay = Bay.of(design, body, servos);
+        Shaft shaft = Shaft.of(design, wing, body, bay);
+        return new Stations(shaft, bay, Stance.of(design, body, shaft));
     }
 }

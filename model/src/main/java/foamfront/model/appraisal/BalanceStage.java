@@ -116,6 +116,8 @@ final class BalanceStage {
                 + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
         w.set(Measure.YAW_STIFFNESS, yaw);
         double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
+        Rudder rudder = rudder(w, fins, w.flight.elevator(cruiseLift));
+        w.rudderYaw = rudder.yaw();
         if (w.design.tail() instanceof Tail.None) {
             w.set(Measure.ELEVON_TRIM, Math.abs(w.flight.elevator(cruiseLift)) / Handling.FULL_TRAVEL);
         } else {
@@ -125,7 +127,7 @@ final class BalanceStage {
         if (w.design.controls().ailerons()) {
             rollByAilerons(w);
         } else {
-            rollByRudder(w, yaw, rudder(w, fins, w.flight.elevator(cruiseLift)));
+            rollByRudder(w, yaw, rudder);
         }
     }
 
@@ -153,6 +155,9 @@ final class BalanceStage {
             LateralSystem lateral = w.lifting.lateral();
             double turn = efficiency * Handling.ruddervatorTravel(elevator);
             return new Rudder(turn * lateral.rudderPower(w.balance.x()), turn * lateral.rudderRoll());
+        }
+        if (!controls.rudder()) {
+            return new Rudder(0, 0);
         }
         double turn = efficiency * Handling.RUDDER_TRAVEL;
         return new Rudder(turn * PlainFlap.effectiveness(controls.rudderChord()) * fins, 0);

@@ -6,6 +6,7 @@ public enum Caveat {
     PROPELLER_RANGE("the propeller works outside its measured speeds or advance ratios; the end of the data stands"),
     PROPELLER_REGRESSION(
             "the propeller was not measured; its coefficients come from a regression over its blade family"),
+    FAN_ESTIMATE("no open measurement of a fan this small in flight was at hand: its thrust may be a fifth off"),
     ENDURANCE_CLIPPED("the speed of least power lies below the safe speed; endurance is given at the safe speed"),
     TIP_STALL("the stall begins in the outer third of the wing"),
     NEAR_250_GRAMS("within 15 % of 250 g, where many countries draw a legal line"),

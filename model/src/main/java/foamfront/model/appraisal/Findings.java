@@ -3,12 +3,14 @@ package foamfront.model.appraisal;
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
-import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Power;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
+import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Provenance;
+import foamfront.model.parts.Rotor;
 import foamfront.model.propulsion.Outcome;
 import foamfront.model.propulsion.PowerTrain;
 import java.util.ArrayList;
@@ -57,10 +59,13 @@ final class Findings {
 
     private static List<Caveat> caveats(Workbench w) {
         List<Caveat> found = new ArrayList<>();
-        PowerPlant plant = FlightStage.plant(w.design.power());
         add(found, Caveat.SECTION_RANGE, !w.flight.insideSectionData(1.2 * w.flight.stallSpeed()));
         add(found, Caveat.PROPELLER_RANGE, !w.performance.fullThrottle().insidePropellerData());
-        add(found, Caveat.PROPELLER_REGRESSION, plant.propeller().provenance() == Provenance.REGRESSION);
+        add(
+                found,
+                Caveat.PROPELLER_REGRESSION,
+                unmeasured(FlightStage.drive(w.design.power()).rotor()));
+        add(found, Caveat.FAN_ESTIMATE, w.design.power() instanceof Power.DuctedFan);
         add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
         add(found, Caveat.TIP_STALL, w.flight.stallPlace() > 2 / 3.0);
         add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
@@ -70,6 +75,10 @@ final class Findings {
                 Caveat.SPIRAL,
                 w.get(Measure.SPIRAL_PARAMETER) < 5 && !w.design.controls().ailerons());
         return found;
+    }
+
+    private static boolean unmeasured(Rotor rotor) {
+        return rotor instanceof Propeller && rotor.provenance() == Provenance.REGRESSION;
     }
 
     private static void add(List<Caveat> found, Caveat caveat, boolean applies) {

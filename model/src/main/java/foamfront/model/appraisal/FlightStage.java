@@ -4,9 +4,9 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.design.Design;
+import foamfront.model.design.Drive;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
-import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.FullThrottle;
@@ -18,7 +18,11 @@ import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
 import foamfront.model.flight.TakeOffRoll;
 import foamfront.model.mission.Measure;
+import foamfront.model.parts.Fan;
+import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Wheel;
+import foamfront.model.propulsion.Installation;
+import foamfront.model.propulsion.Jet;
 import foamfront.model.propulsion.Loads;
 import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.section.SectionPolar;
@@ -36,21 +40,19 @@ final class FlightStage {
     /** Height taken off for each heaviest thrown mass too much, m: nobody throws it, however well it would fly. */
     private static final double TOO_HEAVY = 10;
 
+    /** So many full rudders say that there is none. */
+    private static final double HOPELESS = 10;
+
     private FlightStage() {}
 
     static void run(Workbench w) {
-        PowerPlant plant = plant(w.design.power());
+        Drive drive = drive(w.design.power());
         int motors = motors(w.design.power());
         PowerTrain train = train(w);
         Performance p = w.performance;
         double wind = w.mission.site().wind();
-        p.solve(
-                w.flight,
-                train,
-                plant.propeller(),
-                streamArea(w),
-                ParasiteBuildUp.idlePropeller(plant.propeller()),
-                wind);
+        w.flight.streams(motors);
+        p.solve(w.flight, train, drive.rotor(), streamArea(w), motors * idle(drive), wind);
         FullThrottle full = p.fullThrottle();
         LevelFlight level = p.level();
         double weight = w.flight.weight();
@@ -67,16 +69,19 @@ final class FlightStage {
         w.set(Measure.SINK_RATE, p.sinkRate());
         w.set(Measure.THRUST_TO_WEIGHT, full.staticThrust() / weight);
         w.set(Measure.POWER_LOADING, full.power() * GRAVITY / weight);
-        w.set(Measure.MOTOR_LOAD, Loads.motor(plant.motor(), full.motorInput()));
-        w.set(Measure.CONTROLLER_LOAD, Loads.controller(plant.controller(), full.current() / motors));
-        w.set(Measure.BATTERY_LOAD, Loads.battery(plant.battery(), full.current()));
-        w.set(Measure.CELL_VOLTAGE, full.lowVoltage() / plant.battery().cells());
-        w.set(Measure.TIP_SPEED, Loads.tip(plant.propeller(), full.topRotation()));
-        w.set(Measure.NOISE, Math.PI * plant.propeller().diameter() * level.cruiseRotation());
+        w.set(Measure.MOTOR_LOAD, Loads.motor(drive.motor(), full.motorInput()));
+        w.set(Measure.CONTROLLER_LOAD, Loads.controller(drive.controller(), full.current() / motors));
+        w.set(Measure.BATTERY_LOAD, Loads.battery(drive.battery(), full.current()));
+        w.set(Measure.CELL_VOLTAGE, full.lowVoltage() / drive.battery().cells());
+        w.set(Measure.TIP_SPEED, Loads.tip(drive.rotor(), full.topRotation()));
+        w.set(
+                Measure.NOISE,
+                Installation.noise(w.design.power()) * Math.PI * drive.rotor().diameter() * level.cruiseRotation());
         polar(w);
         sections(w);
-        powerOn(w, plant, motors);
-        torque(w, motors);
+        powerOn(w, drive, motors);
+        torque(w, drive, motors);
+        oneMotorOut(w, drive);
         powerTrim(w);
         launch(w);
         groundAttitude(w);
@@ -96,13 +101,19 @@ final class FlightStage {
         w.set(Measure.SECTION_LIFT, Math.max(w.flight.greatestLiftShare(safe), w.flight.greatestLiftShare(top)));
     }
 
-    /** The margin less what the propeller's normal force takes at full throttle and 1.2 stall speeds. */
-    private static void powerOn(Workbench w, PowerPlant plant, int motors) {
-        double force = motors
-                * PropellerNormalForce.areaPerRadian(
-                        plant.propeller(),
-                        w.performance.fullThrottle().topRotation(),
-                        Performance.SAFE * w.flight.stallSpeed());
+    private static double idle(Drive drive) {
+        return drive.rotor() instanceof Propeller propeller
+                ? ParasiteBuildUp.idlePropeller(propeller)
+                : ParasiteBuildUp.idleFan((Fan) drive.rotor());
+    }
+
+    /** The margin less what the propeller's or intake's normal force takes at full throttle and 1.2 stall speeds. */
+    private static void powerOn(Workbench w, Drive drive, int motors) {
+        double speed = Performance.SAFE * w.flight.stallSpeed();
+        FullThrottle full = w.performance.fullThrottle();
+        double force = drive.rotor() instanceof Propeller propeller
+                ? motors * PropellerNormalForce.areaPerRadian(propeller, full.topRotation(), speed)
+                : Jet.turningArea(((Fan) drive.rotor()).exitArea(), full.thrust(speed), speed, w.flight.density());
         double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
         double shift = force * (w.airframe.stations().shaft().x() - w.neutralPoint) / (slope + force);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
@@ -120,8 +131,25 @@ final class FlightStage {
         w.set(Measure.POWER_TRIM, Math.abs(elevator) / Handling.FULL_TRAVEL);
     }
 
+    /**
+     * Rudder against the yaw of one motor: half the full thrust, and the stopped propeller's drag, at the motor's station. Derived;
+     * sideslip and bank, which help, are left out, and so is the other battery's half of the sag, which adds 1 to 2 %.
+     */
+    private static void oneMotorOut(Workbench w, Drive drive) {
+        if (!(w.design.power() instanceof Power.TwinTractor twin)) {
+            w.rule(Measure.ONE_MOTOR_OUT);
+            return;
+        }
+        double speed = Performance.SAFE * w.flight.stallSpeed();
+        double pressure = 0.5 * w.flight.density() * speed * speed;
+        double force = Math.max(0, 0.5 * w.performance.fullThrottle().thrust(speed)) + pressure * idle(drive);
+        double rudder = w.rudderYaw * pressure * w.airframe.area() * w.airframe.span();
+        double moment = force * twin.y();
+        w.set(Measure.ONE_MOTOR_OUT, moment < HOPELESS * rudder ? moment / rudder : HOPELESS);
+    }
+
     /** Propeller torque at full throttle against what the model stands in roll. */
-    private static void torque(Workbench w, int motors) {
+    private static void torque(Workbench w, Drive drive, int motors) {
         double weight = w.flight.weight();
         double span = w.airframe.span();
         double allowed = 0.03 * weight * span;
@@ -130,8 +158,12 @@ final class FlightStage {
             double pressure = 0.5 * w.flight.density() * speed * speed;
             allowed = 0.3 * w.rollPower * pressure * w.airframe.area() * span;
         }
-        // Twins turn opposite ways or share the moment; one motor's torque is what rolls the model.
-        w.set(Measure.TORQUE_ROLL, motors == 1 ? w.performance.fullThrottle().staticTorque() / allowed : 0);
+        // A fan's stators take its swirl out again. Twins that turn the same way add up: nobody is asked for counter
+        // rotation.
+        double torque = drive.rotor() instanceof Fan
+                ? 0
+                : motors * w.performance.fullThrottle().staticTorque();
+        w.set(Measure.TORQUE_ROLL, torque / allowed);
     }
 
     private static void launch(Workbench w) {
@@ -173,23 +205,30 @@ final class FlightStage {
         return Math.max(0, w.balance.mass() / w.mission.site().launch().heaviest() - 1);
     }
 
-    /** Disc area of a propeller ahead of the body, m². */
+    /** Disc area of propellers ahead of body or wing, m². */
     static double streamArea(Workbench w) {
-        double radius = 0.5 * plant(w.design.power()).propeller().diameter();
-        return w.design.power() instanceof Power.NoseTractor ? Math.PI * radius * radius : 0;
+        Power power = w.design.power();
+        if (power instanceof Power.Pusher || power instanceof Power.DuctedFan) {
+            return 0;
+        }
+        double radius = 0.5 * drive(power).rotor().diameter();
+        return motors(power) * Math.PI * radius * radius;
     }
 
     /** The design's power train, prepared. */
     static PowerTrain train(Workbench w) {
         Power power = w.design.power();
-        return w.train(plant(power), motors(power), auxiliaryCurrent(w));
+        PowerTrain train = w.train(drive(power), motors(power), auxiliaryCurrent(w));
+        train.install(Installation.thrustShare(power), Installation.inflow(w.design));
+        train.chill(w.mission.site().temperature());
+        return train;
     }
 
     private static int motors(Power power) {
         return power instanceof Power.TwinTractor ? 2 : 1;
     }
 
-    static PowerPlant plant(Power power) {
+    static Drive drive(Power power) {
         if (power instanceof Power.NoseTractor tractor) {
             return tractor.plant();
         }
@@ -198,6 +237,9 @@ final class FlightStage {
         }
         if (power instanceof Power.TwinTractor twin) {
             return twin.plant();
+        }
+        if (power instanceof Power.DuctedFan fan) {
+            return fan;
         }
         throw new IllegalArgumentException(
                 "the model cannot compute " + power.kind().words() + " power yet");

@@ -6,7 +6,7 @@ import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
-import foamfront.model.design.PowerPlant;
+import foamfront.model.design.Drive;
 import foamfront.model.design.Tail;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.SheetNester;
@@ -61,6 +61,10 @@ final class Workbench {
     SectionPolar[] polars = new SectionPolar[0];
     final List<SectionLift> sections = new ArrayList<>(6);
     double rollPower;
+
+    /** C_n of full rudder. */
+    double rudderYaw;
+
     double neutralPoint;
     Balance balance;
     double bodyMoment;
@@ -89,7 +93,7 @@ final class Workbench {
     }
 
     /** The power train, made on first use and turned into each design's after. */
-    PowerTrain train(PowerPlant plant, int motors, double auxiliaryCurrent) {
+    PowerTrain train(Drive plant, int motors, double auxiliaryCurrent) {
         PowerTrain ready = train;
         if (ready == null) {
             ready = PowerTrain.of(plant, motors, factors, air.density(), auxiliaryCurrent);

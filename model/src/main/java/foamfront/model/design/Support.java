@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which choices the model computes. The others are part of the language of design files and refused with their reason: an
- * aeroplane computed without its water drag or its duct would look better than it is.
+ * aeroplane computed without its water drag would look better than it is.
  */
 public final class Support {
     private static final Map<Choice, String> NOT_YET = Map.ofEntries(
@@ -16,8 +16,6 @@ public final class Support {
             Map.entry(BodyKind.PROFILE_BOARD, "things carried outside a profile body are not computed yet"),
             Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
             Map.entry(Nose.REPLACEABLE, "the replaceable nose's joint is not computed yet"),
-            Map.entry(PowerKind.TWIN_TRACTOR, "two motors on one battery are not computed yet"),
-            Map.entry(PowerKind.DUCTED_FAN, "ducted fans are not computed yet"),
             Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
             Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
             Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),

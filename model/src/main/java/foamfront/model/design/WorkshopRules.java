@@ -1,5 +1,6 @@
 package foamfront.model.design;
 
+import foamfront.model.parts.Propeller;
 import java.util.Arrays;
 
 /**
@@ -15,6 +16,8 @@ public final class WorkshopRules {
 
     /** Fins of a wing without a tail, one a side (common practice). */
     public static final int TAILLESS_FINS = 2;
+
+    private static final double TWIN_CLEARANCE = 0.025;
 
     private WorkshopRules() {}
 
@@ -61,6 +64,11 @@ public final class WorkshopRules {
             case ELEVATOR_CHORD -> 0.35;
             case RUDDER_CHORD -> 0.4;
         };
+    }
+
+    /** A twin's motors, m from the middle: their propellers 25 mm clear of the body. */
+    public static double motorStation(Propeller propeller, double bodyWidth) {
+        return 0.5 * (propeller.diameter() + bodyWidth) + TWIN_CLEARANCE;
     }
 
     /** Height of the wing root's leading edge over the body axis, m: on top, a fifth below the top, or underneath. */

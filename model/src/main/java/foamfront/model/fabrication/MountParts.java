@@ -16,7 +16,7 @@ import foamfront.model.parts.Fan;
 final class MountParts {
     private static final double NACELLE = 0.080; // m
     private static final double PAD = 0.050; // m
-    private static final double DUCT_LENGTH = 1.2; // fan diameters
+    private static final double LEAST_DUCT = 1.2; // fan diameters
     private static final double FLOAT_HEIGHT = 0.8; // of the beam
     private static final double STRUT = 0.030; // m
 
@@ -88,11 +88,15 @@ final class MountParts {
         out.part(name, count, false, false, new Rectangle(side, side), 4 * side, x, y, z);
     }
 
-    /** The duct is one board rolled to a tube round the fan, its inner paper peeled. */
+    /** The duct is one board rolled to a tube round the fan and on to the body's end, its inner paper peeled. */
     private void duct(Fan fan) {
-        double length = DUCT_LENGTH * fan.diameter();
+        double front = airframe.stations().shaft().motorX() - 0.5 * Fan.LENGTH * fan.diameter();
+        double length = Math.max(LEAST_DUCT * fan.diameter(), body.length() - front);
+        int pieces = out.pieces(length);
         double around = Math.PI * (fan.diameter() + 2 * body.wall()) + Tube.TAB;
-        out.part("duct", 1, false, false, new Rectangle(around, length), length + around, 0.7 * body.length(), 0, 0);
+        double each = length / pieces;
+        Rectangle sheet = new Rectangle(around, each);
+        out.part("duct", pieces, false, false, sheet, length + pieces * around, front + 0.5 * length, 0, 0);
     }
 
     private void undercarriage() {

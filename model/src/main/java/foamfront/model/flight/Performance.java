@@ -1,6 +1,6 @@
 package foamfront.model.flight;
 
-import foamfront.model.parts.Propeller;
+import foamfront.model.parts.Rotor;
 import foamfront.model.propulsion.PowerTrain;
 
 /**
@@ -27,21 +27,16 @@ public final class Performance {
     /**
      * Everything.
      *
-     * @param streamArea disc area of propellers whose slipstream scrubs body and wing, m²; 0 for a pusher
+     * @param streamArea disc area of propellers whose slipstream scrubs body or wing, m²; 0 for a pusher or fan
      * @param stoppedDrag drag area of the stopped propeller in the glide, m²
      * @param wind m/s
      */
     public void solve(
-            TrimmedFlight flight,
-            PowerTrain train,
-            Propeller propeller,
-            double streamArea,
-            double stoppedDrag,
-            double wind) {
+            TrimmedFlight flight, PowerTrain train, Rotor rotor, double streamArea, double stoppedDrag, double wind) {
         table.fill(flight, streamArea);
         parabola = DragParabola.of(flight);
         glide(flight, stoppedDrag);
-        fullThrottle.solve(flight, train, table, propeller.pitch(), streamArea);
+        fullThrottle.solve(flight, train, table, rotor.pitch(), streamArea);
         level.solve(flight, train, table, fullThrottle, streamArea, wind);
     }
 

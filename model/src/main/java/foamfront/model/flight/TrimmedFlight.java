@@ -42,6 +42,7 @@ public final class TrimmedFlight {
     private double weight;
     private double reference;
     private double span;
+    private int streams = 1;
     private @Nullable ParasiteDrag drags;
 
     private double maximumLift;
@@ -150,10 +151,16 @@ public final class TrimmedFlight {
         return clean + slipstreamDrag(scrubbed(speed, discArea), thrust, speed, discArea);
     }
 
+    /** How many discs share the area given to {@link #poweredDrag}: one lies ahead of the body, two ahead of the wing alone. */
+    public void streams(int count) {
+        streams = count;
+    }
+
     /** Of the last {@link #drag}, taken at this speed, what lies in the stream of a propeller ahead, N. */
     double scrubbed(double speed, double discArea) {
-        double share = Math.min(1, 2 * Math.sqrt(discArea / Math.PI) / span);
-        return discArea > 0 ? 0.5 * density * speed * speed * reference * (parasite + share * profile) : 0;
+        double share = Math.min(1, 2 * streams * Math.sqrt(discArea / streams / Math.PI) / span);
+        double bodyShare = streams == 1 ? 1 : 0;
+        return discArea > 0 ? 0.5 * density * speed * speed * reference * (bodyShare * parasite + share * profile) : 0;
     }
 
     /** What a slipstream of this thrust adds to scrubbed drag, N. */

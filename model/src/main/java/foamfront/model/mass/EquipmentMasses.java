@@ -30,8 +30,8 @@ final class EquipmentMasses {
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
     private static final double TAIL_SKID = 0.0025; // kg, 100 mm of 2 mm steel wire from the scrap box, judgement
 
-    /** A fan stands this far down the body, fraction of its length (judgement). */
-    private static final double FAN_STATION = 0.75;
+    /** A pair of 1.5 mm² leads along a wing to its motor, kg/m (from memory of copper and silicone). */
+    private static final double WING_LEADS = 0.035;
 
     private EquipmentMasses() {}
 
@@ -62,8 +62,10 @@ final class EquipmentMasses {
             double x = airframe.design().wing().x();
             plant(twin.plant(), shaft, x, shaft.y(), items);
             plant(twin.plant(), shaft, x, -shaft.y(), items);
+            items.add(
+                    MassItem.point("leads in the wing", 2 * WING_LEADS * shaft.y(), x, 0, shaft.z(), MassGroup.POWER));
         } else if (power instanceof Power.DuctedFan fan) {
-            double x = FAN_STATION * airframe.body().length();
+            double x = shaft.motorX();
             items.add(MassItem.point("fan with motor", fan.fan().mass(), x, 0, 0, MassGroup.POWER));
             items.add(MassItem.point("controller", fan.controller().mass(), inside, 0, 0, MassGroup.POWER));
             items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (inside + x), 0, 0, MassGroup.POWER));

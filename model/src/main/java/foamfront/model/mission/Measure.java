@@ -96,6 +96,11 @@ public enum Measure {
             Unit.RATIO,
             LOWER,
             "at full throttle, over 3 % of weight times span without ailerons, 30 % of the ailerons' moment with"),
+    ONE_MOTOR_OUT(
+            "rudder with one motor out",
+            Unit.RATIO,
+            LOWER,
+            "rudder that holds a twin straight at 1.2 stall speeds, one motor at full throttle and one stopped, of its travel"),
     TRIM_TRAVEL(
             "elevator at stall",
             Unit.RATIO,
@@ -186,7 +191,11 @@ public enum Measure {
     PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest piece once taken apart for the car"),
     CAR_ROOM("room left in the car", Unit.MILLIMETRE, HIGHER, "beside the tightest packed piece"),
     DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
-    NOISE("noise index", Unit.METRE_PER_SECOND, LOWER, "propeller tip speed in cruise"),
+    NOISE(
+            "noise index",
+            Unit.METRE_PER_SECOND,
+            LOWER,
+            "tip speed in cruise; of a pusher, whose blades chop the wake, 13 % more"),
     SECTION_REYNOLDS(
             "section Reynolds number",
             Unit.RATIO,

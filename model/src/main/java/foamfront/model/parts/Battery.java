@@ -40,6 +40,24 @@ public record Battery(
         positive("cell resistance", cellResistance, "ohm");
     }
 
+    /** So many of these packs side by side, as one: capacity and mass times as much, resistance by as much less. */
+    public Battery parallel(int packs) {
+        return packs == 1
+                ? this
+                : new Battery(
+                        packs + " x " + name,
+                        cells,
+                        packs * capacity,
+                        rating,
+                        packs * mass,
+                        length,
+                        packs * width,
+                        height,
+                        cellResistance / packs,
+                        packs * price,
+                        provenance);
+    }
+
     /** Current that empties the pack in one hour, A. */
     public double oneHourCurrent() {
         return capacity / SECONDS_PER_HOUR;

@@ -1,41 +1,39 @@
 package foamfront.model.parts;
 
 import static foamfront.model.units.Require.positive;
-import static foamfront.model.units.Require.within;
 
 /**
  * A ducted fan unit with its motor.
  *
- * @param diameter swept, m
- * @param hub diameter, m
- * @param exit area of the jet pipe's end over the swept annulus: 0.7 to 0.9 (published rule of builders)
+ * @param law size, losses and quoted thrust
  * @param mass with motor, kg
  * @param motor in its hub
- * @param curves from momentum theory, {@link FanLaw}
+ * @param curves of the law
  */
 public record Fan(
-        String name,
-        double diameter,
-        double hub,
-        double exit,
-        double mass,
-        Motor motor,
-        PropellerCurves curves,
-        double price,
-        Provenance provenance)
+        String name, FanLaw law, double mass, Motor motor, PropellerCurves curves, double price, Provenance provenance)
         implements Rotor {
     /** Highest tip speed of a moulded fan, m/s; from memory of 60 000 rpm units of 64 mm. */
     private static final double TIP_SPEED = 200;
 
+    /** Advance without thrust over nominal, as of propellers. */
+    private static final double THRUST_END = 1.25;
+
+    /** A unit's length over its diameter (common practice). */
+    public static final double LENGTH = 0.9;
+
     public Fan {
-        positive("fan diameter", diameter, "m");
-        positive("fan hub", hub, "m");
-        if (!(hub < diameter)) {
-            throw new IllegalArgumentException(
-                    "fan hub " + hub + " m is no smaller than its fan of " + diameter + " m");
-        }
-        within("fan exit", exit, 0.5, 1.1, "of the swept annulus");
         positive("fan mass", mass, "kg");
+    }
+
+    /** With the curves of its law. */
+    public Fan(String name, FanLaw law, double mass, Motor motor, double price, Provenance provenance) {
+        this(name, law, mass, motor, law.curves(), price, provenance);
+    }
+
+    @Override
+    public double diameter() {
+        return law.diameter();
     }
 
     @Override
@@ -43,13 +41,18 @@ public record Fan(
         return TIP_SPEED;
     }
 
-    /** Area the blades sweep, m². */
-    public double annulus() {
-        return annulus(diameter, hub);
+    @Override
+    public double pitch() {
+        return curves.furthestAdvance() * diameter() / THRUST_END;
     }
 
-    /** Area between two circles, m². */
-    static double annulus(double diameter, double hub) {
-        return 0.25 * Math.PI * (diameter * diameter - hub * hub);
+    /** Area the blades sweep, m². */
+    public double annulus() {
+        return law.annulus();
+    }
+
+    /** Area of the jet pipe's end, m². */
+    public double exitArea() {
+        return law.exit() * law.annulus();
     }
 }

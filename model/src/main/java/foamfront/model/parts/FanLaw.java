@@ -48,10 +48,19 @@ public record FanLaw(double diameter, double hub, double exit, double efficiency
     public FanLaw {
         positive("fan diameter", diameter, "m");
         positive("fan hub", hub, "m");
+        if (!(hub < diameter)) {
+            throw new IllegalArgumentException(
+                    "fan hub of " + hub + " m is no smaller than its fan of " + diameter + " m");
+        }
         within("fan exit", exit, 0.5, 1.1, "of the swept annulus");
         within("rotor efficiency", efficiency, 0.3, 0.95, "");
         positive("fan thrust", thrust, "N");
         positive("fan speed", rotation, "rev/s");
+    }
+
+    /** Area the blades sweep, m². */
+    public double annulus() {
+        return 0.25 * Math.PI * (diameter * diameter - hub * hub);
     }
 
     /** Jet over nD at an advance ratio. */
@@ -122,11 +131,11 @@ public record FanLaw(double diameter, double hub, double exit, double efficiency
 
     /** A_e / D². */
     private double area() {
-        return exit * Fan.annulus(diameter, hub) / (diameter * diameter);
+        return exit * annulus() / (diameter * diameter);
     }
 
     private double atRest() {
-        double exitArea = exit * Fan.annulus(diameter, hub);
+        double exitArea = exit * annulus();
         return Math.sqrt(thrust / (STANDARD_DENSITY * exitArea)) / (rotation * diameter);
     }
 

@@ -8,6 +8,9 @@ public sealed interface Rotor extends Part permits Propeller, Fan {
     /** Thrust and power coefficients against advance ratio and speed. */
     PropellerCurves curves();
 
+    /** Nominal advance in a turn, m; thrust ends at about 1.25 times as much. */
+    double pitch();
+
     /** Highest tip speed it stands, m/s. */
     double tipSpeed();
 }

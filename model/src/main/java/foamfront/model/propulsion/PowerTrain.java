@@ -53,6 +53,7 @@ public final class PowerTrain {
     private double packResistance;
     private double auxiliaryCurrent;
     private double capacity;
+    private double inflow = 1;
 
     private double rememberedState = Double.NaN;
     private double rememberedVoltage;
@@ -102,8 +103,27 @@ public final class PowerTrain {
         packResistance = cells * plant.battery().cellResistance() * factors.batteryResistance();
         capacity = plant.battery().capacity() * factors.batteryCapacity();
         this.auxiliaryCurrent = auxiliaryCurrent;
+        inflow = 1;
         rememberedState = Double.NaN;
         stop(0, Outcome.REACHED);
+    }
+
+    /**
+     * Puts the rotor on an aeroplane, once after it was prepared.
+     *
+     * @param thrustShare thrust over that of the rotor alone
+     * @param inflow airspeed that meets it over that of flight
+     */
+    public void install(double thrustShare, double inflow) {
+        thrustScale *= thrustShare;
+        this.inflow = inflow;
+    }
+
+    /** Takes the battery out into air of a temperature in K, once after the train was prepared. */
+    public void chill(double air) {
+        packResistance *= Cold.resistance(air);
+        capacity *= Cold.capacity(air);
+        rememberedState = Double.NaN;
     }
 
     /** The point of full throttle at an airspeed in m/s, not negative, and a state of charge. */
@@ -136,8 +156,9 @@ public final class PowerTrain {
             return stop(source, Outcome.BATTERY_COLLAPSED);
         }
         double perTurn = TURN * (motor.currentSlope() + 1 / (motor.speedConstant() * resistance));
-        double n = balanceTorque(speed, excess, perTurn);
-        run(n, speed);
+        double met = speed * inflow;
+        double n = balanceTorque(met, excess, perTurn);
+        run(n, met);
         motorCurrent = (d * source - TURN * n / motor.speedConstant()) / resistance;
         throttle = d;
         batteryCurrent = motors * drawn * motorCurrent + auxiliaryCurrent;
@@ -158,10 +179,11 @@ public final class PowerTrain {
         if (!(fastest > 0)) {
             return stop(source, Outcome.BATTERY_COLLAPSED);
         }
-        if (thrustAt(fastest, speed) < each) {
+        double met = speed * inflow;
+        if (thrustAt(fastest, met) < each) {
             return fallShort(speed, stateOfCharge);
         }
-        run(balanceThrust(each, speed, fastest), speed);
+        run(balanceThrust(each, met, fastest), met);
         double omega = TURN * rotation;
         motorCurrent = motor.currentForTorque(torque, omega);
         motorVoltage = motor.voltage(motorCurrent, omega);

@@ -9,6 +9,7 @@ import foamfront.model.Samples;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
 import foamfront.model.design.Place;
+import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.Wing;
 import foamfront.model.factors.Factors;
@@ -185,9 +186,10 @@ class AppraisalRelationsLawsTest {
     void twiceTheChargeLastsTwiceAsLong(long seed) {
         Design design = Arrangements.near(seed);
         double once = measures(design).of(Measure.ENDURANCE);
-        double twice = measures(Records.scaled(design, "power.plant.battery.capacity", 2))
-                .of(Measure.ENDURANCE);
-        MeasureValues heavier = measures(Records.scaled(design, "power.plant.battery.mass", 1.2));
+        String battery = design.power() instanceof Power.DuctedFan ? "power.battery" : "power.plant.battery";
+        double twice =
+                measures(Records.scaled(design, battery + ".capacity", 2)).of(Measure.ENDURANCE);
+        MeasureValues heavier = measures(Records.scaled(design, battery + ".mass", 1.2));
 
         assertThat(twice).isGreaterThanOrEqualTo(2 * once);
         // Out of balance a heavier battery also changes the trim.

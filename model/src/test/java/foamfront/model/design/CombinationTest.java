@@ -64,7 +64,9 @@ class CombinationTest {
         assertThat(Support.computed(TailKind.values()))
                 .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE);
         assertThat(Support.computed(BodyKind.values())).containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE);
-        assertThat(Support.computed(PowerKind.values())).containsExactly(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER);
+        assertThat(Support.computed(PowerKind.values()))
+                .containsExactly(
+                        PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN);
         assertThat(Support.computed(SectionKind.values())).containsExactly(SectionKind.values());
     }
 

@@ -75,8 +75,7 @@ public final class Examples {
             BATTERY,
             CONTROLLER);
 
-    public static final Fan FAN = new Fan(
-            "64 mm", 0.064, 0.026, 0.9, 0.091, MOTOR, new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600).curves(), 25, P);
+    public static final Fan FAN = new Fan("64 mm", new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600), 0.091, MOTOR, 25, P);
 
     public static final Radio RADIO = new Radio(
             new Receiver("six channels", 6, 0.008, 0.05, 0.045, 0.025, 0.014, 15, P),

@@ -6,6 +6,8 @@ import foamfront.model.design.PowerPlant;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
+import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
@@ -28,6 +30,8 @@ public final class Plants {
     static final List<Propeller> PROPELLERS = propellers();
     static final List<Battery> BATTERIES = batteries();
     static final List<Controller> CONTROLLERS = controllers();
+
+    static final List<Fan> FANS = fans();
 
     private Plants() {}
 
@@ -187,6 +191,33 @@ public final class Plants {
                     MILLIOHM.toSi(number(r, 8)),
                     number(r, 9),
                     provenance(r[10])));
+        }
+        return List.copyOf(all);
+    }
+
+    private static List<Fan> fans() {
+        List<Fan> all = new ArrayList<>();
+        for (String[] r : rows("fans.csv")) {
+            Motor motor = new Motor(
+                    r[0],
+                    GRAM.toSi(number(r, 8)),
+                    MILLIMETRE.toSi(number(r, 9)),
+                    MILLIMETRE.toSi(number(r, 10)),
+                    RPM_PER_VOLT.toSi(number(r, 11)),
+                    MILLIOHM.toSi(number(r, 12)),
+                    number(r, 13),
+                    number(r, 14),
+                    number(r, 15),
+                    0,
+                    provenance(r[17]));
+            FanLaw law = new FanLaw(
+                    MILLIMETRE.toSi(number(r, 1)),
+                    MILLIMETRE.toSi(number(r, 2)),
+                    PERCENT.toSi(number(r, 3)),
+                    PERCENT.toSi(number(r, 4)),
+                    number(r, 5),
+                    REVOLUTION_PER_MINUTE.toSi(number(r, 6)));
+            all.add(new Fan(r[0], law, GRAM.toSi(number(r, 7)), motor, number(r, 16), provenance(r[17])));
         }
         return List.copyOf(all);
     }

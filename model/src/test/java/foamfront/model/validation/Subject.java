@@ -18,7 +18,7 @@ public enum Subject {
     PROPULSION(
             "Propellers, motors, batteries",
             "Propellers that were never measured are predicted only within 25 % of thrust and 35 % of power at rest; motor"
-                    + " resistance under load rests on four bench sheets."),
+                    + " resistance under load rests on four bench sheets; ducted fans on one published chart and sellers' claims."),
     WORKSHOP(
             "Nesting on sheets",
             "Only rectangles: parts with curved or slanted sides are nested by their bounding boxes, so real sheets can hold more"

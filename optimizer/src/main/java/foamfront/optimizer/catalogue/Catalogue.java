@@ -3,6 +3,7 @@ package foamfront.optimizer.catalogue;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Propeller;
@@ -27,6 +28,7 @@ public record Catalogue(
         List<Spar> spars,
         List<Motor> motors,
         List<Propeller> propellers,
+        List<Fan> fans,
         List<Battery> batteries,
         List<Controller> controllers,
         List<Servo> servos,
@@ -39,6 +41,7 @@ public record Catalogue(
         spars = List.copyOf(spars);
         motors = List.copyOf(motors);
         propellers = List.copyOf(propellers);
+        fans = List.copyOf(fans);
         batteries = List.copyOf(batteries);
         controllers = List.copyOf(controllers);
         servos = List.copyOf(servos);
@@ -53,6 +56,7 @@ public record Catalogue(
         all.addAll(spars);
         all.addAll(motors);
         all.addAll(propellers);
+        all.addAll(fans);
         all.addAll(batteries);
         all.addAll(controllers);
         all.addAll(servos);

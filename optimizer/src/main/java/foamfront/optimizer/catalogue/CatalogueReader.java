@@ -98,6 +98,7 @@ public final class CatalogueReader {
         var spars = table(PartTable.SPARS);
         var motors = table(PartTable.MOTORS);
         var propellers = table(PartTable.PROPELLERS);
+        var fans = table(PartTable.FANS);
         var batteries = table(PartTable.BATTERIES);
         var controllers = table(PartTable.CONTROLLERS);
         var servos = table(PartTable.SERVOS);
@@ -112,6 +113,7 @@ public final class CatalogueReader {
                 spars,
                 motors,
                 propellers,
+                fans,
                 batteries,
                 controllers,
                 servos,

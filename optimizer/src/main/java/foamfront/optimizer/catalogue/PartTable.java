@@ -5,6 +5,7 @@ import static foamfront.model.units.Dimension.CHARGE;
 import static foamfront.model.units.Dimension.COUNT;
 import static foamfront.model.units.Dimension.CURRENT;
 import static foamfront.model.units.Dimension.DENSITY;
+import static foamfront.model.units.Dimension.FORCE;
 import static foamfront.model.units.Dimension.LENGTH;
 import static foamfront.model.units.Dimension.MASS;
 import static foamfront.model.units.Dimension.MONEY;
@@ -21,6 +22,8 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
+import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Propeller;
@@ -122,6 +125,32 @@ record PartTable<P extends Part>(String file, List<Column> columns, Function<Row
             of(NUMBER, terms("power")),
             of(ROTATION, "lowest speed", "highest speed"),
             of(NUMBER, "furthest advance ratio"));
+
+    static final PartTable<Fan> FANS = table(
+            "fans.csv",
+            row -> new Fan(
+                    row.text("name"),
+                    new FanLaw(
+                            row.si("diameter"),
+                            row.si("hub"),
+                            row.si("exit"),
+                            row.si("rotor efficiency"),
+                            row.si("thrust"),
+                            row.si("speed")),
+                    row.si("mass"),
+                    fanMotor(row),
+                    row.price(),
+                    row.provenance()),
+            of(LENGTH, "diameter", "hub", "motor diameter", "motor length"),
+            of(NUMBER, "exit", "rotor efficiency"),
+            of(FORCE, "thrust"),
+            of(ROTATION, "speed"),
+            of(MASS, "mass", "motor mass"),
+            of(SPEED_CONSTANT, "speed constant"),
+            of(RESISTANCE, "resistance"),
+            of(CURRENT, "no-load current"),
+            of(VOLTAGE, "no-load voltage"),
+            of(POWER, "continuous power"));
 
     static final PartTable<Battery> BATTERIES = table(
             "batteries.csv",
@@ -229,6 +258,21 @@ record PartTable<P extends Part>(String file, List<Column> columns, Function<Row
 
     private static String[] terms(String curve) {
         return new String[] {curve + " a0", curve + " a1", curve + " a2", curve + " a3", curve + " b0", curve + " b1"};
+    }
+
+    private static Motor fanMotor(Row row) {
+        return new Motor(
+                row.text("name"),
+                row.si("motor mass"),
+                row.si("motor diameter"),
+                row.si("motor length"),
+                row.si("speed constant"),
+                row.si("resistance"),
+                row.si("no-load current"),
+                row.si("no-load voltage"),
+                row.si("continuous power"),
+                0,
+                row.provenance());
     }
 
     private static PropellerCurves curves(Row row) {

@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
 /** Reads what commands are given: numbers in range, files, rows of runs. */
 final class Arguments {
     /** A study that asks for nothing: a design by itself is judged by the limits that always hold, on the usual field. */
-    private static final String NOTHING_ASKED = "study: limits that always hold\naim: {most: [endurance]}\n";
+    private static final String NOTHING_ASKED =
+            "study: limits that always hold\nvary: {span: 1 m to 2 m}\naim: {most: [endurance]}\n";
 
     private Arguments() {}
 

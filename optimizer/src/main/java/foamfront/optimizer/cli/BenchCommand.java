@@ -1,8 +1,6 @@
 package foamfront.optimizer.cli;
 
 import foamfront.model.atmosphere.Atmosphere;
-import foamfront.model.design.Drive;
-import foamfront.model.design.PowerPlant;
 import foamfront.model.parts.Motor;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Unit;
@@ -42,6 +40,7 @@ import picocli.CommandLine.Option;
             "",
             "Examples:",
             "  foamfront bench --motor 2212-1000 --propeller '10x4.7 slow flyer' --battery '3S 2200'",
+            "  foamfront bench --fan '64 mm 3150' --battery '3S 2200'",
             "  foamfront bench --propeller '10x4.7 slow flyer' --rpm 6500",
             "  foamfront bench --fit readings.csv --name 2212-1000-mine --motor 2212-1000",
             "",
@@ -125,7 +124,7 @@ final class BenchCommand implements Callable<Integer> {
                 ? SEA_LEVEL
                 : BenchParts.quantity("--temperature", temperature, Dimension.TEMPERATURE);
         double density = Atmosphere.at(0, kelvin).density();
-        Stand stand = new Stand(drive(catalogue), motors, density, left, parts.massKnown());
+        Stand stand = new Stand(parts.drive(catalogue), motors, density, kelvin, left, parts.massKnown());
         double airspeed = speed == null ? 0 : BenchParts.quantity("--speed", speed, Dimension.SPEED);
         Sweep sweep = by == Sweep.Axis.AIRSPEED ? Sweep.byAirspeed(stand) : Sweep.byThrottle(stand, airspeed);
         Chart chart = Chart.of(sweep);
@@ -145,14 +144,6 @@ final class BenchCommand implements Callable<Integer> {
             console.out().println();
             console.out().print(Verdict.cautions(sweep));
         }
-    }
-
-    private Drive drive(Catalogue catalogue) {
-        return new PowerPlant(
-                parts.motor(catalogue),
-                parts.propeller(catalogue),
-                parts.battery(catalogue),
-                parts.controller(catalogue));
     }
 
     private void coefficients(double speed, Catalogue catalogue) {

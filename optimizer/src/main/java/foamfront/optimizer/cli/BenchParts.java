@@ -1,5 +1,8 @@
 package foamfront.optimizer.cli;
 
+import foamfront.model.design.Drive;
+import foamfront.model.design.Power;
+import foamfront.model.design.PowerPlant;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Controller;
@@ -65,6 +68,10 @@ final class BenchParts {
     @Option(names = "--blades", paramLabel = "COUNT", description = "2, 3 or 4 (default: 2)")
     int blades = 2;
 
+    @Option(names = "--fan", paramLabel = "NAME", description = "or a ducted fan of the catalogue, with its motor")
+    @Nullable
+    String fan;
+
     @Option(names = "--battery", paramLabel = "NAME", description = "a battery of the catalogue")
     @Nullable
     String battery;
@@ -76,6 +83,9 @@ final class BenchParts {
     @Option(names = "--capacity", paramLabel = "QUANTITY", description = "for example '2200 mAh'")
     @Nullable
     String capacity;
+
+    @Option(names = "--parallel", paramLabel = "COUNT", description = "packs side by side (default: 1)")
+    int packs = 1;
 
     @Option(names = "--rating", paramLabel = "C", description = "its label (default: 30)")
     double rating = 30;
@@ -108,9 +118,22 @@ final class BenchParts {
                 Provenance.INVENTED));
     }
 
+    /** Everything together. */
+    Drive drive(Catalogue catalogue) {
+        String name = fan;
+        if (name == null) {
+            return new PowerPlant(motor(catalogue), propeller(catalogue), battery(catalogue), controller(catalogue));
+        }
+        either("--fan", fan, "--motor", motor);
+        either("--fan", fan, "--kv", speedConstant);
+        either("--fan", fan, "--propeller", propeller);
+        either("--fan", fan, "--diameter", diameter);
+        return new Power.DuctedFan(part(catalogue.fans(), name, "fan"), battery(catalogue), controller(catalogue));
+    }
+
     /** Whether the motor's mass is known. */
     boolean massKnown() {
-        return motor != null || motorMass != null;
+        return fan != null || motor != null || motorMass != null;
     }
 
     Propeller propeller(Catalogue catalogue) {
@@ -177,6 +200,11 @@ final class BenchParts {
     }
 
     Battery battery(Catalogue catalogue) {
+        Arguments.within("--parallel", packs, 1, 4);
+        return pack(catalogue).parallel(packs);
+    }
+
+    private Battery pack(Catalogue catalogue) {
         either("--battery", battery, "--cells", cells);
         String name = battery;
         if (name != null) {

@@ -81,6 +81,7 @@ public final class RunWriter {
                 stock.spars(),
                 stock.motors(),
                 stock.propellers(),
+                stock.fans(),
                 stock.batteries(),
                 stock.controllers(),
                 stock.servos(),

@@ -121,7 +121,7 @@ final class DesignTexts {
         if (plant != null) {
             return plant.motor().name();
         }
-        return design.power() instanceof Power.DuctedFan fan ? fan.motor().name() : "";
+        return "";
     }
 
     private static String controller(Design design) {

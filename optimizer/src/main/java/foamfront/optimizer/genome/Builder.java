@@ -25,6 +25,8 @@ import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.design.WorkshopRules;
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
 import foamfront.model.parts.Wheel;
 import java.util.ArrayList;
 import java.util.List;
@@ -169,18 +171,27 @@ final class Builder {
     }
 
     private Power power() {
+        Battery battery = genome.parts.batteries.get(part(PartGenes.Kind.BATTERY));
+        Controller controller = genome.parts.controllers.get(part(PartGenes.Kind.CONTROLLER));
+        if (layout.power() == PowerKind.DUCTED_FAN) {
+            return new Power.DuctedFan(genome.parts.fans.get(part(PartGenes.Kind.FAN)), battery, controller);
+        }
         PowerPlant plant = new PowerPlant(
                 genome.parts.motors.get(part(PartGenes.Kind.MOTOR)),
                 genome.parts.propellers.get(part(PartGenes.Kind.PROPELLER)),
-                genome.parts.batteries.get(part(PartGenes.Kind.BATTERY)),
-                genome.parts.controllers.get(part(PartGenes.Kind.CONTROLLER)));
-        if (layout.power() == PowerKind.NOSE_TRACTOR) {
-            return new Power.NoseTractor(plant);
-        }
-        if (layout.power() == PowerKind.PUSHER) {
-            return new Power.Pusher(plant);
-        }
-        throw unsupported(layout.power().words());
+                battery,
+                controller);
+        return switch (layout.power()) {
+            case NOSE_TRACTOR -> new Power.NoseTractor(plant);
+            case PUSHER -> new Power.Pusher(plant);
+            case TWIN_TRACTOR ->
+                new Power.TwinTractor(
+                        plant,
+                        Grid.snap(
+                                WorkshopRules.motorStation(plant.propeller(), of(DesignVariable.BODY_WIDTH)),
+                                genome.dimensions.increment()));
+            default -> throw unsupported(layout.power().words());
+        };
     }
 
     private Undercarriage undercarriage() {

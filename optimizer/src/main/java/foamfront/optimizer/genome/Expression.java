@@ -52,6 +52,12 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (!Genome.hasWheels(kind(genome, Digit.UNDERCARRIAGE))) {
             parts[PartGenes.Kind.WHEEL.ordinal()] = 0;
         }
+        if (Genome.hasPropeller(kind(genome, Digit.POWER))) {
+            parts[PartGenes.Kind.FAN.ordinal()] = 0;
+        } else {
+            parts[PartGenes.Kind.MOTOR.ordinal()] = 0;
+            parts[PartGenes.Kind.PROPELLER.ordinal()] = 0;
+        }
         return this;
     }
 

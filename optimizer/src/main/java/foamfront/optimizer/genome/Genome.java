@@ -4,6 +4,7 @@ import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.TailKind;
 import foamfront.model.design.UndercarriageKind;
@@ -103,7 +104,12 @@ public final class Genome {
     private void addPart(PartGenes.Kind kind) {
         int count = parts.list(kind).size();
         // The spar is not tied to its kind here: a repaired joint may bring a stock spar back.
-        List<Condition> when = kind == PartGenes.Kind.WHEEL ? when(Digit.UNDERCARRIAGE, Genome::hasWheels) : List.of();
+        List<Condition> when = switch (kind) {
+            case WHEEL -> when(Digit.UNDERCARRIAGE, Genome::hasWheels);
+            case MOTOR, PROPELLER -> when(Digit.POWER, Genome::hasPropeller);
+            case FAN -> when(Digit.POWER, power -> !hasPropeller(power));
+            default -> List.of();
+        };
         if (count > 1 && when != null) {
             ofPart[kind.ordinal()] = add(new Variable.Ordinal(kind.words, count, when));
         }
@@ -156,6 +162,11 @@ public final class Genome {
         return undercarriage == UndercarriageKind.TAIL_WHEEL
                 || undercarriage == UndercarriageKind.TRICYCLE
                 || undercarriage == UndercarriageKind.AMPHIBIAN;
+    }
+
+    /** Among the powers that are computed only the fan has none. */
+    static boolean hasPropeller(Object power) {
+        return power != PowerKind.DUCTED_FAN;
     }
 
     static boolean hasAilerons(Object controls) {
@@ -310,8 +321,10 @@ public final class Genome {
     public BigInteger designs() {
         BigInteger product = BigInteger.valueOf(layouts.buildable());
         for (PartGenes.Kind kind : PartGenes.Kind.values()) {
-            product = product.multiply(
-                    BigInteger.valueOf(Math.max(1, parts.list(kind).size())));
+            product = product.multiply(BigInteger.valueOf(
+                    ofPart[kind.ordinal()] == NONE
+                            ? 1
+                            : Math.max(1, parts.list(kind).size())));
         }
         for (DesignVariable dimension : DIMENSIONS) {
             Grid grid = dimensions.grid(dimension);

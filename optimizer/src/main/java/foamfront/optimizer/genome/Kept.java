@@ -97,6 +97,7 @@ public final class Kept {
                 keptPart("wing", PartGenes.Kind.SPAR, open.spars()),
                 keptPart("power", PartGenes.Kind.MOTOR, open.motors()),
                 keptPart("power", PartGenes.Kind.PROPELLER, open.propellers()),
+                keptPart("power", PartGenes.Kind.FAN, open.fans()),
                 kept("power", design.power().battery(), open.batteries()),
                 keptPart("power", PartGenes.Kind.CONTROLLER, open.controllers()),
                 kept("radio", design.radio().servo(), open.servos()),

@@ -3,6 +3,7 @@ package foamfront.optimizer.genome;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Propeller;
@@ -24,6 +25,7 @@ final class PartGenes {
     final List<Board> boards;
     final List<Motor> motors;
     final List<Propeller> propellers;
+    final List<Fan> fans;
     final List<Battery> batteries;
     final List<Controller> controllers;
     final List<Spar> spars;
@@ -35,6 +37,7 @@ final class PartGenes {
         boards = sorted(stock.boards(), Board::thickness, Board::arealDensity);
         motors = sorted(stock.motors(), PartGenes::power, Motor::speedConstant);
         propellers = sorted(stock.propellers(), Propeller::diameter, Propeller::pitch);
+        fans = sorted(stock.fans(), Fan::diameter, fan -> fan.motor().speedConstant());
         batteries = sorted(stock.batteries(), battery -> battery.cells() * battery.capacity(), Battery::mass);
         controllers = sorted(stock.controllers(), Controller::current, Controller::mass);
         spars = sorted(stock.spars(), Spar::moment, Spar::linearMass);
@@ -73,6 +76,7 @@ final class PartGenes {
             case BOARD -> boards;
             case MOTOR -> motors;
             case PROPELLER -> propellers;
+            case FAN -> fans;
             case BATTERY -> batteries;
             case CONTROLLER -> controllers;
             case SPAR -> spars;
@@ -87,6 +91,7 @@ final class PartGenes {
         BOARD("board"),
         MOTOR("motor"),
         PROPELLER("propeller"),
+        FAN("fan"),
         BATTERY("battery"),
         CONTROLLER("controller"),
         SPAR("stock spar"),

@@ -3,6 +3,7 @@ package foamfront.optimizer.genome;
 import foamfront.model.design.Arrangement;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.Drive;
 import foamfront.model.design.Fin;
 import foamfront.model.design.Load;
 import foamfront.model.design.Planform;
@@ -90,13 +91,14 @@ final class Reading {
     }
 
     static @Nullable Part part(Design design, PartGenes.Kind kind) {
-        PowerPlant plant = plant(design);
+        Drive drive = drive(design);
         return switch (kind) {
             case BOARD -> design.board();
-            case MOTOR -> plant == null ? null : plant.motor();
-            case PROPELLER -> plant == null ? null : plant.propeller();
+            case MOTOR -> drive instanceof PowerPlant plant ? plant.motor() : null;
+            case PROPELLER -> drive instanceof PowerPlant plant ? plant.propeller() : null;
+            case FAN -> drive instanceof Power.DuctedFan ducted ? ducted.fan() : null;
             case BATTERY -> design.power().battery();
-            case CONTROLLER -> plant == null ? null : plant.controller();
+            case CONTROLLER -> drive == null ? null : drive.controller();
             case SPAR -> design.wing().build().spar() instanceof WingSpar.Stock stock ? stock.spar() : null;
             case WHEEL -> wheel(design);
             case SERVO -> design.radio().servo();
@@ -104,7 +106,13 @@ final class Reading {
         };
     }
 
-    private static @Nullable PowerPlant plant(Design design) {
+    private static @Nullable Drive drive(Design design) {
+        if (design.power() instanceof Power.DuctedFan fan) {
+            return fan;
+        }
+        if (design.power() instanceof Power.TwinTractor twin) {
+            return twin.plant();
+        }
         if (design.power() instanceof Power.NoseTractor tractor) {
             return tractor.plant();
         }

@@ -3,6 +3,7 @@ package foamfront.optimizer.runs;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Propeller;
@@ -56,6 +57,22 @@ public final class PartSheets {
             .number("pitch", Unit.INCH, Propeller::pitch)
             .number("blades", Unit.COUNT, Propeller::blades)
             .number("mass", Unit.GRAM, Propeller::mass));
+    private static final Sheet<Fan> FANS = new Sheet<Fan>("fans", Fan.class)
+            .number("diameter", Unit.MILLIMETRE, fan -> fan.law().diameter())
+            .number("hub", Unit.MILLIMETRE, fan -> fan.law().hub())
+            .number("exit", Unit.PERCENT, fan -> fan.law().exit())
+            .number("rotor efficiency", Unit.PERCENT, fan -> fan.law().efficiency())
+            .number("thrust", Unit.NEWTON, fan -> fan.law().thrust())
+            .number("speed", Unit.REVOLUTION_PER_MINUTE, fan -> fan.law().rotation())
+            .number("mass", Unit.GRAM, Fan::mass)
+            .number("motor mass", Unit.GRAM, fan -> fan.motor().mass())
+            .number("motor diameter", Unit.MILLIMETRE, fan -> fan.motor().diameter())
+            .number("motor length", Unit.MILLIMETRE, fan -> fan.motor().length())
+            .number("speed constant", Unit.RPM_PER_VOLT, fan -> fan.motor().speedConstant())
+            .number("resistance", Unit.MILLIOHM, fan -> fan.motor().resistance())
+            .number("no-load current", Unit.AMPERE, fan -> fan.motor().noLoadCurrent())
+            .number("no-load voltage", Unit.VOLT, fan -> fan.motor().noLoadVoltage())
+            .number("continuous power", Unit.WATT, fan -> fan.motor().continuousPower());
     private static final Sheet<Battery> BATTERIES = new Sheet<Battery>("batteries", Battery.class)
             .number("cells", Unit.COUNT, Battery::cells)
             .number("capacity", Unit.MILLIAMPERE_HOUR, Battery::capacity)
@@ -92,7 +109,7 @@ public final class PartSheets {
             .number("mass", Unit.GRAM, Wheel::mass);
 
     private static final List<Sheet<?>> ALL =
-            List.of(BOARDS, SPARS, MOTORS, PROPELLERS, BATTERIES, CONTROLLERS, SERVOS, RECEIVERS, WHEELS);
+            List.of(BOARDS, SPARS, MOTORS, PROPELLERS, FANS, BATTERIES, CONTROLLERS, SERVOS, RECEIVERS, WHEELS);
 
     private PartSheets() {}
 

@@ -130,11 +130,15 @@ public final class DesignKeys {
 
     // power
     static final Key POWER_KIND = Key.choice("kind", PowerKind.values(), "where the motor is; nose tractor");
-    static final Key MOTOR = part("motor").must();
-    static final Key PROPELLER = part("propeller").must();
+    static final Key MOTOR = Key.of("motor", new Shape.PartName("motor"), "of a propeller; a fan has its own");
+    static final Key PROPELLER = Key.of("propeller", new Shape.PartName("propeller"), "all but a ducted fan need one");
+    static final Key FAN = Key.of("fan", new Shape.PartName("fan"), "a ducted fan unit with its motor");
+    static final Key MOTOR_STATION =
+            length("motor station", 0.02, 2, "of a twin's motors from the middle; propellers 25 mm clear of the body");
     static final Key BATTERY = part("battery").must();
     static final Key CONTROLLER = part("controller").must();
-    static final KeyTable POWER = KeyTable.of("What drives it.", POWER_KIND, MOTOR, PROPELLER, BATTERY, CONTROLLER);
+    static final KeyTable POWER =
+            KeyTable.of("What drives it.", POWER_KIND, MOTOR, PROPELLER, FAN, MOTOR_STATION, BATTERY, CONTROLLER);
 
     // undercarriage
     static final Key GEAR_KIND = Key.choice("kind", UndercarriageKind.values(), "of undercarriage; none");

@@ -20,14 +20,20 @@ import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingKind;
 import foamfront.model.design.WorkshopRules;
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
+import foamfront.model.parts.Part;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
 import foamfront.model.parts.Wheel;
+import foamfront.model.units.Unit;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.faults.Faults;
 import foamfront.optimizer.faults.StudyException;
 import foamfront.optimizer.yaml.Fields;
+import foamfront.optimizer.yaml.Key;
 import foamfront.optimizer.yaml.Value;
 import foamfront.optimizer.yaml.Yaml;
 import foamfront.optimizer.yaml.YamlReader;
@@ -111,7 +117,7 @@ public final class DesignReader {
                 airframe.wing(wingTable, kind, body),
                 airframe.tail(file.under(DesignKeys.TAIL_KEY), kind, body),
                 body,
-                power(file.under(DesignKeys.POWER_KEY)),
+                power(file.under(DesignKeys.POWER_KEY), body.width()),
                 undercarriage(file.under(DesignKeys.GEAR_KEY)),
                 controls(controlTable, airframe, ailerons, tailed),
                 file.part(
@@ -144,24 +150,48 @@ public final class DesignReader {
                 : new Body.SquareTube(length, width, height, nose);
     }
 
-    private Power power(Rules table) {
+    private Power power(Rules table, double bodyWidth) {
         PowerKind kind = table.choice(DesignKeys.POWER_KIND, PowerKind.values(), PowerKind.NOSE_TRACTOR);
+        Battery battery = table.part(
+                DesignKeys.BATTERY, catalogue.batteries(), catalogue.batteries().get(0));
+        Controller controller = table.part(
+                DesignKeys.CONTROLLER,
+                catalogue.controllers(),
+                catalogue.controllers().get(0));
+        if (kind == PowerKind.DUCTED_FAN) {
+            refuse(table, kind, DesignKeys.MOTOR, DesignKeys.PROPELLER, DesignKeys.MOTOR_STATION);
+            Fan fan = needed(table, DesignKeys.FAN, catalogue.fans());
+            return new Power.DuctedFan(fan, battery, controller);
+        }
+        refuse(table, kind, DesignKeys.FAN);
         PowerPlant plant = new PowerPlant(
-                table.part(
-                        DesignKeys.MOTOR, catalogue.motors(), catalogue.motors().get(0)),
-                table.part(
-                        DesignKeys.PROPELLER,
-                        catalogue.propellers(),
-                        catalogue.propellers().get(0)),
-                table.part(
-                        DesignKeys.BATTERY,
-                        catalogue.batteries(),
-                        catalogue.batteries().get(0)),
-                table.part(
-                        DesignKeys.CONTROLLER,
-                        catalogue.controllers(),
-                        catalogue.controllers().get(0)));
+                needed(table, DesignKeys.MOTOR, catalogue.motors()),
+                needed(table, DesignKeys.PROPELLER, catalogue.propellers()),
+                battery,
+                controller);
+        if (kind == PowerKind.TWIN_TRACTOR) {
+            double station = WorkshopRules.motorStation(plant.propeller(), bodyWidth);
+            return new Power.TwinTractor(plant, table.quantity(DesignKeys.MOTOR_STATION, station, Unit.MILLIMETRE));
+        }
+        refuse(table, kind, DesignKeys.MOTOR_STATION);
         return kind == PowerKind.PUSHER ? new Power.Pusher(plant) : new Power.NoseTractor(plant);
+    }
+
+    private static void refuse(Rules table, PowerKind kind, Key... keys) {
+        for (Key key : keys) {
+            if (table.has(key)) {
+                table.fault(key, "'" + kind.words() + "' has none", "Delete the key.");
+            }
+        }
+    }
+
+    /** A part that this kind of power must have. */
+    private static <P extends Part> P needed(Rules table, Key key, List<P> parts) {
+        if (!table.has(key)) {
+            table.fault(key, "the key is missing", "Name a " + key.name() + " of the catalogue.");
+            return parts.get(0);
+        }
+        return table.part(key, parts, parts.get(0));
     }
 
     private Undercarriage undercarriage(Rules table) {

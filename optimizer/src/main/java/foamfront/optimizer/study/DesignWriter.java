@@ -4,6 +4,7 @@ import foamfront.model.design.Body;
 import foamfront.model.design.Choice;
 import foamfront.model.design.Controls;
 import foamfront.model.design.Design;
+import foamfront.model.design.Drive;
 import foamfront.model.design.Fin;
 import foamfront.model.design.Load;
 import foamfront.model.design.Planform;
@@ -149,20 +150,31 @@ public final class DesignWriter {
     }
 
     private void power(Power power) {
-        PowerPlant plant;
+        Drive drive;
         if (power instanceof Power.NoseTractor tractor) {
-            plant = tractor.plant();
+            drive = tractor.plant();
         } else if (power instanceof Power.Pusher pusher) {
-            plant = pusher.plant();
+            drive = pusher.plant();
+        } else if (power instanceof Power.TwinTractor twin) {
+            drive = twin.plant();
+        } else if (power instanceof Power.DuctedFan fan) {
+            drive = fan;
         } else {
             throw unwritable(power.kind());
         }
         line("power:");
         choice("kind", power.kind());
-        value("motor", quoted(plant.motor().name()));
-        value("propeller", quoted(plant.propeller().name()));
-        value("battery", quoted(plant.battery().name()));
-        value("controller", quoted(plant.controller().name()));
+        if (drive instanceof PowerPlant plant) {
+            value("motor", quoted(plant.motor().name()));
+            value("propeller", quoted(plant.propeller().name()));
+        } else {
+            value("fan", quoted(drive.rotor().name()));
+        }
+        if (power instanceof Power.TwinTractor twin) {
+            length("motor station", twin.y());
+        }
+        value("battery", quoted(drive.battery().name()));
+        value("controller", quoted(drive.controller().name()));
     }
 
     private void undercarriage(Undercarriage gear) {

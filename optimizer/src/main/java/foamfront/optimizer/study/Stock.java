@@ -3,6 +3,7 @@ package foamfront.optimizer.study;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Receiver;
@@ -17,6 +18,7 @@ public record Stock(
         List<Spar> spars,
         List<Motor> motors,
         List<Propeller> propellers,
+        List<Fan> fans,
         List<Battery> batteries,
         List<Controller> controllers,
         List<Servo> servos,
@@ -27,6 +29,7 @@ public record Stock(
         spars = List.copyOf(spars);
         motors = List.copyOf(motors);
         propellers = List.copyOf(propellers);
+        fans = List.copyOf(fans);
         batteries = List.copyOf(batteries);
         controllers = List.copyOf(controllers);
         servos = List.copyOf(servos);

@@ -19,6 +19,7 @@ final class StockReader {
                 chosen(file, StudyKeys.SPARS, catalogue.spars(), "spar"),
                 chosen(file, StudyKeys.MOTORS, catalogue.motors(), "motor"),
                 chosen(file, StudyKeys.PROPELLERS, catalogue.propellers(), "propeller"),
+                chosen(file, StudyKeys.FANS, catalogue.fans(), "fan"),
                 chosen(file, StudyKeys.BATTERIES, catalogue.batteries(), "battery"),
                 chosen(file, StudyKeys.CONTROLLERS, catalogue.controllers(), "controller"),
                 chosen(file, StudyKeys.SERVOS, catalogue.servos(), "servo"),

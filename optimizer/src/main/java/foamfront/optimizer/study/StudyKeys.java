@@ -152,6 +152,7 @@ public final class StudyKeys {
     static final Key SPARS = parts("spars", "spar");
     static final Key MOTORS = parts("motors", "motor");
     static final Key PROPELLERS = parts("propellers", "propeller");
+    static final Key FANS = parts("fans", "fan");
     static final Key BATTERIES = parts("batteries", "battery");
     static final Key CONTROLLERS = parts("controllers", "controller");
     static final Key SERVOS = parts("servos", "servo");
@@ -186,6 +187,7 @@ public final class StudyKeys {
             SPARS,
             MOTORS,
             PROPELLERS,
+            FANS,
             BATTERIES,
             CONTROLLERS,
             SERVOS,

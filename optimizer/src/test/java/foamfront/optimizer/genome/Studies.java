@@ -24,6 +24,8 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Fan;
+import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
@@ -127,7 +129,7 @@ public final class Studies {
                         new WingChoice(WingKind.FLYING_WING, WingHeight.HIGH)),
                 List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE),
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
-                List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER),
+                List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
                 List.of(Covering.values()),
                 List.of(WingTips.values()),
@@ -144,6 +146,7 @@ public final class Studies {
                 List.of(spar("tube 8/6", 0.008), spar("tube 6/4", 0.006)),
                 List.of(motor("2212-920", 0.06, 920), motor("2216-1100", 0.075, 1100), motor("2205-1500", 0.03, 1500)),
                 List.of(propeller("10x4.5", 10, 4.5), propeller("9x5", 9, 5), propeller("8x4", 8, 4)),
+                List.of(fan("64 mm", 0.064, 7), fan("50 mm", 0.05, 4)),
                 List.of(
                         battery("3S 2200", 3, 2.2, 0.18),
                         battery("2S 1300", 2, 1.3, 0.08),
@@ -164,6 +167,11 @@ public final class Studies {
 
     private static Motor motor(String name, double mass, double rpmPerVolt) {
         return new Motor(name, mass, 0.028, 0.03, rpmPerVolt * Math.PI / 30, 0.1, 0.8, 10, 0, 15, INVENTED);
+    }
+
+    private static Fan fan(String name, double diameter, double thrust) {
+        FanLaw law = new FanLaw(diameter, 0.4 * diameter, 0.9, 0.8, thrust, 600);
+        return new Fan(name, law, 0.09, motor(name, 0.05, 3000), 20, INVENTED);
     }
 
     private static Propeller propeller(String name, double diameter, double pitch) {

@@ -1,0 +1,50 @@
+package foamfront.model.propulsion;
+
+import foamfront.model.design.Body;
+import foamfront.model.design.Design;
+import foamfront.model.design.Power;
+
+/**
+ * What an aeroplane does to the propeller on it.
+ *
+ * <ul>
+ *   <li>A body behind a nose propeller slows the air that meets it: V' = V (1 − 0.329 S / D²), S the body's largest section and D
+ *       the diameter (D. P. Raymer, Aircraft Design, ch. 13, from memory). What the slipstream adds to the body's drag is counted
+ *       with the drag.
+ *   <li>A pusher runs in the wake of wing and pylon and loses 2 to 5 % of its thrust (Raymer, the same chapter, from memory); and
+ *       its blades chop the wake: 3 dB louder (common practice), which is 13 % of tip speed where sound goes with its power of 5.5
+ *       (derived).
+ * </ul>
+ */
+public final class Installation {
+    private static final double BLOCKAGE = 0.329;
+
+    /** Past this a body is no longer small beside its propeller; judgement. */
+    private static final double LEAST_INFLOW = 0.8;
+
+    private static final double PUSHER_THRUST = 0.965;
+    private static final double PUSHER_NOISE = 1.13;
+
+    private Installation() {}
+
+    /** Airspeed that meets the rotor over that of flight. */
+    public static double inflow(Design design) {
+        if (!(design.power() instanceof Power.NoseTractor tractor)) {
+            return 1;
+        }
+        Body body = design.body();
+        double diameter = tractor.plant().propeller().diameter();
+        double blocked = BLOCKAGE * body.width() * body.height() / (diameter * diameter);
+        return Math.max(LEAST_INFLOW, 1 - blocked);
+    }
+
+    /** Thrust over that of the rotor alone. */
+    public static double thrustShare(Power power) {
+        return power instanceof Power.Pusher ? PUSHER_THRUST : 1;
+    }
+
+    /** Noise index over that of the rotor alone. */
+    public static double noise(Power power) {
+        return power instanceof Power.Pusher ? PUSHER_NOISE : 1;
+    }
+}

@@ -1,0 +1,44 @@
+package foamfront.model.appraisal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foamfront.model.Arrangements;
+import foamfront.model.Records;
+import foamfront.model.Samples;
+import foamfront.model.design.Design;
+import foamfront.model.design.Power;
+import foamfront.model.factors.Factors;
+import foamfront.model.mission.Measure;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class OneMotorOutTest {
+    /** Leads grow with the station and with them the weight and the stall speed. */
+    private static final double LEADS = 0.05;
+
+    @Test
+    void motorsTwiceAsFarOutTakeTwiceTheRudder() {
+        double near = of(new Power.TwinTractor(Samples.plant(), 0.16));
+        double far = of(new Power.TwinTractor(Samples.plant(), 0.32));
+        assertThat(near).isPositive();
+        assertThat(far / near).isCloseTo(2, within(2 * LEADS));
+    }
+
+    @Test
+    void onlyATwinHasAMotorToLose() {
+        assertThat(of(new Power.NoseTractor(Samples.plant()))).isNaN();
+        assertThat(value(Arrangements.of("fan"))).isNaN();
+    }
+
+    private static double of(Power power) {
+        return value(Records.with(Arrangements.of("trainer"), "power", power));
+    }
+
+    private static double value(Design design) {
+        return new Appraiser(List.of())
+                .appraise(design, Samples.mission(), Factors.NOMINAL)
+                .measures()
+                .of(Measure.ONE_MOTOR_OUT);
+    }
+}

@@ -1,0 +1,53 @@
+package foamfront.model.parts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FanLawTest {
+    private static final double ROUNDING = 1e-9;
+
+    /** Cubics through four points of a smooth curve. */
+    private static final double CUBIC = 0.01;
+
+    private static final double DENSITY = 1.225;
+
+    @ParameterizedTest(name = "{0} m")
+    @CsvSource({"0.050, 0.020, 0.78, 4.45, 667", "0.064, 0.026, 0.8, 7.1, 600", "0.070, 0.030, 0.83, 15.3, 600"})
+    void theQuotedThrustComesBackAtTheQuotedSpeed(
+            double diameter, double hub, double efficiency, double thrust, double rotation) {
+        FanLaw law = new FanLaw(diameter, hub, 0.9, efficiency, thrust, rotation);
+        double scale = DENSITY * rotation * rotation * StrictMath.pow(diameter, 4);
+        assertThat(scale * law.thrustCoefficient(0)).isCloseTo(thrust, within(ROUNDING * thrust));
+        // Air power T V_e / 2 over shaft power.
+        double jet = Math.sqrt(thrust / (DENSITY * 0.9 * 0.25 * Math.PI * (diameter * diameter - hub * hub)));
+        double shaft = scale * rotation * diameter * law.powerCoefficient(0);
+        assertThat(0.5 * thrust * jet / shaft).isCloseTo(law.staticEfficiency(), within(ROUNDING));
+    }
+
+    @ParameterizedTest(name = "exit {0}")
+    @CsvSource({"0.7", "0.8", "0.9", "1.0"})
+    void theCubicsFollowTheLaw(double exit) {
+        FanLaw law = new FanLaw(0.064, 0.026, exit, 0.8, 7.1, 600);
+        PropellerCurves curves = law.curves();
+        for (double j = 0; j < curves.furthestAdvance(); j += 0.01) {
+            assertThat(curves.thrustCoefficient(j, 0))
+                    .isCloseTo(law.thrustCoefficient(j), within(CUBIC * law.thrustCoefficient(0)));
+            assertThat(curves.powerCoefficient(j, 0))
+                    .isCloseTo(law.powerCoefficient(j), within(CUBIC * law.powerCoefficient(0)));
+        }
+        assertThat(law.thrustCoefficient(curves.furthestAdvance())).isCloseTo(0, within(ROUNDING));
+    }
+
+    @ParameterizedTest(name = "J {0}")
+    @CsvSource({"0.2", "0.5", "0.9"})
+    void efficiencyIsFroudesTimesTheLosses(double j) {
+        FanLaw law = new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600);
+        double whole = j * law.thrustCoefficient(j) / law.powerCoefficient(j);
+        double froude = 2 / (1 + law.jet(j) / j);
+        // Duct losses take a share of jet and inlet energy: below the rotor's efficiency, above half of it.
+        assertThat(whole / froude).isBetween(0.5 * 0.8, 0.8);
+    }
+}
