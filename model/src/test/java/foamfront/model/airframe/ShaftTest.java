@@ -8,6 +8,7 @@ import foamfront.model.Records;
 import foamfront.model.Samples;
 import foamfront.model.design.Design;
 import foamfront.model.design.Power;
+import foamfront.model.parts.Fan;
 import org.junit.jupiter.api.Test;
 
 class ShaftTest {
@@ -41,6 +42,19 @@ class ShaftTest {
         assertThat(shaft(Records.with(PUSHER, "power", new Power.Unpowered(Samples.battery())))
                         .radius())
                 .isZero();
+    }
+
+    @Test
+    void aFanStandsBehindTheReceiverWithItsIntakesADiameterAheadAndNoDiscInTheOpen() {
+        Design design = Arrangements.of("fan");
+        Bay bay = Airframe.of(design).stations().bay();
+        Shaft shaft = shaft(design);
+        double diameter = Samples.fan().diameter();
+        double receiverEnd = bay.radioX() + 0.5 * design.radio().receiver().length();
+        assertThat(shaft.motorX()).isEqualTo(bay.fanX());
+        assertThat(shaft.motorX() - 0.5 * Fan.LENGTH * diameter).isCloseTo(receiverEnd + Bay.GAP, within(ROUNDING));
+        assertThat(shaft.x()).isCloseTo(shaft.motorX() - diameter, within(ROUNDING));
+        assertThat(shaft.radius()).isZero();
     }
 
     @Test

@@ -14,6 +14,7 @@ import foamfront.model.design.Nose;
 import foamfront.model.design.Power;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.Measure;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PropellerClearanceTest {
@@ -95,8 +96,10 @@ class PropellerClearanceTest {
     @Test
     void withoutAPropellerThereIsNoGapToJudge() {
         Design glider = Records.with(PUSHER, "power", new Power.Unpowered(Samples.battery()));
-        Workbench w = new Workbench(glider, Samples.mission(), Factors.NOMINAL);
-        WorkshopStage.run(w);
-        assertThat(w.applies(Measure.PROPELLER_CLEARANCE)).isFalse();
+        for (Design design : List.of(glider, Arrangements.of("fan"))) {
+            Workbench w = new Workbench(design, Samples.mission(), Factors.NOMINAL);
+            WorkshopStage.run(w);
+            assertThat(w.applies(Measure.PROPELLER_CLEARANCE)).isFalse();
+        }
     }
 }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PowerKindsTest {
     private static final String FAN = """
             design: ridge jet
-            wing: {height: shoulder, span: 1.0 m, root chord: 210 mm, taper: 0.75, dihedral: 3 deg, incidence: 2 deg, leading edge: {x: 450 mm}, spar: tube 6/4, joint: plug in}
+            wing: {height: shoulder, span: 1.0 m, root chord: 210 mm, taper: 0.75, dihedral: 3 deg, incidence: 2 deg, leading edge: {x: 470 mm}, spar: tube 6/4, joint: plug in}
             tail: {kind: conventional, span: 420 mm, chord: 130 mm, fin: {height: 170 mm, chord: 130 mm}}
             body: {kind: square tube, length: 1100 mm, width: 90 mm, height: 90 mm}
             power: {kind: ducted fan, fan: 64 mm 3150, battery: 3S 2200, controller: 40 A}

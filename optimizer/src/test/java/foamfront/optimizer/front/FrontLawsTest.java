@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FrontLawsTest {
     private static final int CASES = 200;
 
-    // seed 4 draws one row that beats all others
+    // seed 3 draws one row that beats all others
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {1, 2, 3, 5, 6})
+    @ValueSource(longs = {1, 2, 4, 5, 6})
     void noRowBeatsAnother(long seed) {
         Front front = Front.of(Rows.AIMS, Rows.random(300, seed));
         assertThat(front.size()).isGreaterThan(1);
@@ -109,8 +109,8 @@ class FrontLawsTest {
     void layoutsShareOutTheCandidatesAndNoneIsLost(long seed) {
         List<Row> candidates = Rows.random(300, seed);
         var layouts = Front.byLayout(Rows.AIMS, candidates);
-        // Six of monoplanes, three of biplanes, two of flying wings.
-        assertThat(layouts).hasSize(11);
+        // Four powers: twelve of monoplanes, nine of biplanes, which have no pusher, four of flying wings.
+        assertThat(layouts).hasSize(25);
         layouts.forEach((words, front) ->
                 assertThat(front.rows()).allMatch(row -> row.layout().equals(words)));
         List<Row> all = new ArrayList<>();
