@@ -77,7 +77,9 @@ class RowLawsTest {
         if (controller != null) {
             row.add(Stretch.about("controller", bay.controllerX(), controller.length()));
         }
-        row.add(Stretch.about("servos", bay.servoX(), design.radio().servo().length()));
+        if (airframe.servos().tail() > 0) {
+            row.add(Stretch.about("servos", bay.servoX(), design.radio().servo().length()));
+        }
         row.add(Stretch.about(
                 "receiver", bay.radioX(), design.radio().receiver().length()));
         double length = design.power().battery().length();
