@@ -15,6 +15,9 @@ public final class Records {
     /** What a figure of zero is moved to: rad, W or m. */
     private static final double FROM_ZERO = 0.02;
 
+    /** A tail boom is a tube as it is sold: shaken, its bore can outgrow it. */
+    private static final String BOOM = "body.boom.";
+
     private Records() {}
 
     /** Paths of every number in a tree. */
@@ -77,12 +80,13 @@ public final class Records {
         return changed(root, (path, value) -> path.equals(at) ? replacement : value);
     }
 
-    /** A copy with every length, mass and ratio moved at random by up to a share, whole numbers left. */
+    /** A copy with every length, mass and ratio moved at random by up to a share, whole numbers and a tail boom left. */
     public static <T> T shaken(T root, double share, SplittableRandom random) {
         return changed(
                 root,
-                (path, value) ->
-                        value instanceof Double d ? (Object) (d * (1 + share * (2 * random.nextDouble() - 1))) : value);
+                (path, value) -> value instanceof Double d && !path.startsWith(BOOM)
+                        ? (Object) (d * (1 + share * (2 * random.nextDouble() - 1)))
+                        : value);
     }
 
     @SuppressWarnings("unchecked") // mapped gives back a record of the class it took

@@ -101,7 +101,8 @@ class AppraisalRelationsLawsTest {
             double coefficient = point.profileDrag() + point.inducedDrag() + point.parasiteDrag();
             assertThat(pressureArea * point.liftCoefficient()).isCloseTo(weight, within(ROUNDING * weight));
             assertThat(point.drag()).isCloseTo(pressureArea * coefficient, within(ROUNDING * weight));
-            double excess = (power.available() - power.required()) * point.speed() / weight;
+            double pulled = bench.flight.pulledDrag(power.available(), point.speed(), FlightStage.streamArea(bench));
+            double excess = (power.available() - pulled) * point.speed() / weight;
             assertThat(power.climb()).isCloseTo(excess, within(ROUNDING));
             assertThat(power.required()).isGreaterThanOrEqualTo(point.drag());
             if (!Double.isNaN(power.throttle())) {
@@ -113,7 +114,7 @@ class AppraisalRelationsLawsTest {
         }
     }
 
-    /** What is added is what the scales show, and it stalls faster and climbs worse. */
+    /** What is added is what the scales show; it climbs worse and, where it still balances at the same point, stalls faster. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void addedMassIsAdded(long seed) {
@@ -124,7 +125,9 @@ class AppraisalRelationsLawsTest {
 
         assertThat(heavy.of(Measure.MASS)).isCloseTo(light.of(Measure.MASS) + 0.02, within(ROUNDING));
         assertThat(heavy.of(Measure.EMPTY_MASS)).isCloseTo(light.of(Measure.EMPTY_MASS) + 0.02, within(ROUNDING));
-        assertThat(heavy.of(Measure.STALL_SPEED)).isGreaterThan(light.of(Measure.STALL_SPEED));
+        if (light.of(Measure.BALANCE_SHIFT) == 0 && heavy.of(Measure.BALANCE_SHIFT) == 0) {
+            assertThat(heavy.of(Measure.STALL_SPEED)).isGreaterThan(light.of(Measure.STALL_SPEED));
+        }
         assertThat(heavy.of(Measure.CLIMB_RATE)).isLessThan(light.of(Measure.CLIMB_RATE));
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import foamfront.model.Arrangements;
 import foamfront.model.design.Design;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** What must hold between two conditions of one trimmed aeroplane, over two hundred designs of every arrangement. */
@@ -90,17 +91,19 @@ class TrimRelationsLawsTest {
             // From a stall slow enough for the speed of least power to lie inside the table, wherever on it.
             double slowest = Math.sqrt(weight / qArea * Math.sqrt(k / (3 * zeroLift)));
             table.spread(slowest / random.nextDouble(1.2, 1.6));
+            DoubleUnaryOperator curve = v -> {
+                double c = weight / (qArea * v * v);
+                return qArea * v * v * (zeroLift + k * c * c);
+            };
             double[] power = new double[SpeedTable.SIZE];
             for (int i = 0; i < SpeedTable.SIZE; i++) {
-                double pressureArea = qArea * table.speed[i] * table.speed[i];
-                double lift = weight / pressureArea;
-                table.drag[i] = pressureArea * (zeroLift + k * lift * lift);
+                table.drag[i] = curve.applyAsDouble(table.speed[i]);
                 power[i] = table.drag[i] * table.speed[i];
             }
-            table.minimise(table.drag);
+            table.minimise(table.drag, 0, curve);
             double glide = table.at();
             assertThat(table.value()).isCloseTo(2 * weight * Math.sqrt(k * zeroLift), within(VALUE * table.value()));
-            table.minimise(power);
+            table.minimise(power, 0, v -> curve.applyAsDouble(v) * v);
             double lift = weight / (qArea * table.at() * table.at());
             assertThat(k * lift * lift / zeroLift).isCloseTo(3, within(4 * 3 * PLACE));
             assertThat(glide / table.at()).isCloseTo(StrictMath.sqrt(Math.sqrt(3)), within(2 * PLACE));

@@ -10,6 +10,8 @@ import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
 import foamfront.model.design.Place;
+import foamfront.model.design.Power;
+import foamfront.model.parts.Fan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -77,9 +79,14 @@ class RowLawsTest {
         if (controller != null) {
             row.add(Stretch.about("controller", bay.controllerX(), controller.length()));
         }
-        row.add(Stretch.about("servos", bay.servoX(), design.radio().servo().length()));
+        if (airframe.servos().tail() > 0) {
+            row.add(Stretch.about("servos", bay.servoX(), design.radio().servo().length()));
+        }
         row.add(Stretch.about(
                 "receiver", bay.radioX(), design.radio().receiver().length()));
+        if (design.power() instanceof Power.DuctedFan ducted) {
+            row.add(Stretch.about("fan", bay.fanX(), Fan.LENGTH * ducted.fan().diameter()));
+        }
         double length = design.power().battery().length();
         row.add(Stretch.about("battery", BatteryBay.of(airframe).nearest(aim, aim), length));
         List<MassItem> loads = new ArrayList<>();

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import foamfront.model.Arrangements;
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Surface;
 import foamfront.model.factors.Factors;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -45,8 +47,9 @@ class LoadRelationsLawsTest {
     /** Fast enough for the pull-up and no gust, so that the load factor is the same whatever the mass. */
     private static StructureMargins margins(Airframe airframe, double mass, double wingMass) {
         FlightLoads loads = new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5, 0, 0);
-        return Structure.margins(
-                airframe, List.of(SpanLoad.elliptic(0.5 * airframe.span(), 0.5)), loads, Factors.NOMINAL);
+        int wings = (int) airframe.surfaces().stream().filter(Surface::isWing).count();
+        List<SpanLoad> spans = Collections.nCopies(wings, SpanLoad.elliptic(0.5 * airframe.span(), 0.5 / wings));
+        return Structure.margins(airframe, spans, loads, Factors.NOMINAL);
     }
 
     /** An elliptic half load acts at 4/3π = 0.42441 of the semispan: M = 0.42441 (L/2)(b/2), derived from the ellipse. */
