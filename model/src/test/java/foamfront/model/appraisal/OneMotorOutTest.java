@@ -17,6 +17,9 @@ class OneMotorOutTest {
     /** Leads grow with the station and with them the weight and the stall speed. */
     private static final double LEADS = 0.05;
 
+    /** Ten full rudders say that there is none. */
+    private static final double NO_RUDDER = 10;
+
     @Test
     void motorsTwiceAsFarOutTakeTwiceTheRudder() {
         double near = of(new Power.TwinTractor(Samples.plant(), 0.16));
@@ -29,6 +32,17 @@ class OneMotorOutTest {
     void onlyATwinHasAMotorToLose() {
         assertThat(of(new Power.NoseTractor(Samples.plant()))).isNaN();
         assertThat(value(Arrangements.of("fan"))).isNaN();
+    }
+
+    /** Both halves of a V-tail steer; elevons cannot. */
+    @Test
+    void aVTailHoldsATwinStraightAndAWingWithoutRudderDoesNot() {
+        Power twin = new Power.TwinTractor(Samples.plant(), 0.2);
+        double upright = value(Arrangements.of("twin"));
+        assertThat(value(Records.with(Arrangements.of("V-tail"), "power", twin)))
+                .isBetween(0.3 * upright, 3 * upright);
+        assertThat(value(Records.with(Arrangements.of("flying wing"), "power", twin)))
+                .isEqualTo(NO_RUDDER);
     }
 
     private static double of(Power power) {
