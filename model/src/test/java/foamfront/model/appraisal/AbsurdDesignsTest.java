@@ -110,8 +110,11 @@ class AbsurdDesignsTest {
         Load lead = new Load("lead", 5, 0.1, 0.05, 0.05, Place.BALANCE_POINT, false, 0, 0);
         WingSection thin = new WingSection.FoldedFlatBottom(0.03);
         Design rudder = Records.with(GOOD, "controls.ailerons", false);
-        Design straight = Records.with(Arrangements.of("flying wing"), "wing.planform.sweep", 0.0);
-        Design plank = Records.with(straight, "wing.planform.tipIncidence", 0.0);
+        // As far aft as its lift is ahead of the swept wing's, so that the battery balances it, with fins for their
+        // short arm.
+        Design straight = Records.with(Arrangements.of("flying wing"), "wing.x", 0.18);
+        Design finned = Records.with(straight, "tail.fin.height", 0.3);
+        Design plank = Records.with(finned, "wing.planform.tipIncidence", 0.0);
         Design slender = Records.with(GOOD, "wing.planform.rootChord", 0.09);
         Design unspared = Records.with(GOOD, "wing.build.section", new WingSection.FlatPlate());
         Spar match = new Spar("match", Spar.Shape.ROUND, 2e-3, 2e-3, 0, 10e9, 60e6, 600, 1, 1, Provenance.INVENTED);
@@ -121,7 +124,7 @@ class AbsurdDesignsTest {
                 figure("a fin of two fingers", Measure.VERTICAL_TAIL_VOLUME, "tail.fin.height", 0.05),
                 row("a rudder with no dihedral to turn by", Measure.RUDDER_ROLL, rudder, "wing.planform.dihedral", 0.0),
                 figure("token ailerons", Measure.ROLL_RESPONSE, "controls.aileronSpan", 0.1),
-                row("tailless without reflex or sweep", Measure.TRIM_TRAVEL, plank, "wing.planform.sweep", 0.0),
+                row("tailless without reflex or sweep", Measure.ELEVON_TRIM, plank, "wing.planform.sweep", 0.0),
                 figure("a brick that stalls at a gallop", Measure.STALL_SPEED, "loads[0].mass", 1.0),
                 figure("a heavy glider thrown by hand", Measure.LAUNCH_HEIGHT, "loads[0].mass", 1.0),
                 figure("a starved motor climbs", Measure.CLIMB_RATE, "power.plant.motor.speedConstant", 40.0),
