@@ -2,6 +2,7 @@ package foamfront.model.aero;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Vents;
@@ -64,6 +65,7 @@ public final class ParasiteBuildUp {
                         + loads(airframe.design(), speed, nu)
                         + legs(airframe, speed, nu)
                         + pylon(airframe, speed, nu)
+                        + nacelles(airframe, speed, nu)
                         + struts(airframe, speed, nu)
                         + bands(airframe, speed, nu),
                 SLOWEST,
@@ -152,6 +154,15 @@ public final class ParasiteBuildUp {
         }
         Pylon pylon = Pylon.of(pusher, airframe);
         return Fittings.pylon(pylon.height(), pylon.meanChord(), pylon.thickness(), speed, nu);
+    }
+
+    /** Two boards beside each of a twin's motors. */
+    private static double nacelles(Airframe airframe, double speed, double nu) {
+        if (!(airframe.design().power() instanceof Power.TwinTractor twin)) {
+            return 0;
+        }
+        double height = Nacelle.height(twin.plant().motor().diameter());
+        return 4 * Fittings.pylon(height, Nacelle.LENGTH, airframe.body().wall(), speed, nu);
     }
 
     /** Four boards edge-on between a biplane's wings, and two that hold the upper wing above the body. */

@@ -113,7 +113,7 @@ final class FlightStage {
         FullThrottle full = w.performance.fullThrottle();
         double force = drive.rotor() instanceof Propeller propeller
                 ? motors * PropellerNormalForce.areaPerRadian(propeller, full.topRotation(), speed)
-                : Jet.turningArea(((Fan) drive.rotor()).exitArea(), full.thrust(speed), speed, w.flight.density());
+                : Jet.turningArea(((Fan) drive.rotor()).exitArea(), full.safeThrust(), speed, w.flight.density());
         double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
         double shift = force * (w.airframe.stations().shaft().x() - w.neutralPoint) / (slope + force);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
@@ -124,7 +124,7 @@ final class FlightStage {
         double speed = Performance.SAFE * w.flight.stallSpeed();
         double area = 0.5 * w.flight.density() * speed * speed * w.lifting.referenceArea();
         double lever = w.airframe.stations().shaft().z() - w.balance.z();
-        double moment = -w.performance.fullThrottle().thrust(speed) * lever / (area * w.lifting.referenceChord());
+        double moment = -w.performance.fullThrottle().safeThrust() * lever / (area * w.lifting.referenceChord());
         double authority = w.lifting.elevatorMomentSlope(w.balance.x());
         double trimmed = w.flight.elevator(w.flight.liftCoefficient(speed));
         double elevator = authority == 0 ? trimmed : trimmed - moment / authority;
@@ -142,7 +142,7 @@ final class FlightStage {
         }
         double speed = Performance.SAFE * w.flight.stallSpeed();
         double pressure = 0.5 * w.flight.density() * speed * speed;
-        double force = Math.max(0, 0.5 * w.performance.fullThrottle().thrust(speed)) + pressure * idle(drive);
+        double force = Math.max(0, 0.5 * w.performance.fullThrottle().safeThrust()) + pressure * idle(drive);
         double rudder = w.rudderYaw * pressure * w.airframe.area() * w.airframe.span();
         double moment = force * twin.y();
         w.set(Measure.ONE_MOTOR_OUT, moment < HOPELESS * rudder ? moment / rudder : HOPELESS);
@@ -150,6 +150,11 @@ final class FlightStage {
 
     /** Propeller torque at full throttle against what the model stands in roll. */
     private static void torque(Workbench w, Drive drive, int motors) {
+        if (drive.rotor() instanceof Fan) {
+            // A fan's stators take its swirl out again.
+            w.rule(Measure.TORQUE_ROLL);
+            return;
+        }
         double weight = w.flight.weight();
         double span = w.airframe.span();
         double allowed = 0.03 * weight * span;
@@ -158,12 +163,9 @@ final class FlightStage {
             double pressure = 0.5 * w.flight.density() * speed * speed;
             allowed = 0.3 * w.rollPower * pressure * w.airframe.area() * span;
         }
-        // A fan's stators take its swirl out again. Twins that turn the same way add up: nobody is asked for counter
-        // rotation.
-        double torque = drive.rotor() instanceof Fan
-                ? 0
-                : motors * w.performance.fullThrottle().staticTorque();
-        w.set(Measure.TORQUE_ROLL, torque / allowed);
+        // Twins that turn the same way add up: nobody is asked for counter rotation.
+        double torque = motors * w.performance.fullThrottle().staticTorque();
+        w.set(Measure.TORQUE_ROLL, torque < HOPELESS * allowed ? torque / allowed : HOPELESS);
     }
 
     private static void launch(Workbench w) {

@@ -40,6 +40,9 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     a -> a.wing() == WingKind.BIPLANE
                             && (a.joint() != WingJoint.ONE_PIECE || a.holdDown() != HoldDown.GLUED)),
             new Combination(
+                    "a biplane's winglets would meet the air between both wings, which is not computed",
+                    a -> a.wing() == WingKind.BIPLANE && a.tips() == WingTips.WINGLETS),
+            new Combination(
                     "a hull with wheels needs a boat hull, and a boat hull its wheels or floats",
                     a -> (a.undercarriage() == UndercarriageKind.AMPHIBIAN) != (a.body() == BodyKind.BOAT_HULL)
                             && (a.undercarriage() == UndercarriageKind.AMPHIBIAN

@@ -2,6 +2,7 @@ package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.Shaft;
 import foamfront.model.design.Power;
@@ -14,7 +15,6 @@ import foamfront.model.parts.Fan;
  * judgement where no line says otherwise).
  */
 final class MountParts {
-    private static final double NACELLE = 0.080; // m
     private static final double PAD = 0.050; // m
     private static final double LEAST_DUCT = 1.2; // fan diameters
     private static final double FLOAT_HEIGHT = 0.8; // of the beam
@@ -67,8 +67,17 @@ final class MountParts {
             square("motor mount", 2, diameter, shaft.motorX(), 0, shaft.z());
         } else if (power instanceof Power.TwinTractor twin) {
             double diameter = twin.plant().motor().diameter();
-            Rectangle side = new Rectangle(NACELLE, 1.2 * diameter);
-            out.part("nacelle side", 4, true, false, side, 2 * NACELLE, shaft.motorX() + NACELLE, twin.y(), shaft.z());
+            Rectangle side = new Rectangle(Nacelle.LENGTH, Nacelle.height(diameter));
+            out.part(
+                    "nacelle side",
+                    4,
+                    true,
+                    false,
+                    side,
+                    2 * Nacelle.LENGTH,
+                    shaft.motorX() + Nacelle.LENGTH,
+                    twin.y(),
+                    shaft.z());
             square("motor mount", 4, diameter, shaft.motorX(), twin.y(), shaft.z());
         } else if (power instanceof Power.DuctedFan fan) {
             duct(fan.fan());

@@ -31,6 +31,7 @@ public final class FullThrottle {
     private double current;
     private double lowVoltage;
     private double topRotation;
+    private double safeThrust;
     private boolean insidePropellerData;
 
     void solve(TrimmedFlight flight, PowerTrain train, SpeedTable table, double pitch, double discArea) {
@@ -43,6 +44,8 @@ public final class FullThrottle {
         current = train.batteryCurrent();
         insidePropellerData = train.insideMeasured();
         topRotation = train.rotation();
+        train.solveFullThrottle(Performance.SAFE * flight.stallSpeed(), FULL_CHARGE);
+        safeThrust = train.thrust();
         train.solveFullThrottle(0, LOW_CHARGE);
         lowVoltage = train.batteryVoltage();
         thrust.fit(train, pitch, LOW_CHARGE);
@@ -121,6 +124,11 @@ public final class FullThrottle {
     /** Best rate, m/s; negative where it cannot hold level. */
     public double climbRate() {
         return climbRate;
+    }
+
+    /** Thrust at 1.2 stall speeds with a full battery, N: what controls must hold. */
+    public double safeThrust() {
+        return safeThrust;
     }
 
     /** Speed of best climb, m/s. */

@@ -45,8 +45,10 @@ public final class Handling {
     public static double verticalTailVolume(Airframe airframe) {
         double sum = 0;
         double wing = airframe.chordX() + 0.25 * airframe.chord();
-        for (Surface fin : airframe.fins()) {
-            sum += fin.area() * (quarterChord(fin) - wing);
+        for (Surface surface : airframe.surfaces()) {
+            if (surface.role() == Surface.Role.FIN) {
+                sum += surface.area() * (quarterChord(surface) - wing);
+            }
         }
         Surface tail = airframe.tail();
         if (tail != null && airframe.design().tail() instanceof Tail.VTail) {

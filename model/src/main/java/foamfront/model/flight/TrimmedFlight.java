@@ -85,6 +85,7 @@ public final class TrimmedFlight {
         this.lifting = lifting;
         this.factors = factors;
         this.weight = weight;
+        streams = 1;
         density = air.density();
         reference = lifting.referenceArea();
         span = lifting.referenceSpan();
@@ -151,7 +152,7 @@ public final class TrimmedFlight {
         return clean + slipstreamDrag(scrubbed(speed, discArea), thrust, speed, discArea);
     }
 
-    /** How many discs share the area given to {@link #poweredDrag}: one lies ahead of the body, two ahead of the wing alone. */
+    /** How many discs share the area given to {@link #poweredDrag}, 1 after {@link #prepare}: one lies ahead of the body, two ahead of the wing alone. */
     public void streams(int count) {
         streams = count;
     }

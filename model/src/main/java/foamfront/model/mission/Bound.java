@@ -46,13 +46,14 @@ public record Bound(Measure measure, double low, double high, String reason) {
         return margin >= 0 ? 0 : margin < 0 ? -margin : 1;
     }
 
-    /** A limit of zero has no size of its own; its measure's table unit serves (5 mm for lengths). */
+    /** A limit of zero has no size of its own; its measure's unit serves: 5 mm, 5 degrees, 1 of the rest. */
     private double scale(double limit) {
         if (limit != 0) {
             return Math.abs(limit);
         }
         return switch (measure.unit()) {
             case MILLIMETRE -> 5e-3;
+            case DEGREE -> 5 * Math.PI / 180;
             default -> 1;
         };
     }

@@ -100,7 +100,8 @@ public enum Measure {
             "rudder with one motor out",
             Unit.RATIO,
             LOWER,
-            "rudder that holds a twin straight at 1.2 stall speeds, one motor at full throttle and one stopped, of its travel"),
+            "rudder that holds a twin straight at 1.2 stall speeds, one motor at full throttle and one stopped, of its travel;"
+                    + " above 1 the pilot must throttle back, so that it is shown and not limited"),
     TRIM_TRAVEL(
             "elevator at stall",
             Unit.RATIO,
@@ -154,7 +155,7 @@ public enum Measure {
             Unit.RATIO,
             LOWER,
             "largest of tail area over 0.4 wing area, tail span over 0.6 span, fin aspect ratio over 3"),
-    LEAST_CHORD("least chord", Unit.MILLIMETRE, HIGHER, "shortest tip chord of wing, tail and fin"),
+    LEAST_CHORD("least chord", Unit.MILLIMETRE, HIGHER, "shortest tip chord of wing, tail, fin and winglet"),
     WHEEL_SIZE("wheel size", Unit.MILLIMETRE, HIGHER, "wheel diameter where it must roll on grass"),
     OUTSIDE_ROOM(
             "room for loads outside",

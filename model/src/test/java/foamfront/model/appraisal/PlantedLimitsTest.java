@@ -244,8 +244,8 @@ class PlantedLimitsTest {
                                 "design.wing.x",
                                 0.3),
                         "design.tail.plane.incidence",
-                        0.073,
-                        0.108),
+                        0.045,
+                        0.09),
                 new Planting(
                         Measure.TORQUE_ROLL,
                         "T-tail",

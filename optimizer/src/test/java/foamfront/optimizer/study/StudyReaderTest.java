@@ -72,7 +72,7 @@ class StudyReaderTest {
         Study study = StudyReader.read(Fixtures.TRAINER);
 
         assertThat(study.name()).isEqualTo("school trainer");
-        assertThat(study.vary()).containsEntry(DesignVariable.SPAN, new Range(0.5, 1.4));
+        assertThat(study.vary()).containsEntry(DesignVariable.SPAN, new Range(0.45, 1.4));
         assertThat(study.aims())
                 .containsExactly(
                         new Aim(Measure.PAYLOAD, true),
