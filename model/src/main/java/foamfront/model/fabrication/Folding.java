@@ -7,11 +7,6 @@ package foamfront.model.fabrication;
 public final class Folding {
     private Folding() {}
 
-    /** Gap opening at the outer face of an open score: 2 t sin(θ/2); the inner paper is the hinge. */
-    public static double openScoreGap(double thickness, double bend) {
-        return 2 * thickness * StrictMath.sin(0.5 * bend);
-    }
-
     /** Width of the V removed at the inner face of a bevelled fold: 2 t tan(θ/2); the outer paper is the hinge. */
     public static double bevelWidth(double thickness, double bend) {
         return 2 * thickness * StrictMath.tan(0.5 * bend);
@@ -20,11 +15,6 @@ public final class Folding {
     /** Paper for a doubled fold of 180° with a square nose: 2 t (a round nose takes up to π t). */
     public static double doubledAllowance(double thickness) {
         return 2 * thickness;
-    }
-
-    /** How far a facet between scores at {@code pitch} lies off the arc of {@code radius}: R (1 − cos(p/2R)). */
-    public static double facetError(double radius, double pitch) {
-        return radius * (1 - StrictMath.cos(0.5 * pitch / radius));
     }
 
     /** Kerf that closes at each score of an arc: t p/R. */
@@ -43,13 +33,5 @@ public final class Folding {
     /** Height inside a folded section for its spar: outside thickness less both boards; negative where none fits. */
     public static double insideHeight(double chord, double thicknessRatio, double board) {
         return thicknessRatio * chord - 2 * board;
-    }
-
-    /**
-     * Peak bearing pressure of a tube in a sleeve under a bending moment, Pa: 6 M/(d l²), the pressure falling linearly to
-     * its opposite over the engaged length l. Derived.
-     */
-    public static double sleevePressure(double moment, double diameter, double engaged) {
-        return 6 * moment / (diameter * engaged * engaged);
     }
 }
