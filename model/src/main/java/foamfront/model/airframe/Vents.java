@@ -16,7 +16,6 @@ import foamfront.model.parts.Controller;
 public record Vents(double inlet) {
     private static final double PER_WATT = 2e-4 / 100; // m²/W
     private static final double OUTLET = 1.5; // of the inlet
-    private static final double RESERVE = 1.25; // rating over current
     private static final double NOMINAL_CELL = 3.7; // V
 
     private static final Vents NONE = new Vents(0);
@@ -27,7 +26,7 @@ public record Vents(double inlet) {
             return NONE;
         }
         double voltage = NOMINAL_CELL * design.power().battery().cells();
-        return new Vents(PER_WATT * voltage * controller.current() / RESERVE);
+        return new Vents(PER_WATT * voltage * controller.current() / Controller.ROOM);
     }
 
     /** Length of the cuts round both openings, m. */

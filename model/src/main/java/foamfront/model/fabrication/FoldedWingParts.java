@@ -5,6 +5,7 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingSpar;
+import foamfront.model.section.SectionShape;
 import java.util.List;
 
 /**
@@ -104,7 +105,7 @@ final class FoldedWingParts {
     }
 
     private void strip(Panel p, int count, double breadth) {
-        double x = Station.x(p, FoldedSection.SPAR_STATION);
+        double x = Station.x(p, SectionShape.SPAR_STATION);
         double root = inside(p.rootChord());
         double tip = inside(p.tipChord());
         boolean onEdge = Math.min(root, tip) >= ON_EDGE;
@@ -124,7 +125,7 @@ final class FoldedWingParts {
                 true,
                 new Rectangle(length, height),
                 2 * length,
-                p.rootX() + FoldedSection.SPAR_STATION * p.rootChord(),
+                p.rootX() + SectionShape.SPAR_STATION * p.rootChord(),
                 y,
                 p.rootZ());
     }
