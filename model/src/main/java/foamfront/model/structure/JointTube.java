@@ -9,7 +9,7 @@ package foamfront.model.structure;
  * p(x) = p₀ − (p₀ + p₁) x / l,   p₀ = 4 V / l + 6 M / l²,   p₁ = 2 V / l + 6 M / l²
  * </pre>
  *
- * Pressure is greatest at the mouth, 6 M / (d l²) without shear (check F-16). Shear in the tube is V there and V − p₀² l / 2 (p₀ + p₁) where
+ * Pressure is greatest at the mouth, 6 M / (d l²) without shear. Shear in the tube is V there and V − p₀² l / 2 (p₀ + p₁) where
  * p = 0; the moment grows until the shear has fallen to zero at V l² / (3 V l + 6 M).
  *
  * @param moment greatest in the tube, N m

@@ -62,7 +62,7 @@ class FamilyRegressionExternalTest {
         };
     }
 
-    /** PR-13: three and four blades over two, research propellers of one planform. */
+    /** Three and four blades over two, research propellers of one planform. */
     @Test
     void moreBladesPullMoreAndTakeMoreStill() {
         FamilyRegression regression = new FamilyRegression(MEASURED);
