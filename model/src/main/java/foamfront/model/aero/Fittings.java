@@ -65,9 +65,9 @@ public final class Fittings {
     }
 
     /**
-     * A box carried in the stream, its edges sharp: a cube's drag where it is a cube, less where it is long enough for the flow to
-     * come back to its sides, and the friction of what is longer than that ({@link BoxBody} without a rounded nose; the
-     * ratio found at the cube is taken for every length, <i>judgement</i>).
+     * A box carried in the stream, its edges sharp: a cube's drag where it is a cube, less where it is long enough for
+     * the flow to come back to its sides, and the friction of what is longer than that ({@link BoxBody} without a
+     * rounded nose; the ratio found at the cube is taken for every length, <i>judgement</i>).
      *
      * @param length along the stream, m
      * @param width m

@@ -132,8 +132,9 @@ final class FlightStage {
     }
 
     /**
-     * Rudder against the yaw of one motor: half the full thrust, and the stopped propeller's drag, at the motor's station. Derived;
-     * sideslip and bank, which help, are left out, and so is the other battery's half of the sag, which adds 1 to 2 %.
+     * Rudder against the yaw of one motor: half the full thrust, and the stopped propeller's drag, at the motor's
+     * station. Derived; sideslip and bank, which help, are left out, and so is the other battery's half of the sag,
+     * which adds 1 to 2 %.
      */
     private static void oneMotorOut(Workbench w, Drive drive) {
         if (!(w.design.power() instanceof Power.TwinTractor twin)) {

@@ -3,7 +3,10 @@ package foamfront.model.fabrication;
 import foamfront.model.design.WingSection;
 import foamfront.model.section.SectionShape;
 
-/** Whether board of its thickness can be folded, bent or stepped to a section at one chord: what is left of the narrowest part. */
+/**
+ * Whether board of its thickness can be folded, bent or stepped to a section at one chord: what is left of the
+ * narrowest part.
+ */
 public final class FoldRoom {
     /** Narrowest strip cut by hand, m (common practice). */
     private static final double LEAST_STRIP = 0.010;

@@ -9,10 +9,11 @@ import foamfront.model.section.SectionShape;
 import java.util.List;
 
 /**
- * A folded wing: skins, joints, and a strip of board between the skins that ties them: the spar itself, or the web beside a stock
- * spar. Two halves butt at the centre line with a spar piece running one chord past the joint each side; a rectangular one-piece wing
- * that comes out of one sheet is left whole. Pieces longer than the sheet are split in equal parts, so that splices of up to four
- * pieces stand where the bending moment is below half the root's (2y/b at least 0.25; common practice, station derived).
+ * A folded wing: skins, joints, and a strip of board between the skins that ties them: the spar itself, or the web
+ * beside a stock spar. Two halves butt at the centre line with a spar piece running one chord past the joint each side;
+ * a rectangular one-piece wing that comes out of one sheet is left whole. Pieces longer than the sheet are split in
+ * equal parts, so that splices of up to four pieces stand where the bending moment is below half the root's (2y/b at
+ * least 0.25; common practice, station derived).
  */
 final class FoldedWingParts {
     /** A strip stands on edge from this height on, otherwise it is laid flat, m. */

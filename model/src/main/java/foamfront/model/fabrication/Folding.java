@@ -23,8 +23,8 @@ public final class Folding {
     }
 
     /**
-     * Least outside width of a facet between two bends whose foam must go somewhere: each takes t tan(θ/2) of the inner face, half
-     * the V of a bevel (derived).
+     * Least outside width of a facet between two bends whose foam must go somewhere: each takes t tan(θ/2) of the inner
+     * face, half the V of a bevel (derived).
      */
     public static double leastFacet(double thickness, double bend, double next) {
         return 0.5 * (bevelWidth(thickness, bend) + bevelWidth(thickness, next));

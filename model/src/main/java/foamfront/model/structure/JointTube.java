@@ -1,9 +1,9 @@
 package foamfront.model.structure;
 
 /**
- * The tube of a plug-in wing inside its sleeve of length l, loaded at the mouth (the root rib) by a moment M and a shear V of one sense.
- * The sleeve presses back along a straight line over its length (rigid tube, even bedding; derived from balance of forces and moments), x
- * from the mouth:
+ * The tube of a plug-in wing inside its sleeve of length l, loaded at the mouth (the root rib) by a moment M and a
+ * shear V of one sense. The sleeve presses back along a straight line over its length (rigid tube, even bedding;
+ * derived from balance of forces and moments), x from the mouth:
  *
  * <pre>
  * p(x) = p₀ − (p₀ + p₁) x / l,   p₀ = 4 V / l + 6 M / l²,   p₁ = 2 V / l + 6 M / l²
