@@ -1,11 +1,11 @@
 package foamfront.model.aero;
 
+import foamfront.model.section.SectionPolar;
+
 /** Drag areas of what is fitted outside the body, m². */
 public final class Fittings {
     /** Air passes a vent at this share of the stream's speed, held up by what it cools (judgement). */
     private static final double INFLOW = 0.5;
-
-    private static final double BLUNT_EDGE = 0.135;
 
     /** On frontal area; S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 3, <i>from memory</i>. */
     private static final double CUBE = 1.05;
@@ -28,7 +28,7 @@ public final class Fittings {
         double friction = SkinFriction.turbulent(speed * chord / kinematicViscosity);
         double ahead = 2 * height * chord * friction * FormFactor.surface(thickness / chord);
         double base = height * thickness;
-        return ahead + BLUNT_EDGE / StrictMath.cbrt(ahead / base) * base;
+        return ahead + SectionPolar.BLUNT_EDGE / StrictMath.cbrt(ahead / base) * base;
     }
 
     /**
@@ -65,9 +65,9 @@ public final class Fittings {
     }
 
     /**
-     * A box carried in the stream, its edges sharp: a cube's drag where it is a cube, less where it is long enough for the flow to
-     * come back to its sides, and the friction of what is longer than that ({@link BoxBody} without a rounded nose; the
-     * ratio found at the cube is taken for every length, <i>judgement</i>).
+     * A box carried in the stream, its edges sharp: a cube's drag where it is a cube, less where it is long enough for
+     * the flow to come back to its sides, and the friction of what is longer than that ({@link BoxBody} without a
+     * rounded nose; the ratio found at the cube is taken for every length, <i>judgement</i>).
      *
      * @param length along the stream, m
      * @param width m

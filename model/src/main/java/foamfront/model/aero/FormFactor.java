@@ -30,9 +30,4 @@ public final class FormFactor {
         double slender = 1 / (fineness * Math.sqrt(fineness));
         return 1 + 1.5 * slender + 7 * slender * slender;
     }
-
-    /** Fuselage with canopy and the like, Raymer: 1 + 60 f⁻³ + f / 400. */
-    public static double fuselage(double fineness) {
-        return 1 + 60 / (fineness * fineness * fineness) + fineness / 400;
-    }
 }

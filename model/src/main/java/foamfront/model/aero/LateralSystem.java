@@ -9,7 +9,7 @@ package foamfront.model.aero;
  * condition is weighted so that any downwash along the chord gives the section's exact lift (M. M. Munk's reverse-flow
  * weights; derived for equal rows from the Cauchy system of {@link Lattice}: with vortices and control points half a row's κ
  * apart the shares are Π(xᵢ - yⱼ) / Π(yₖ - yⱼ), and the weights are the same numbers from the back). Within 1 % of a fine
- * lattice over both halves (LateralSystemTest).
+ * lattice over both halves (LateralSystemExternalTest).
  *
  * <p>Wings and canted tails take part. Level tails, which add two or three per cent of roll damping, and fins on the centre
  * line ({@link FinYaw}) do not. Moments are about the body axis at z = 0; the effect of sweep on a lifting wing in sideslip,

@@ -258,11 +258,6 @@ public final class LiftingSystem {
         return (nose[ELEVATOR] + x * lift[ELEVATOR]) / (referenceArea * referenceChord);
     }
 
-    /** dC_m/dδ of flaps about x, per rad. */
-    public double flapMomentSlope(double x) {
-        return (nose[FLAP] + x * lift[FLAP]) / (referenceArea * referenceChord);
-    }
-
     /** C_m about x at α = 0 with controls neutral. */
     public double fixedMoment(double x) {
         return (nose[FIXED] + x * lift[FIXED]) / (referenceArea * referenceChord);
@@ -309,11 +304,6 @@ public final class LiftingSystem {
     /** Lift of one surface per rad of incidence, over dynamic pressure, m². */
     public double surfaceLiftSlope(int surface) {
         return lift[COLUMNS * (1 + surface)];
-    }
-
-    /** x where one surface's lift by incidence acts, m. */
-    public double surfaceCentre(int surface) {
-        return -nose[COLUMNS * (1 + surface)] / lift[COLUMNS * (1 + surface)];
     }
 
     /** First strip of a surface; strips are counted from root to tip, surface by surface. */

@@ -20,8 +20,9 @@ import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Wheel;
 
 /**
- * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, wheels and legs, a biplane's
- * struts, rubber bands, loads carried outside. Lifting surfaces and fins are summed strip by strip elsewhere.
+ * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, a pusher's pylon,
+ * cooling vents, a fan's intakes, wheels and legs, a biplane's struts, rubber bands, loads carried outside. Lifting surfaces
+ * and fins are summed strip by strip elsewhere.
  */
 public final class ParasiteBuildUp {
     /** Speeds between which the sum is taken, m/s. */

@@ -6,7 +6,7 @@ package foamfront.model.aero;
  *
  * <p>Nodes are the integers and control points the half-integers of one smooth mapping s(u), because the sum over
  * trailing vortices is then the mid-point rule of the downwash integral, whose singular part cancels; control points at
- * strip middles would cost several per cent of slope and efficiency (StationsTest). Three mappings:
+ * strip middles would cost several per cent of slope and efficiency. Three mappings:
  *
  * <ul>
  *   <li>a surface alone: s = L sin(π u / 2N), clustered at the tip, where the load falls like a square root;

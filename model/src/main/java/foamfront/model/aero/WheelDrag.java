@@ -4,22 +4,15 @@ package foamfront.model.aero;
  * Drag of small foam wheels on their own frontal area.
  *
  * <p>0.6 for solid foam wheels at Re 10 000 to 50 000, within 0.4 to 0.8: thin discs edge-on and cylinders bracket it
- * (<i>judgement</i>). A wheel right behind another keeps 0.15 / 0.25 of it (D. P. Raymer, Aircraft Design, table 12.6, <i>from
- * memory</i>).
+ * (<i>judgement</i>).
  */
 public final class WheelDrag {
     private static final double FOAM_WHEEL = 0.6;
-    private static final double BEHIND_ANOTHER = 0.15 / 0.25;
 
     private WheelDrag() {}
 
     /** Drag area of one wheel in the free stream, m². */
     public static double dragArea(double diameter, double width) {
         return FOAM_WHEEL * diameter * width;
-    }
-
-    /** Drag area of one wheel in line behind another, m². */
-    public static double dragAreaBehindAnother(double diameter, double width) {
-        return BEHIND_ANOTHER * dragArea(diameter, width);
     }
 }

@@ -13,9 +13,4 @@ public final class WireDrag {
     public static double dragArea(double diameter, double length, double speed, double kinematicViscosity) {
         return Cylinder.across(speed * diameter / kinematicViscosity) * diameter * length;
     }
-
-    /** With both ends free; the relief was measured at Re near 100 000 and is taken for every Reynolds number. */
-    public static double dragAreaWithFreeEnds(double diameter, double length, double speed, double kinematicViscosity) {
-        return Cylinder.endRelief(diameter / length) * dragArea(diameter, length, speed, kinematicViscosity);
-    }
 }

@@ -33,6 +33,9 @@ public record Airframe(
         double span,
         double chord,
         double chordX) {
+    /** Chord of a strut that ties a biplane's wings or carries a float, m (common practice, as cut). */
+    public static final double STRUT_CHORD = 0.030;
+
     public Airframe {
         surfaces = List.copyOf(surfaces);
         fins = List.copyOf(fins);

@@ -13,9 +13,10 @@ import foamfront.model.parts.Servo;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The row inside the body, from the nose aft (common practice): a nose motor's controller behind its firewall, loads for the nose,
- * the battery's room, which ends under the wing's trailing edge or further aft where that is too short, a pusher's
- * controller, the tail's servos abreast as far as the width allows, the receiver, a fan with its jet pipe to the body's end. A twin's controllers hang in its nacelles.
+ * The row inside the body, from the nose aft (common practice): a nose motor's controller behind its firewall, loads
+ * for the nose, the battery's room, which ends under the wing's trailing edge or further aft where that is too short, a
+ * pusher's controller, the tail's servos abreast as far as the width allows, the receiver, a fan with its jet pipe to
+ * the body's end. A twin's controllers hang in its nacelles.
  *
  * @param loadsFrom where the loads for the nose start, m
  * @param from foremost place of the battery's front end, behind those loads, m
@@ -97,8 +98,8 @@ public record Bay(
     }
 
     /**
-     * Room ahead of and behind the row of loads centred on the balance point, the lesser, m; negative where it runs into the loads for
-     * the nose, into what sits behind the battery's room or, under a floor, out of the bay.
+     * Room ahead of and behind the row of loads centred on the balance point, the lesser, m; negative where it runs
+     * into the loads for the nose, into what sits behind the battery's room or, under a floor, out of the bay.
      */
     public double endRoom(double balanceX) {
         if (middle == 0) {

@@ -10,15 +10,6 @@ package foamfront.model.airframe;
  * @param floors inside boards along the whole length (two-bay tube: 1)
  */
 public record BodyShape(double length, double width, double height, double wall, int floors) {
-    /** Front and side faces, m². */
-    public double wettedArea() {
-        return 2 * (width + height) * length;
-    }
-
-    public double frontalArea() {
-        return width * height;
-    }
-
     /** Clear width inside, m. */
     public double insideWidth() {
         return width - 2 * wall;

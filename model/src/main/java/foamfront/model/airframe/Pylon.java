@@ -3,8 +3,9 @@ package foamfront.model.airframe;
 import foamfront.model.design.Power;
 
 /**
- * What carries a pusher's motor: two boards side by side, standing on the body or the wing, whichever is higher, up to the motor's
- * upper edge and 90 mm long there, a fifth more at the foot; the motor's mount closes it behind (judgement).
+ * What carries a pusher's motor: two boards side by side, standing on the body or the wing, whichever is higher, up to
+ * the motor's upper edge and 90 mm long there, a fifth more at the foot; the motor's mount closes it behind
+ * (judgement).
  *
  * @param trailingX its upright rear edge at the motor's front, m
  * @param footZ m

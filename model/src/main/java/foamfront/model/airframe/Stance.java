@@ -15,7 +15,9 @@ public record Stance(double mainAxle, double secondAxle, double groundZ) {
     /** Distance between the main wheels over the span (common practice). */
     public static final double TRACK = 0.2;
 
-    private static final double GROUND_CLEARANCE = 0.025; // m
+    /** Between ground and propeller or body, m (common practice). */
+    public static final double GROUND_CLEARANCE = 0.025;
+
     private static final double OF_RADIUS = 0.2;
     private static final double TAIL_WHEEL_ANGLE = 14 * Math.PI / 180;
     private static final double TRICYCLE_ANGLE = 15 * Math.PI / 180;

@@ -11,9 +11,6 @@ import foamfront.model.design.Design;
  * @param stance wheels and ground
  */
 public record Stations(Shaft shaft, Bay bay, Stance stance) {
-    /** Distance between the main wheels over the span (common practice). */
-    public static final double TRACK = 0.2;
-
     static Stations of(Design design, Surface wing, BodyShape body, Servos servos) {
         Bay bay = Bay.of(design, body, servos);
         Shaft shaft = Shaft.of(design, wing, body, bay);

@@ -115,7 +115,7 @@ final class BalanceStage {
                 + w.lifting.lateral().yawStiffness(w.balance.x())
                 + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
         w.set(Measure.YAW_STIFFNESS, yaw);
-        double cruiseLift = w.flight.liftCoefficient(1.3 * w.flight.stallSpeed());
+        double cruiseLift = w.flight.liftCoefficient(Performance.CRUISE * w.flight.stallSpeed());
         Rudder rudder = rudder(w, fins, w.flight.elevator(cruiseLift));
         w.rudderYaw = rudder.yaw();
         if (w.design.tail() instanceof Tail.None) {

@@ -6,6 +6,8 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.design.Power;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.flight.FullThrottle;
+import foamfront.model.flight.LevelFlight;
+import foamfront.model.flight.Performance;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Propeller;
@@ -20,7 +22,6 @@ import java.util.List;
 final class Findings {
     private static final int POLAR_POINTS = 14;
     private static final double POLAR_RATIO = 1.09;
-    private static final double HALF_CHARGE = 0.6;
 
     private Findings() {}
 
@@ -59,7 +60,7 @@ final class Findings {
 
     private static List<Caveat> caveats(Workbench w) {
         List<Caveat> found = new ArrayList<>();
-        add(found, Caveat.SECTION_RANGE, !w.flight.insideSectionData(1.2 * w.flight.stallSpeed()));
+        add(found, Caveat.SECTION_RANGE, !w.flight.insideSectionData(Performance.SAFE * w.flight.stallSpeed()));
         add(found, Caveat.PROPELLER_RANGE, !w.performance.fullThrottle().insidePropellerData());
         add(
                 found,
@@ -114,7 +115,7 @@ final class Findings {
         for (PolarPoint p : polar) {
             double available = full.thrust(p.speed());
             double required = w.flight.poweredDrag(p.speed(), FlightStage.streamArea(w));
-            boolean holds = train.solveHolding(required, p.speed(), HALF_CHARGE) == Outcome.REACHED;
+            boolean holds = train.solveHolding(required, p.speed(), LevelFlight.HALF_CHARGE) == Outcome.REACHED;
             points.add(new PowerPoint(
                     p.speed(),
                     available,

@@ -32,7 +32,7 @@ final class FlightStage {
     /** A load's own converter (judgement) and a cell's mean voltage in use, V. */
     private static final double LOAD_EFFICIENCY = 0.85;
 
-    private static final double NOMINAL_CELL = 3.8;
+    private static final double MEAN_CELL = 3.8;
 
     /** Club flying is 0.3 to 0.6 of steady cruise (judgement). */
     private static final double EVERYDAY = 0.45;
@@ -132,8 +132,9 @@ final class FlightStage {
     }
 
     /**
-     * Rudder against the yaw of one motor: half the full thrust, and the stopped propeller's drag, at the motor's station. Derived;
-     * sideslip and bank, which help, are left out, and so is the other battery's half of the sag, which adds 1 to 2 %.
+     * Rudder against the yaw of one motor: half the full thrust, and the stopped propeller's drag, at the motor's
+     * station. Derived; sideslip and bank, which help, are left out, and so is the other battery's half of the sag,
+     * which adds 1 to 2 %.
      */
     private static void oneMotorOut(Workbench w, Drive drive) {
         if (!(w.design.power() instanceof Power.TwinTractor twin)) {
@@ -254,7 +255,7 @@ final class FlightStage {
                 + w.airframe.servos().total() * design.radio().servo().current();
         for (Load load : design.loads()) {
             current += load.power()
-                    / (LOAD_EFFICIENCY * NOMINAL_CELL * design.power().battery().cells());
+                    / (LOAD_EFFICIENCY * MEAN_CELL * design.power().battery().cells());
         }
         return current;
     }

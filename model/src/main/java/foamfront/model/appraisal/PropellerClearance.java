@@ -9,11 +9,11 @@ import foamfront.model.design.Body;
 import foamfront.model.design.Undercarriage;
 
 /**
- * The gap between a propeller's disc and the nearest foam: every panel of wings, tail and fins, the body with its boom; and the
- * ground under wheels. For a part that lies d_x before or behind the disc's plane and d_r beyond its rim (negative inside) the gap is
- * the distance of the corner, √(d_x⁺² + d_r⁺²) + min(max(d_x, d_r), 0): of a part in the disc the shortest way out, negative.
- * Derived. Panels are looked at along {@value #LINES} chordwise lines across the disc, as plates without
- * thickness.
+ * The gap between a propeller's disc and the nearest foam: every panel of wings, tail and fins, the body with its boom;
+ * and the ground under wheels. For a part that lies d_x before or behind the disc's plane and d_r beyond its rim
+ * (negative inside) the gap is the distance of the corner, √(d_x⁺² + d_r⁺²) + min(max(d_x, d_r), 0): of a part in the
+ * disc the shortest way out, negative. Derived. Panels are looked at along {@value #LINES} chordwise lines across the
+ * disc, as plates without thickness.
  */
 final class PropellerClearance {
     private static final int LINES = 5;

@@ -2,6 +2,7 @@ package foamfront.model.appraisal;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Body;
 import foamfront.model.design.Load;
@@ -16,8 +17,6 @@ final class Proportions {
     private static final double TAIL_AREA = 0.4; // of the wing's, common practice
     private static final double TAIL_SPAN = 0.6; // of the wing's, common practice
     private static final double FIN_ASPECT_RATIO = 3; // common practice
-
-    private static final double GROUND_CLEARANCE = 0.025; // m, common practice
 
     private Proportions() {}
 
@@ -100,7 +99,7 @@ final class Proportions {
     private static void outside(Workbench w, Airframe airframe) {
         double room = Double.POSITIVE_INFINITY;
         double belly = -0.5 * airframe.body().height();
-        double ground = belly - airframe.stations().stance().groundZ() - GROUND_CLEARANCE;
+        double ground = belly - airframe.stations().stance().groundZ() - Stance.GROUND_CLEARANCE;
         for (Load load : w.design.loads()) {
             if (load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
                 room = Math.min(room, 0.5 * airframe.body().length() - load.length());

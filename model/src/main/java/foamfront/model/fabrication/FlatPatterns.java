@@ -9,6 +9,7 @@ import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingSpar;
 import foamfront.model.design.WingTips;
+import foamfront.model.section.SectionShape;
 import java.util.List;
 
 /**
@@ -79,7 +80,8 @@ public final class FlatPatterns {
             return;
         }
         out.stock(name + " spar", stock.spar(), half, 2, x / half, y / half, z / half);
-        // A plug-in tube is held over one root chord each side; a glued joiner over fifteen diameters (F-15).
+        // A plug-in tube is held over one root chord each side; a glued joiner over fifteen diameters (common
+        // practice).
         double engaged = joint == WingJoint.PLUG_IN
                 ? Math.min(root.rootChord(), half)
                 : JOINER_DIAMETERS * stock.spar().height();
@@ -88,7 +90,7 @@ public final class FlatPatterns {
     }
 
     private static double atSpar(double leading, double chord) {
-        return leading + FoldedSection.SPAR_STATION * chord;
+        return leading + SectionShape.SPAR_STATION * chord;
     }
 
     private static void fins(PartsBuffer out, List<Surface> fins) {

@@ -1,8 +1,12 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.design.WingSection;
+import foamfront.model.section.SectionShape;
 
-/** Whether board of its thickness can be folded, bent or stepped to a section at one chord: what is left of the narrowest part. */
+/**
+ * Whether board of its thickness can be folded, bent or stepped to a section at one chord: what is left of the
+ * narrowest part.
+ */
 public final class FoldRoom {
     /** Narrowest strip cut by hand, m (common practice). */
     private static final double LEAST_STRIP = 0.010;
@@ -43,10 +47,10 @@ public final class FoldRoom {
 
     /** Of the first facet, which rises to three quarters of {@code top}. */
     private static double facet(double top, double board, double chord) {
-        double rise = FoldedSection.FIRST_HEIGHT * top;
-        double first = StrictMath.atan2(rise, FoldedSection.FIRST_FOLD);
-        double second = StrictMath.atan2(top - rise, FoldedSection.SPAR_STATION - FoldedSection.FIRST_FOLD);
-        double width = chord * Outline.distance(0, 0, FoldedSection.FIRST_FOLD, rise);
+        double rise = SectionShape.FIRST_HEIGHT * top;
+        double first = StrictMath.atan2(rise, SectionShape.FIRST_FOLD);
+        double second = StrictMath.atan2(top - rise, SectionShape.SPAR_STATION - SectionShape.FIRST_FOLD);
+        double width = chord * Outline.distance(0, 0, SectionShape.FIRST_FOLD, rise);
         return width - Folding.leastFacet(board, 0.5 * Math.PI - first, first - second);
     }
 }

@@ -1,6 +1,7 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.design.WingSection;
+import foamfront.model.section.SectionShape;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,10 +14,6 @@ import org.jspecify.annotations.Nullable;
  * flat-bottomed top ends that high over the underside, a symmetrical one half of it either side of the middle.
  */
 final class FoldedSection {
-    static final double FIRST_FOLD = 0.075;
-    static final double FIRST_HEIGHT = 0.75; // of the thickness
-    static final double SPAR_STATION = 0.30;
-
     private final double thickness;
     private final boolean symmetrical;
     private final double end;
@@ -83,13 +80,13 @@ final class FoldedSection {
     }
 
     private static double station(int i) {
-        return i == 0 ? 0 : i == 1 ? FIRST_FOLD : i == 2 ? SPAR_STATION : 1;
+        return i == 0 ? 0 : i == 1 ? SectionShape.FIRST_FOLD : i == 2 ? SectionShape.SPAR_STATION : 1;
     }
 
     private double height(double top, int i) {
         if (i == 3) {
             return symmetrical ? 0.5 * end : end;
         }
-        return i == 1 ? FIRST_HEIGHT * top : i == 2 ? top : 0;
+        return i == 1 ? SectionShape.FIRST_HEIGHT * top : i == 2 ? top : 0;
     }
 }

@@ -5,13 +5,15 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingSpar;
+import foamfront.model.section.SectionShape;
 import java.util.List;
 
 /**
- * A folded wing: skins, joints, and a strip of board between the skins that ties them: the spar itself, or the web beside a stock
- * spar. Two halves butt at the centre line with a spar piece running one chord past the joint each side; a rectangular one-piece wing
- * that comes out of one sheet is left whole. Pieces longer than the sheet are split in equal parts, so that splices of up to four
- * pieces stand where the bending moment is below half the root's (2y/b at least 0.25; common practice, station derived).
+ * A folded wing: skins, joints, and a strip of board between the skins that ties them: the spar itself, or the web
+ * beside a stock spar. Two halves butt at the centre line with a spar piece running one chord past the joint each side;
+ * a rectangular one-piece wing that comes out of one sheet is left whole. Pieces longer than the sheet are split in
+ * equal parts, so that splices of up to four pieces stand where the bending moment is below half the root's (2y/b at
+ * least 0.25; common practice, station derived).
  */
 final class FoldedWingParts {
     /** A strip stands on edge from this height on, otherwise it is laid flat, m. */
@@ -104,7 +106,7 @@ final class FoldedWingParts {
     }
 
     private void strip(Panel p, int count, double breadth) {
-        double x = Station.x(p, FoldedSection.SPAR_STATION);
+        double x = Station.x(p, SectionShape.SPAR_STATION);
         double root = inside(p.rootChord());
         double tip = inside(p.tipChord());
         boolean onEdge = Math.min(root, tip) >= ON_EDGE;
@@ -124,7 +126,7 @@ final class FoldedWingParts {
                 true,
                 new Rectangle(length, height),
                 2 * length,
-                p.rootX() + FoldedSection.SPAR_STATION * p.rootChord(),
+                p.rootX() + SectionShape.SPAR_STATION * p.rootChord(),
                 y,
                 p.rootZ());
     }

@@ -18,7 +18,7 @@ final class MountParts {
     private static final double PAD = 0.050; // m
     private static final double LEAST_DUCT = 1.2; // fan diameters
     private static final double FLOAT_HEIGHT = 0.8; // of the beam
-    private static final double STRUT = 0.030; // m
+    private static final double STRUT = Airframe.STRUT_CHORD;
 
     private final PartsBuffer out;
     private final Airframe airframe;

@@ -88,7 +88,10 @@ final class PartsBuffer {
         return Math.max(1, (int) Math.ceil(length / along - 1e-9));
     }
 
-    /** Length of piece {@code i} of {@code pieces}: whole sheets first, which nests best, and a rest no shorter than a tenth of one. */
+    /**
+     * Length of piece {@code i} of {@code pieces}: whole sheets first, which nests best, and a rest no shorter than a
+     * tenth of one.
+     */
     double pieceLength(double length, int pieces, int i) {
         double rest = Math.max(length - (pieces - 1) * along, Math.min(0.1 * along, length / pieces));
         return i == pieces - 1 ? rest : (length - rest) / (pieces - 1);

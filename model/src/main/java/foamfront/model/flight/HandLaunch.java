@@ -10,8 +10,8 @@ import foamfront.model.mission.Launch;
  *
  * <p>Equations of motion of a point mass in the vertical plane: V̇ = (T − D) / m − g sin γ, V γ̇ = L / m − g cos γ (Etkin,
  * Dynamics of Flight, from memory), by Heun's method in fixed steps. The pilot pulls for a path no lower than level: lift is
- * what turns the path back to level within a second, inside 0 to C_L,max. Drag is the parabola through the polar at 1.05
- * and 1.5 stall speeds.
+ * what turns the path back to level within a second, inside 0 to C_L,max. Drag is {@link DragParabola}, through
+ * the polar at 1.2 and 2 stall speeds.
  */
 final class HandLaunch {
     private static final double HEIGHT = 1.8; // m

@@ -16,7 +16,8 @@ public final class LevelFlight {
     private static final double CLIMB_HEIGHT = 50; // m
     private static final double GO_AROUND = 30; // s
     private static final double TAKE_OFF = 5; // s at full throttle, throw or roll (judgement)
-    private static final double HALF_CHARGE = 0.6;
+    /** Charge half-way through a flight that lands with a fifth. */
+    public static final double HALF_CHARGE = 0.6;
 
     /** Headway below this share of the airspeed is not told apart: the least speeds keep clear of it. */
     private static final double LEAST_HEADWAY = 0.05;

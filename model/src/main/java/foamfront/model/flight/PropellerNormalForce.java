@@ -11,8 +11,8 @@ import foamfront.model.parts.Propeller;
  *
  * <pre>  N_α / q = (B / 2) ∫ c [c_l + a₀ V / (ω r) + 2 (ω r / V) c_d] dr.</pre>
  *
- * H. S. Ribner, NACA R-819 and R-820 (1945), treats the same force in full (from memory). Blades here are of the mean chord 0.13 of
- * the radius, working at c_l 0.5 and c_d 0.03 with a₀ 5.7 from a fifth of the radius out (judgement).
+ * H. S. Ribner, NACA R-819 and R-820 (1945), treats the same force in full (from memory). Blades here are of the mean
+ * chord 0.13 of the radius, working at c_l 0.5 and c_d 0.03 with a₀ 5.7 from a fifth of the radius out (judgement).
  */
 public final class PropellerNormalForce {
     private static final double CHORD = 0.13;

@@ -129,10 +129,10 @@ public final class TrimmedFlight {
     }
 
     /**
-     * Level-flight drag with a propeller ahead of the body, N: its slipstream scrubs the body and what of the wing lies behind the
-     * disc with a higher dynamic pressure, {@link Slipstream} far behind for the thrust that balances the drag. The thrust
-     * needed and the slipstream depend on each other; two rounds bring them within 1 % (derived: each round gains the ratio of
-     * scrubbed to whole drag, about a fifth).
+     * Level-flight drag with a propeller ahead of the body, N: its slipstream scrubs the body and what of the wing lies
+     * behind the disc with a higher dynamic pressure, {@link Slipstream} far behind for the thrust that balances the
+     * drag. The thrust needed and the slipstream depend on each other; two rounds bring them within 1 % (derived: each
+     * round gains the ratio of scrubbed to whole drag, about a fifth).
      *
      * @param discArea of the propeller, m²; 0 where nothing lies in its stream
      */

@@ -5,9 +5,10 @@ import foamfront.model.airframe.Airframe;
 /**
  * The balanced aeroplane: one battery position, and the static margin in every load state it can reach with it.
  *
- * <p>The aim is a balance point ahead of the neutral point by 10 % of the mean chord, 7 % without a tail (common practice: 5-15 %, flying wings 5-10 %). The battery is placed for the state with half
- * of the released loads gone, so that full and empty lie either side of the aim. Wheels and loads carried at the balance point are
- * placed by the aim, not by what a clamped battery makes of it.
+ * <p>The aim is a balance point ahead of the neutral point by 10 % of the mean chord, 7 % without a tail (common
+ * practice: 5-15 %, flying wings 5-10 %). The battery is placed for the state with half of the released loads gone, so
+ * that full and empty lie either side of the aim. Wheels and loads carried at the balance point are placed by the aim,
+ * not by what a clamped battery makes of it.
  *
  * @param mass everything on board, kg
  * @param x centre of gravity of the full aeroplane, m from the nose

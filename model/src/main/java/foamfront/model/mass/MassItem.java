@@ -3,7 +3,8 @@ package foamfront.model.mass;
 import static foamfront.model.units.Require.notNegative;
 
 /**
- * One mass at its centroid, spread evenly over a box of its own size; x aft from the nose, y to starboard, z up from the body axis.
+ * One mass at its centroid, spread evenly over a box of its own size; x aft from the nose, y to starboard, z up from
+ * the body axis.
  *
  * @param mass kg
  * @param x m from the nose, or from the balance point

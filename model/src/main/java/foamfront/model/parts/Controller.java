@@ -23,6 +23,9 @@ public record Controller(
         double price,
         Provenance provenance)
         implements Part {
+    /** Rating over full-throttle current: 1.2 to 1.3, common practice. */
+    public static final double ROOM = 1.25;
+
     public Controller {
         positive("controller current", current, "A");
         positive("controller mass", mass, "kg");

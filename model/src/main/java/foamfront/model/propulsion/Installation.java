@@ -12,8 +12,8 @@ import foamfront.model.design.Power;
  *       the diameter (D. P. Raymer, Aircraft Design, ch. 13, from memory). What the slipstream adds to the body's drag is counted
  *       with the drag.
  *   <li>A pusher runs in the wake of wing and pylon and loses 2 to 5 % of its thrust (Raymer, the same chapter, from memory); and
- *       its blades chop the wake: 3 dB louder (common practice), which is 13 % of tip speed where sound goes with its power of 5.5
- *       (derived).
+ *       its blades chop the wake: 3 dB louder (common practice), which is 13 % of tip speed where sound goes with its
+ *       power of 5.5 (derived).
  * </ul>
  */
 public final class Installation {

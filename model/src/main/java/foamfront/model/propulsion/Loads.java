@@ -13,9 +13,6 @@ public final class Loads {
     /** Input for 30 s over continuous input: 8 to 5 W/g, judgement. */
     public static final double BURST = 1.6;
 
-    /** Controller rating over full-throttle current: 1.2 to 1.3, common practice. */
-    public static final double CONTROLLER_ROOM = 1.25;
-
     /** Share of a battery's label that is believed; common practice. */
     public static final double LABEL_SHARE = 0.5;
 
@@ -36,7 +33,7 @@ public final class Loads {
 
     /** Motor current in A against the controller's rating with room to spare. */
     public static double controller(Controller controller, double current) {
-        return CONTROLLER_ROOM * current / controller.current();
+        return Controller.ROOM * current / controller.current();
     }
 
     /** Battery current in A against half the label or 30 C, the smaller. */

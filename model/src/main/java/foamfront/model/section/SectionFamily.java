@@ -19,8 +19,8 @@ import foamfront.model.units.MeasuredTable;
  *       30 % more, here 15 %;
  *   <li>flat plate: A. Pelletier and T. J. Mueller, J. Aircraft 37(5), 2000, pp. 825-832, wings of aspect ratio 1 and 2 at
  *       Re 140 000, read off their diagrams by a public study: least drag 2.1 times laminar friction, maximum lift 0.75; k₀, k₁
- *       fitted here after taking off C_L² / πA; below that Reynolds number as laminar friction, above it as turbulent, since scores
- *       and square edges trip the flow and nothing measured says that it stays laminar (<i>judgement</i>);
+ *       fitted here after taking off C_L² / πA; below that Reynolds number as laminar friction, above it as turbulent,
+ *       since scores and square edges trip the flow and nothing measured says that it stays laminar (<i>judgement</i>);
  *   <li>flat-bottomed drag and lift, plate lift: brackets from faceted and smooth sections and F. W. Schmitz, Aerodynamik des
  *       Flugmodells (1942), all <i>from memory</i>; ends below 40 000 and above 300 000 carried on by <i>judgement</i>.
  * </ul>

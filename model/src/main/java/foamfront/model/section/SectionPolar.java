@@ -24,7 +24,9 @@ public final class SectionPolar {
 
     private static final double ZERO_LIFT_KEPT = 0.95;
     private static final double MOMENT_KEPT = 0.87;
-    private static final double BLUNT_EDGE = 0.135;
+    /** Base drag of two dimensions behind a body of some drag; Hoerner ch. 3, <i>from memory</i>. */
+    public static final double BLUNT_EDGE = 0.135;
+
     /** Rearward step, on its height: within 0.15 to 0.25, Hoerner ch. 5, <i>from memory</i>. */
     private static final double STEP_DRAG = 0.2;
     /** The bucket of a flat-bottomed section stays centred no higher than this share of its maximum lift (<i>judgement</i>). */

@@ -19,9 +19,15 @@ import foamfront.model.design.WingSection.SteppedPlate;
  * practice</i>). Two boards laid flat on each other are the least thickness (<i>derived</i>).
  */
 public final class SectionShape {
-    static final double FIRST_FOLD = 0.075;
-    static final double FIRST_HEIGHT = 0.75; // of the thickness
-    static final double SPAR_STATION = 0.30;
+    /** Where a folded top bends first. */
+    public static final double FIRST_FOLD = 0.075;
+
+    /** How high it stands there, of its thickness. */
+    public static final double FIRST_HEIGHT = 0.75;
+
+    /** Where it bends again over the spar, at all of its thickness. */
+    public static final double SPAR_STATION = 0.30;
+
     /** Flat width left at the hand-rounded edge of a single board, of its thickness (<i>judgement</i>). */
     static final double ROUNDED_EDGE = 0.5;
 

@@ -14,7 +14,8 @@
  *   <li><b>Folded symmetrical</b> (drag ±20 %, maximum lift ±8 %): a measured smooth 10 % section, 15 % facet penalty in the
  *       middle of the 0 to 30 % that faceted sections showed. Nobody measured this very shape; other thicknesses are judgement.
  *   <li><b>Flat plate</b> (±20 %, ±10 %): measured as a 2 % plate with rounded nose and tapered rear at Re 140 000, read off
- *       diagrams; carried to lower Reynolds numbers by laminar and to higher by turbulent friction, to thicker boards by a form factor.
+ *       diagrams; carried to lower Reynolds numbers by laminar and to higher by turbulent friction, to thicker boards
+ *       by a form factor.
  *   <li><b>Folded flat-bottom</b> (±20 %, ±12 %): bracketed between smooth low-Re sections and one faceted series, recalled
  *       rather than read; worst below Re 80 000, where a bubble may or may not close.
  *   <li><b>Curved plate</b> (±25 %, ±15 %): maximum lift recalled from one old series, drag built up from the flat plate.
@@ -22,8 +23,9 @@
  *       of the stepped mean line is theory only.
  * </ul>
  *
- * <p>A table of least drag below 1.1 times laminar friction is refused: no measured section comes near it. The bands above are half
- * as wide again for the stepped plate as the common spread of section drag; whoever applies the common factor widens it so.
+ * <p>A table of least drag below 1.1 times laminar friction is refused: no measured section comes near it. The bands
+ * above are half as wide again for the stepped plate as the common spread of section drag; whoever applies the common
+ * factor widens it so.
  *
  * <p>Hinged parts are not here: up-going elevons or reflex lower a strip's maximum lift, and whoever deflects them must say so.
  *

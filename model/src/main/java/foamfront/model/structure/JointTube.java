@@ -1,15 +1,15 @@
 package foamfront.model.structure;
 
 /**
- * The tube of a plug-in wing inside its sleeve of length l, loaded at the mouth (the root rib) by a moment M and a shear V of one sense.
- * The sleeve presses back along a straight line over its length (rigid tube, even bedding; derived from balance of forces and moments), x
- * from the mouth:
+ * The tube of a plug-in wing inside its sleeve of length l, loaded at the mouth (the root rib) by a moment M and a
+ * shear V of one sense. The sleeve presses back along a straight line over its length (rigid tube, even bedding;
+ * derived from balance of forces and moments), x from the mouth:
  *
  * <pre>
  * p(x) = p₀ − (p₀ + p₁) x / l,   p₀ = 4 V / l + 6 M / l²,   p₁ = 2 V / l + 6 M / l²
  * </pre>
  *
- * Pressure is greatest at the mouth, 6 M / (d l²) without shear (check F-16). Shear in the tube is V there and V − p₀² l / 2 (p₀ + p₁) where
+ * Pressure is greatest at the mouth, 6 M / (d l²) without shear. Shear in the tube is V there and V − p₀² l / 2 (p₀ + p₁) where
  * p = 0; the moment grows until the shear has fallen to zero at V l² / (3 V l + 6 M).
  *
  * @param moment greatest in the tube, N m

@@ -16,9 +16,10 @@ import foamfront.model.parts.Board;
  * D and S are derived; wrinkling is after Hoff and Mautner, "The buckling of sandwich-type panels", J. Aeronautical
  * Sciences 12 (1945) 285-297 (from memory). Taking E_f for the paper along the grain.
  *
- * <p>Laminated faces: a film of E t = 56 kN/m (oriented polypropylene, 28 µm at 2 GPa, <i>derived</i> from a tape maker's figures) on
- * the outer or on both papers works with them; both papers get half of what one film gives, so that the board stays symmetrical.
- * The paper fails at the same stress as before: the film holds what has failed, which nobody has measured.
+ * <p>Laminated faces: a film of E t = 56 kN/m (oriented polypropylene, 28 µm at 2 GPa, <i>derived</i> from a tape
+ * maker's figures) on the outer or on both papers works with them; both papers get half of what one film gives, so that
+ * the board stays symmetrical. The paper fails at the same stress as before: the film holds what has failed, which
+ * nobody has measured.
  *
  * @param face thickness of one face, m
  * @param core thickness of the core, m

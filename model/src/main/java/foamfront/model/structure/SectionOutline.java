@@ -3,9 +3,9 @@ package foamfront.model.structure;
 import foamfront.model.design.WingSection;
 
 /**
- * A folded section's outline as thin straight facets at unit chord, reduced to what bending and torsion need. Heights are
- * then divided by the outline's thickness, so that one reduction serves every chord and board: a facet's length hardly changes with
- * its height. Derived.
+ * A folded section's outline as thin straight facets at unit chord, reduced to what bending and torsion need. Heights
+ * are then divided by the outline's thickness, so that one reduction serves every chord and board: a facet's length
+ * hardly changes with its height. Derived.
  *
  * @param perimeter ∮ ds
  * @param secondMoment ∮ (z − z̄)² ds of heights over thickness

@@ -7,8 +7,9 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.design.Tail;
 
 /**
- * The fitted servo's torque against the hinge moments H = ½ ρ V² ∫c_c² dy |b₂| δ of the surfaces it drives at full travel and top
- * speed, horns alike on both ends. Full travel: elevator, elevon and aileron 20°, rudder 25° (judgement); flaps 40°, but let down at no more than 1.8 times the stall speed (judgement).
+ * The fitted servo's torque against the hinge moments H = ½ ρ V² ∫c_c² dy |b₂| δ of the surfaces it drives at full
+ * travel and top speed, horns alike on both ends. Full travel: elevator, elevon and aileron 20°, rudder 25°
+ * (judgement); flaps 40°, but let down at no more than 1.8 times the stall speed (judgement).
  */
 final class ServoLoad {
     private static final double RADIAN = Math.PI / 180;

@@ -14,7 +14,8 @@ public final class Structure {
     /**
      * Reserves of wings, boom, tail and servos.
      *
-     * @param wings load of one half of each wing, in the airframe's order; {@link SpanLoad#elliptic} where nothing better is known
+     * @param wings load of one half of each wing, in the airframe's order; {@link SpanLoad#elliptic} where nothing
+     *     better is known
      */
     public static StructureMargins margins(
             Airframe airframe, List<SpanLoad> wings, FlightLoads loads, Factors factors) {

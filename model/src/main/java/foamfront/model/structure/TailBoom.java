@@ -10,10 +10,10 @@ import foamfront.model.parts.Spar;
 /**
  * What carries the tail: a cantilever from the wing's trailing edge (a boom: from the pod's end) to the tail's quarter-chord.
  *
- * <p>Square tube: paper of four walls, I = 2 t_f (b h² / 2 + h³ / 6) about the middle lines b × h, J after Bredt. Profile board:
- * two upright faces. Stock tube: its own I, J = 2 I with G = E / 25 (pultruded carbon, from memory). Tail loads are those of a plate at
- * its greatest lift coefficient, 0.7 (judgement), at the manoeuvring speed V_s √n or the top speed if that is less.
- * Derived but for the marked figures.
+ * <p>Square tube: paper of four walls, I = 2 t_f (b h² / 2 + h³ / 6) about the middle lines b × h, J after Bredt.
+ * Profile board: two upright faces. Stock tube: its own I, J = 2 I with G = E / 25 (pultruded carbon, from memory).
+ * Tail loads are those of a plate at its greatest lift coefficient, 0.7 (judgement), at the manoeuvring speed V_s √n or
+ * the top speed if that is less. Derived but for the marked figures.
  *
  * @param deflection of the tail under its greatest load, of the tail arm; or the twist under the fin's (rad) if that is more
  * @param reserve strength over the greater of tail load and landing

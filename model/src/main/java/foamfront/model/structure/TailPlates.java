@@ -13,18 +13,20 @@ import foamfront.model.design.Tail;
 import java.util.List;
 
 /**
- * Bending of stabiliser and fins where they leave what carries them, each one board whose two papers bear the moment M over the
- * root chord c: σ = M / (t_f d c). Load even over the plate, so that a panel of breadth s bends with p s² (c + 2 c_t) / 6 (derived).
+ * Bending of stabiliser and fins where they leave what carries them, each one board whose two papers bear the moment M
+ * over the root chord c: σ = M / (t_f d c). Load even over the plate, so that a panel of breadth s bends with
+ * p s² (c + 2 c_t) / 6 (derived).
  *
- * <p>Stabiliser, the greatest of: the elevator at full travel at the manoeuvring speed V_s √n or the top speed if that is less, since faster
- * the pilot may pull no harder than the wing bears (14 CFR 23.423, from memory); the gust in cruise, U / V of incidence and no downwash
- * (23.425, from memory; on the safe side); the trim load times the limit load factor. A body carries it over its own width. Fin: 15° of
- * sideslip or full rudder in cruise. A V-tail's panels are both, β sin ν being a sideslip's incidence; elevator and rudder travel are
- * taken one at a time (judgement: a mixer limits their sum). No plate lifts beyond its greatest coefficient. Lift slopes by
- * {@link Helmbold}, controls by {@link PlainFlap}; the elevator, in one piece across, bends with its plate (judgement). On a T-tail the
- * fin's root also takes the stabiliser's weight times the limit load factor, sideways, and the rolling moment of a stabiliser
- * loaded half as much on one side as on the other (judgement after the unsymmetrical tail loads of 14 CFR 23.427, from memory). Reinforcing
- * tape or rod, which many add, is not counted.
+ * <p>Stabiliser, the greatest of: the elevator at full travel at the manoeuvring speed V_s √n or the top speed if that
+ * is less, since faster the pilot may pull no harder than the wing bears (14 CFR 23.423, from memory); the gust in
+ * cruise, U / V of incidence and no downwash (23.425, from memory; on the safe side); the trim load times the limit
+ * load factor. A body carries it over its own width. Fin: 15° of sideslip or full rudder in cruise. A V-tail's panels
+ * are both, β sin ν being a sideslip's incidence; elevator and rudder travel are taken one at a time (judgement: a
+ * mixer limits their sum). No plate lifts beyond its greatest coefficient. Lift slopes by {@link Helmbold}, controls by
+ * {@link PlainFlap}; the elevator, in one piece across, bends with its plate (judgement). On a T-tail the fin's root
+ * also takes the stabiliser's weight times the limit load factor, sideways, and the rolling moment of a stabiliser
+ * loaded half as much on one side as on the other (judgement after the unsymmetrical tail loads of 14 CFR 23.427, from
+ * memory). Reinforcing tape or rod, which many add, is not counted.
  */
 final class TailPlates {
     private static final double RADIAN = Math.PI / 180;

@@ -1,7 +1,7 @@
 package foamfront.model.structure;
 
 /**
- * Torsion of thin-walled tubes after Bredt: shear flow q = T / 2A, J = 4 A² / ∮(ds/t) (R. Bredt, Z. VDI 40 (1896), from memory;
+ * Torsion of thin-walled tubes after Bredt: J = 4 A² / ∮(ds/t) (R. Bredt, Z. VDI 40 (1896), from memory;
  * derived in any text on strength of materials).
  *
  * @param area enclosed by the wall's middle line, m²
@@ -17,15 +17,5 @@ public record ThinTube(double area, double perimeter, double wall) {
     /** J of the closed tube, m⁴. */
     public double torsionConstant() {
         return 4 * area * area * wall / perimeter;
-    }
-
-    /** J once a seam has come unglued, m⁴: s t³ / 3. */
-    public double openTorsionConstant() {
-        return perimeter * wall * wall * wall / 3;
-    }
-
-    /** Shear stress under a torque (N m), Pa: T / (2 A t). */
-    public double shearStress(double torque) {
-        return torque / (2 * area * wall);
     }
 }

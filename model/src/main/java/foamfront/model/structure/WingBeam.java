@@ -15,9 +15,10 @@ import org.jspecify.annotations.Nullable;
  * (perimeter), a plate J = 2 t_f c d² for its two faces as a flat tube. A stock spar shares bending by stiffness; its torsion is
  * left out. All derived.
  *
- * <p>Inside every fold a web of the wing's own board fills the height between the skins and ties them over the whole span. A stock
- * spar stands beside it and bends with the section as a beam of its own, both to one curvature, so that moment and shear divide by
- * stiffness, and whatever the spar's height the web keeps what the skins carry together. All is continuous in height, chord and thickness.
+ * <p>Inside every fold a web of the wing's own board fills the height between the skins and ties them over the whole
+ * span. A stock spar stands beside it and bends with the section as a beam of its own, both to one curvature, so that
+ * moment and shear divide by stiffness, and whatever the spar's height the web keeps what the skins carry together. All
+ * is continuous in height, chord and thickness.
  */
 final class WingBeam {
     /** Shear over Young's modulus of paper, 1 GPa with 3 GPa (from memory). */

@@ -7,13 +7,14 @@ import foamfront.model.parts.Spar;
 /**
  * Strengths against the stresses of {@link WingStress}.
  *
- * <p>Compressed paper: the lesser of its crushing and wrinkling stress. Stock spar: its design stress. Shear at the root divides between
- * boards and spar as the bending does, each piece growing its own moment (dM/dy = V; exact for an even wing). In a fold the boards' part passes
- * the web: V / (H 2 t_f) in its two papers (check S-08), at half their crushing strength (judgement; a strip laid flat bears at least as much
- * by its core, 30 mm at 0.10 MPa). A plate's part is borne by its core, 0.10 MPa (low end). The spar's by {@link SparShear}.
+ * <p>Compressed paper: the lesser of its crushing and wrinkling stress. Stock spar: its design stress. Shear at the
+ * root divides between boards and spar as the bending does, each piece growing its own moment (dM/dy = V; exact for an
+ * even wing). In a fold the boards' part passes the web: V / (H 2 t_f) in its two papers, at half their crushing
+ * strength (judgement; a strip laid flat bears at least as much by its core, 30 mm at 0.10 MPa). A plate's part is
+ * borne by its core, 0.10 MPa (low end). The spar's by {@link SparShear}.
  *
- * <p>A plug-in wing's boards are cut at the root: there the tube alone carries moment and shear, as {@link JointTube}. Its sleeve bears
- * 0.45 MPa: foam at 0.15 MPa under a card lining three tubes wide (judgement).
+ * <p>A plug-in wing's boards are cut at the root: there the tube alone carries moment and shear, as {@link JointTube}.
+ * Its sleeve bears 0.45 MPa: foam at 0.15 MPa under a card lining three tubes wide (judgement).
  */
 final class WingReserve {
     private static final double PAPER_SHEAR = 0.5; // of its compressive strength

@@ -8,26 +8,32 @@ import java.util.List;
  * Moment, shear, deflection and torsion along one half wing, stepped from tip to root over the strips of a {@link SpanLoad}.
  *
  * <p>Paper fails by compression first, so a wing bent up is judged by its upper face and one bent down by its lower.
- * Two cases: the limit load in flight, relieved by the wing's own weight; and a landing on the body, lift gone, when that weight and an
- * engine's bend it down (in flight an engine's relief is left out, on the safe side). Weight is spread like the lift's size.
+ * Two cases: the limit load in flight, relieved by the wing's own weight; and a landing on the body, lift gone, when
+ * that weight and an engine's bend it down (in flight an engine's relief is left out, on the safe side). Weight is
+ * spread like the lift's size.
  *
- * <p>Shear and moment are exact at the strips' edges for loads at the strips' stations. Deflection is δ = ∫ (M / EI)(l − y) dy,
- * M cubic on each strip between its edges' moments and shears, EI that of the strip's middle, plus the shear of plates, ∫ V / (S c) dy.
+ * <p>Shear and moment are exact at the strips' edges for loads at the strips' stations. Deflection is
+ * δ = ∫ (M / EI)(l − y) dy, M cubic on each strip between its edges' moments and shears, EI that of the strip's middle,
+ * plus the shear of plates, ∫ V / (S c) dy.
  *
  * <p>Torsional divergence of a straight wing, by Rayleigh's quotient q_D = ∫ GJ θ'² dy / ∫ a e c² θ² dy with the twist
- * θ = (3η − η³) / 2 of a linear torque: within 0.13 % of the uniform wing's π² GJ / (4 l² a e c²) (R. L. Bisplinghoff, H. Ashley and
- * R. L. Halfman, Aeroelasticity (1955), from memory; derived from GJ θ'' + q a e c² θ = 0). Sweep back would only raise it.
+ * θ = (3η − η³) / 2 of a linear torque: within 0.13 % of the uniform wing's π² GJ / (4 l² a e c²) (R. L. Bisplinghoff,
+ * H. Ashley and R. L. Halfman, Aeroelasticity (1955), from memory; derived from GJ θ'' + q a e c² θ = 0). Sweep back
+ * would only raise it.
  *
- * <p>Sweep forward by Λ lets bending add to the incidence, and the two act as in series: 1 / q_D = 1 / q_T + 1 / q_B, which for a
- * uniform wing is the 1 + 0.39 (l / e)(GJ / EI) tan Λ of F. W. Diederich and B. Budiansky, NACA TN 1680 (1948) (from memory). Bending
- * alone, with w = 6η² − 4η³ + η⁴ of an even load as trial and as weight (Galerkin's method on EI w'''' = q a c w' tan Λ, y along the
- * projected span, sections turned with the sweep; derived):
+ * <p>Sweep forward by Λ lets bending add to the incidence, and the two act as in series: 1 / q_D = 1 / q_T + 1 / q_B,
+ * which for a uniform wing is the 1 + 0.39 (l / e)(GJ / EI) tan Λ of F. W. Diederich and B. Budiansky, NACA TN 1680
+ * (1948) (from memory). Bending alone, with w = 6η² − 4η³ + η⁴ of an even load as trial and as weight (Galerkin's
+ * method on EI w'''' = q a c w' tan Λ, y along the projected span, sections turned with the sweep; derived):
  *
- * <pre>q_B = ∫ EI w''² dy / ∫ a c w w' tan Λ (1 + tan² Λ) dy,   1.1 % above the uniform wing's exact 6.33 EI / (a c l³ tan Λ)</pre>
+ * <pre>q_B = ∫ EI w''² dy / ∫ a c w w' tan Λ (1 + tan² Λ) dy</pre>
  *
- * The lift slope is the real one of sections along the stream, which has the wing's own cos Λ in it; chords across the swept beam are
- * c cos Λ, its length l / cos Λ, and both cancel from the torsion. Against the coupled equation of a uniform wing (WingStressTest) 0 to 2 %
- * high, so at most 1 % in speed. Sweep of the quarter-chord, panel by panel; aft sweep outboard takes off what forward sweep inboard adds, never more.
+ * It lies 1.1 % above the uniform wing's exact 6.33 EI / (a c l³ tan Λ).
+ *
+ * <p>The lift slope is the real one of sections along the stream, which has the wing's own cos Λ in it; chords across the
+ * swept beam are c cos Λ, its length l / cos Λ, and both cancel from the torsion. Against the coupled equation of a
+ * uniform wing (WingStressTest) 0 to 2 % high, so at most 1 % in speed. Sweep of the quarter-chord, panel by panel; aft
+ * sweep outboard takes off what forward sweep inboard adds, never more.
  *
  * @param rootMoment in flight or landing, the greater, N m
  * @param rootShear in flight or landing, the greater, N

@@ -11,9 +11,9 @@ import foamfront.model.parts.Spar;
 import java.util.List;
 
 /**
- * All wings of one airframe under its loads: each of a biplane's with its own lift, and its share of the mass by area. Engines hang on
- * the first. The push of a throw bends no wing whose boards reach across (StructureTest has the sample's reserve in its own plane), but
- * a plug-in tube bears it alone.
+ * All wings of one airframe under its loads: each of a biplane's with its own lift, and its share of the mass by area.
+ * Engines hang on the first. The push of a throw bends no wing whose boards reach across (StructureTest has the
+ * sample's reserve in its own plane), but a plug-in tube bears it alone.
  *
  * @param limit limit load factor
  * @param strength stress at which the compressed paper fails, Pa

@@ -57,7 +57,7 @@ class BiplaneExternalTest {
         }
     }
 
-    /** Check 2.3: b 1 m, gap 0.2 m, both wings together 0.3 m², C_L 0.8; nearly elliptic wings for elliptic ones. */
+    /** A worked example: b 1 m, gap 0.2 m, both wings together 0.3 m², C_L 0.8; nearly elliptic wings for elliptic ones. */
     @Test
     void theWorkedExample() {
         Surface lower = TestWings.surface(Surface.Role.WING, 1 / 0.15, 0.4, 0, 0.15, 0, 0, 0);

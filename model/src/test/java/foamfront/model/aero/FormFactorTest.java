@@ -23,14 +23,13 @@ class FormFactorTest {
 
     @ParameterizedTest(name = "fineness {0}")
     @CsvSource({
-        "4, 1.2969, 1.9475",
-        "5, 1.1902, 1.4925",
-        "6, 1.1345, 1.2928",
-        "8, 1.0800, 1.1372",
-        "10, 1.0544, 1.0850",
+        "4, 1.2969",
+        "5, 1.1902",
+        "6, 1.1345",
+        "8, 1.0800",
+        "10, 1.0544",
     })
-    void bodies(double fineness, double hoerner, double raymer) {
+    void bodies(double fineness, double hoerner) {
         assertThat(FormFactor.body(fineness)).isCloseTo(hoerner, within(HALF_DIGIT));
-        assertThat(FormFactor.fuselage(fineness)).isCloseTo(raymer, within(HALF_DIGIT));
     }
 }

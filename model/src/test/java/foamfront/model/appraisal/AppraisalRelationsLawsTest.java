@@ -183,7 +183,10 @@ class AppraisalRelationsLawsTest {
         assertThat(moved / volume).isBetween(0.2, 0.6);
     }
 
-    /** Twice the charge at the same mass lasts at least twice as long, since climb and reserve are paid once. Mass alone never helps. */
+    /**
+     * Twice the charge at the same mass lasts at least twice as long, since climb and reserve are paid once. Mass alone
+     * never helps.
+     */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void twiceTheChargeLastsTwiceAsLong(long seed) {

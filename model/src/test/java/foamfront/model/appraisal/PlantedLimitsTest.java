@@ -29,8 +29,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Limits that no single figure of the samples isolates, each by an aeroplane found for it: with one figure moved it passes from wholly
- * sound with a tenth to spare to missing this limit, and no other, by a tenth.
+ * Limits that no single figure of the samples isolates, each by an aeroplane found for it: with one figure moved it
+ * passes from wholly sound with a tenth to spare to missing this limit, and no other, by a tenth.
  */
 class PlantedLimitsTest {
     private static final double TENTH = 0.1;

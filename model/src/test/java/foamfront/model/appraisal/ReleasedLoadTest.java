@@ -20,8 +20,8 @@ class ReleasedLoadTest {
     private static final double ROUNDING = 1e-9;
 
     /**
-     * A nose too heavy for the battery's bay: a load released at the balance point aimed at lay behind the true one, and the model
-     * without it is nose-heavier still.
+     * A nose too heavy for the battery's bay: a load released at the balance point aimed at lay behind the true one,
+     * and the model without it is nose-heavier still.
      */
     @Test
     void trimAtTheStallIsTakenWithTheForemostBalancePoint() {

@@ -29,9 +29,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /**
- * Each standing limit refuses by itself: some sound aeroplane, with one figure moved until it misses that limit by a tenth, misses
- * no other, and with the figure moved less meets them all. The figure is looked for among all figures of all arrangements; the limits that
- * need an aeroplane of their own have it in {@link PlantedLimitsTest}.
+ * Each standing limit refuses by itself: some sound aeroplane, with one figure moved until it misses that limit by a
+ * tenth, misses no other, and with the figure moved less meets them all. The figure is looked for among all figures of
+ * all arrangements; the limits that need an aeroplane of their own have it in {@link PlantedLimitsTest}.
  */
 class SingleLimitTest {
     /** Margins to plant at: a tenth, or what is left where a tenth takes another limit with it. */

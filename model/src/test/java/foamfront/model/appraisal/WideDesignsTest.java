@@ -31,8 +31,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Twenty thousand designs far wider than any study asks for, through every stage whatever fails: an absurd candidate is an ordinary
- * result, never an exception or a value that is no number.
+ * Twenty thousand designs far wider than any study asks for, through every stage whatever fails: an absurd candidate is
+ * an ordinary result, never an exception or a value that is no number.
  */
 class WideDesignsTest {
     private static final int DESIGNS = 5000;

@@ -48,7 +48,10 @@ import foamfront.model.parts.Workshop;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Aeroplanes of many arrangements round the parts of {@link foamfront.model.mass.Examples}, invented for the tests of this package. */
+/**
+ * Aeroplanes of many arrangements round the parts of {@link foamfront.model.mass.Examples}, invented for the tests of
+ * this package.
+ */
 final class TestAeroplanes {
     private static final Provenance P = Provenance.INVENTED;
 

@@ -45,7 +45,10 @@ class GroundAttitudeTest {
         assertThat(axle.touching(0.31, -0.1)).isEqualTo(0.5 * Math.PI);
     }
 
-    /** Wheels of no size: the angle in the triangle of axle, tail and ground, of a 0.86 m body on legs by the propeller's clearance. */
+    /**
+     * Wheels of no size: the angle in the triangle of axle, tail and ground, of a 0.86 m body on legs by the
+     * propeller's clearance.
+     */
     @Test
     void aTricycleTurnsUntilItsBodysEndTouches() {
         Design design = Arrangements.of("tricycle");

@@ -9,7 +9,10 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
-/** Twelve speeds, a parabola and the curve at its vertex against a search a thousand times finer, on trimmed polars of random designs. */
+/**
+ * Twelve speeds, a parabola and the curve at its vertex against a search a thousand times finer, on trimmed polars of
+ * random designs.
+ */
 class SpeedTableLawsTest {
     /** Found over these designs, rounded up. */
     private static final double LARGEST = 5e-4;

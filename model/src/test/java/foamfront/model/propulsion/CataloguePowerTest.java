@@ -21,7 +21,7 @@ class CataloguePowerTest {
     private static final double MILLIOHM_PRINTED = 0.051;
     private static final double PRICE_PRINTED = 0.0051;
 
-    /** The project's limits, point 1. */
+    /** The project's own acceptance. */
     private static final double FIGURE_OF_MERIT = 0.79;
 
     private static final double EFFICIENCY = 0.80;

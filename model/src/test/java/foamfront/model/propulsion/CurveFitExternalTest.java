@@ -111,8 +111,9 @@ class CurveFitExternalTest {
     }
 
     /**
-     * No thrust near the pitch's own advance ratio, for every propeller of the catalogue at its highest speed. Left out of the catalogue for it: 5x3.5 of line V
-     * (0.63 as measured), 10x8 of line C (0.93 at speeds beyond its advancing runs), 11x4 of line E (1.5 to 1.6).
+     * No thrust near the pitch's own advance ratio, for every propeller of the catalogue at its highest speed. Left out
+     * of the catalogue for it: 5x3.5 of line V (0.63 as measured), 10x8 of line C (0.93 at speeds beyond its advancing
+     * runs), 11x4 of line E (1.5 to 1.6).
      */
     @Test
     void thrustVanishesNearThePitchAdvance() {

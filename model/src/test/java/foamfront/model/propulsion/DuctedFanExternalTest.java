@@ -35,11 +35,11 @@ class DuctedFanExternalTest {
 
     private static final Validation FANS = Validation.of(
             Subject.PROPULSION,
-            "DF-01 to DF-09 Ducted fans",
-            "\"Basics of Electric Ducted Fans\", a builder's note dated 2007-11-17 (DF-02, DF-03, read); momentum theory (DF-01,"
-                    + " DF-05 to DF-07, DF-09, derived, hub and efficiency assumed).");
+            "Ducted fans",
+            "\"Basics of Electric Ducted Fans\", a builder's note dated 2007-11-17 (the chart, read); momentum theory (all else,"
+                    + " derived, hub and efficiency assumed).");
 
-    /** DF-02: 800 W of shaft power through a 60 mm exit give about 18 N on a published chart. */
+    /** 800 W of shaft power through a 60 mm exit give about 18 N on a published chart. */
     @Test
     void theChartsThrust() {
         // A 70 mm unit of 30 mm hub has its annulus 1.11 times the 60 mm exit.
@@ -47,40 +47,35 @@ class DuctedFanExternalTest {
         double exit = 0.25 * Math.PI * 0.06 * 0.06 / annulus;
         FanLaw law = new FanLaw(0.07, 0.03, exit, 0.9, 18, 600);
         double jet = StrictMath.cbrt(2 * law.staticEfficiency() * 800 / (DENSITY * exit * annulus));
-        FANS.relative(
-                "DF-02, thrust of 800 W at the shaft, 60 mm exit",
-                18,
-                DENSITY * exit * annulus * jet * jet,
-                CHART,
-                "N");
-        FANS.value("DF-02, efficiency of fan and duct", 0.81, law.staticEfficiency(), 0.02, "");
+        FANS.relative("thrust of 800 W at the shaft, 60 mm exit", 18, DENSITY * exit * annulus * jet * jet, CHART, "N");
+        FANS.value("efficiency of fan and duct", 0.81, law.staticEfficiency(), 0.02, "");
     }
 
-    /** DF-01 and DF-05 to DF-07: power to the air and exit against thrust and jet. */
+    /** Power to the air and exit against thrust and jet. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "DF-01, 0.002827433, 800, 20.70, 77.3",
-        "DF-05, 0.001484403, 110, 4.45, 49.5",
-        "DF-06, 0.002417456, 174, 7.10, 49.0",
-        "DF-07, 0.002827433, 510, 15.3, 66.5"
+        "60 mm exit at 800 W, 0.002827433, 800, 20.70, 77.3",
+        "50 mm unit, 0.001484403, 110, 4.45, 49.5",
+        "64 mm unit, 0.002417456, 174, 7.10, 49.0",
+        "70 mm unit, 0.002827433, 510, 15.3, 66.5"
     })
-    void theJetOfAPower(String id, double exit, double power, double thrust, double jet) {
+    void theJetOfAPower(String what, double exit, double power, double thrust, double jet) {
         double speed = Jet.speed(exit, thrust, 0, DENSITY);
-        FANS.relative(id + ", jet", jet, speed, DERIVED, "m/s")
-                .relative(id + ", power to the air", power, 0.5 * thrust * speed, 2 * DERIVED, "W");
+        FANS.relative(what + ", jet", jet, speed, DERIVED, "m/s")
+                .relative(what + ", power to the air", power, 0.5 * thrust * speed, 2 * DERIVED, "W");
     }
 
-    /** DF-09: 10 N from one 70 mm disc takes 325.7 W open and 230.3 W ducted with the exit as large. */
+    /** 10 N from one 70 mm disc takes 325.7 W open and 230.3 W ducted with the exit as large. */
     @Test
     void aDuctSavesThreeTenths() {
         double disc = 0.25 * Math.PI * 0.07 * 0.07;
         double ducted = 0.5 * 10 * Jet.speed(disc, 10, 0, DENSITY);
         double open = 10 * Slipstream.atDisc(10, 0, disc, DENSITY);
-        FANS.relative("DF-09, open disc", 325.7, open, DERIVED, "W")
-                .relative("DF-09, ducted", 230.3, ducted, DERIVED, "W");
+        FANS.relative("open disc of 70 mm, 10 N", 325.7, open, DERIVED, "W")
+                .relative("ducted, 10 N", 230.3, ducted, DERIVED, "W");
     }
 
-    /** DF-05 to DF-07: units as the catalogue has them on 3, 3 and 4 cells at 80 % charge; the figures are estimates, not readings. */
+    /** Units as the catalogue has them on 3, 3 and 4 cells at 80 % charge; the figures are estimates, not readings. */
     @Test
     void unitsOnTheirBatteries() {
         ErrorStatistics thrusts = new ErrorStatistics();
@@ -91,8 +86,8 @@ class DuctedFanExternalTest {
             thrusts.add(full.thrust() / row[2] - 1);
             powers.add(full.electricalPower() / row[3] - 1);
         }
-        FANS.set("DF-05 to DF-07, units on their batteries, thrust, relative", thrusts, UNIT, UNIT, "")
-                .set("DF-05 to DF-07, units on their batteries, power, relative", powers, UNIT_POWER, UNIT_POWER, "");
+        FANS.set("units on their batteries, thrust, relative", thrusts, UNIT, UNIT, "")
+                .set("units on their batteries, power, relative", powers, UNIT_POWER, UNIT_POWER, "");
     }
 
     private static OperatingPoint full(Fan fan, int cells) {

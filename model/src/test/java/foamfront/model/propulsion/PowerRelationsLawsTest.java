@@ -19,7 +19,10 @@ class PowerRelationsLawsTest {
     /** Sums of a few terms. */
     private static final double ROUNDING = 1e-12;
 
-    /** No part gives more than it takes: shaft over motor input, motor input over battery power, thrust power over shaft power. */
+    /**
+     * No part gives more than it takes: shaft over motor input, motor input over battery power, thrust power over shaft
+     * power.
+     */
     @Test
     void everyEfficiencyIsAShare() {
         for (int seed = 0; seed < CASES; seed++) {

@@ -72,7 +72,7 @@ final class PropellerRows {
                 + "lowest speed [rpm],highest speed [rpm],furthest advance ratio,source"
     };
 
-    /** The project's limits, point 1, less room for rounding. */
+    /** The project's own acceptance, less room for rounding. */
     private static final double MOST_MERIT = 0.789;
 
     private static final double MOST_EFFICIENCY = 0.799;

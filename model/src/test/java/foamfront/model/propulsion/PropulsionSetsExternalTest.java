@@ -12,14 +12,14 @@ class PropulsionSetsExternalTest {
     /** Five significant digits are printed. */
     private static final double PRINTED = 6e-4;
 
-    /** The last digit of BA-02, V. */
+    /** The last digit of the restated curve, V. */
     private static final double MILLIVOLT = 5.1e-4;
 
     /** What 1.8 windings leave of the fifth that one winding misses, found when it was chosen. */
     private static final double SPEED = 0.16;
 
     private static final double[][] WORKED = {
-        // rpm/V, ohm, A, V; best-efficiency current A, efficiency, rpm, N m, W (MO-03 to MO-06)
+        // rpm/V, ohm, A, V; best-efficiency current A, efficiency, rpm, N m, W
         {1000, 0.090, 0.8, 11.1, 9.933, 0.8454, 10206, 0.0872, 93.2},
         {760, 0.045, 1.1, 11.1, 16.472, 0.8709, 7872.7, 0.1931, 159.2},
         {900, 0.142, 0.52, 11.1, 6.376, 0.8435, 9175, 0.0621, 59.7},
@@ -52,10 +52,7 @@ class PropulsionSetsExternalTest {
             errors.add(torque / row[7] - 1);
             errors.add(torque * omega / row[8] - 1);
         }
-        Validation.of(
-                        Subject.PROPULSION,
-                        "MO-01 to MO-06 Motors, worked",
-                        "The three-constant motor's closed forms (derived).")
+        Validation.of(Subject.PROPULSION, "Motors, worked", "The three-constant motor's closed forms (derived).")
                 .set(
                         "current, efficiency, speed, torque, power at the best point, relative",
                         errors,
@@ -74,7 +71,7 @@ class PropulsionSetsExternalTest {
         }
         Validation.of(
                         Subject.PROPULSION,
-                        "MO-20 to MO-23 Loaded speed",
+                        "Loaded speed",
                         "A maker's sheets of 2306.5-class motors at racing currents, quoted in an open hobby component table, 2026.")
                 .set("winding resistance alone, speed, relative", bare, 0.25, 0.25, "")
                 .set("1.8 times the winding's, speed, relative", effective, SPEED, SPEED, "");
@@ -88,7 +85,7 @@ class PropulsionSetsExternalTest {
         }
         Validation.of(
                         Subject.PROPULSION,
-                        "BA-01, BA-02 Open-circuit voltage",
+                        "Open-circuit voltage",
                         "M. Chen and G. Rincón-Mora, IEEE Transactions on Energy Conversion 21(2), 2006 (curve read in restatements,"
                                 + " citation from memory).")
                 .set("voltage from 5 to 100 % charge", errors, MILLIVOLT, MILLIVOLT, "V");

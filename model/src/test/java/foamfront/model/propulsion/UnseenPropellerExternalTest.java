@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
  * its second test where there is one.
  */
 class UnseenPropellerExternalTest {
-    /** Acceptance of an unseen propeller, checks of propulsion, section 2, lesson d: C_T, C_P at rest (relative), peak efficiency, its J. */
+    /** Acceptance of an unseen propeller: C_T, C_P at rest (relative), peak efficiency, its J. */
     private static final double[] ACCEPTANCE = {0.25, 0.35, 0.06, 0.08};
 
-    /** The project's limits, point 15. */
+    /** The project's own acceptance. */
     private static final double SHARE_INSIDE = 0.9;
 
     /** RMS errors found when the regression was made, rounded up: worse means the regression got worse. */

@@ -21,7 +21,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ContinuityLawsTest {
     private static final int STEPS = 2000;
 
-    /** Stiffness goes with the cube of chord and thickness, a spar's with the fourth power; walls open faster than their outside. */
+    /**
+     * Stiffness goes with the cube of chord and thickness, a spar's with the fourth power; walls open faster than their
+     * outside.
+     */
     private static final double STEEPEST = 12;
 
     private static final FlightLoads LOADS = new FlightLoads(0.8, 0.18, 0.035, 1.225, 7, 12, 20, 4, 4.5, 0, 0);

@@ -39,6 +39,15 @@ class JointTubeTest {
         assertThat(joint.moment()).isCloseTo(mostMoment, withinPercentage(1e-3));
     }
 
+    /** Worked by hand: 6 M / (d l²). */
+    @ParameterizedTest(name = "{0} N m on {2} mm")
+    @CsvSource({"5,8,150,167", "5,8,100,375", "3,6,120,208"})
+    void bearingPressureInTheSleeve(double moment, double diameter, double engaged, double kilopascal) {
+        double half = 0.5; // of the last printed kilopascal
+        assertThat(JointTube.of(moment, 0, diameter / 1000, engaged / 1000).pressure() / 1000)
+                .isCloseTo(kilopascal, within(half));
+    }
+
     @Test
     void aPureMomentShearsTheTubeMost() {
         JointTube joint = JointTube.of(3, 0, 0.006, 0.2);

@@ -72,7 +72,10 @@ class SandwichTest {
                 .isCloseTo(stress, within(printed));
     }
 
-    /** A published crude test, derived from it: a board 10 in wide across two chairs, 0.46 m apart; bottles of 0.5 kg taken as one force. */
+    /**
+     * A published crude test, derived from it: a board 10 in wide across two chairs, 0.46 m apart; bottles of 0.5 kg
+     * taken as one force.
+     */
     @ParameterizedTest(name = "{0} bottles")
     @CsvSource({"2, 6.4", "3, 9.6"})
     void aCrudeTestBracketsThePaper(int bottles, double stress) {

@@ -58,8 +58,8 @@ class TailPlatesTest {
     }
 
     /**
-     * A rectangular stabiliser held at the body's side, its load at the plate's greatest lift: p s² / 2 over the papers. However fast the
-     * top speed, full elevator is pulled at V_s √n = 14 m/s at most.
+     * A rectangular stabiliser held at the body's side, its load at the plate's greatest lift: p s² / 2 over the
+     * papers. However fast the top speed, full elevator is pulled at V_s √n = 14 m/s at most.
      */
     @Test
     void aPlateAtItsGreatestLift() {

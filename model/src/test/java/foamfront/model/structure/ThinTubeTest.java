@@ -5,19 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tubes by Bredt and Batho, derived; tolerances half the last printed digit. */
 class ThinTubeTest {
     @Test
-    void aBoardTubeClosedAndSlit() {
+    void aBoardTube() {
         ThinTube tube = ThinTube.rectangle(0.065, 0.065, 0.0003);
         assertThat(tube.torsionConstant() * 1e12).isCloseTo(82_387, within(0.51));
-        assertThat(tube.openTorsionConstant() * 1e12).isCloseTo(2.34, within(0.005));
-        assertThat(tube.torsionConstant() / tube.openTorsionConstant()).isCloseTo(35_208, within(0.5));
         assertThat(180 / Math.PI / (1e9 * tube.torsionConstant())).isCloseTo(0.695, within(0.5e-3));
-        assertThat(tube.shearStress(1)).isCloseTo(0.394e6, within(0.5e3));
     }
 
     @Test
@@ -31,13 +26,5 @@ class ThinTubeTest {
     void aSteelBox() {
         ThinTube box = ThinTube.rectangle(0.1, 0.05, 0.002);
         assertThat(box.torsionConstant() * 1e12).isCloseTo(666_667, within(0.5));
-        assertThat(box.shearStress(100)).isCloseTo(5.0e6, within(1.0));
-    }
-
-    @ParameterizedTest(name = "height {0}")
-    @ValueSource(doubles = {0.01, 0.03, 0.1})
-    void aClosedTubeIsStifferThanAnOpenOne(double height) {
-        ThinTube tube = ThinTube.rectangle(0.1, height, 0.0003);
-        assertThat(tube.torsionConstant()).isGreaterThan(tube.openTorsionConstant());
     }
 }

@@ -83,7 +83,10 @@ class WingBeamTest {
         }
     }
 
-    /** V Q / (I t) over both papers of the web at the centroid of the whole section, against the V / (H 2 t_f) of check S-08. */
+    /**
+     * V Q / (I t) over both papers of the web at the centroid of the whole section, against the V / (H 2 t_f) of
+     * {@link WingReserve}.
+     */
     @Test
     void theWebsShearIsOnTheSafeSideOfTheSectionsOwn() {
         double c = 0.2;

@@ -152,9 +152,10 @@ class WingStressTest {
     }
 
     /**
-     * The coupled wing itself: α = θ + t w' on a uniform wing obeys α''' + A α' − B α = 0 with α(root) = 0 and, at the tip, α' = 0 and
-     * α'' = −A α; A = q a e c² l² / GJ and B = q a c l³ tan Λ / (EI cos² Λ), y over l (derived from GJ θ'' = −q e c a α and EI w'''' = q c a α).
-     * Returns α(root) by Runge and Kutta's fourth order from α(tip) = 1; it first vanishes at divergence.
+     * The coupled wing itself: α = θ + t w' on a uniform wing obeys α''' + A α' − B α = 0 with α(root) = 0 and, at the
+     * tip, α' = 0 and α'' = −A α; A = q a e c² l² / GJ and B = q a c l³ tan Λ / (EI cos² Λ), y over l (derived from GJ
+     * θ'' = −q e c a α and EI w'''' = q c a α). Returns α(root) by Runge and Kutta's fourth order from α(tip) = 1; it
+     * first vanishes at divergence.
      */
     private static double rootIncidence(double a, double b) {
         double u = 1;

@@ -14,14 +14,15 @@ import org.apache.commons.math3.linear.RealMatrix;
 /**
  * Curves of a propeller that nobody measured, from its diameter, pitch, family and blades.
  *
- * <p>Each measured propeller of the catalogue is described at {@value PropellerCurves#REFERENCE_SPEED} rev/s by its advance
- * ratio of zero thrust J₀ over P/D, by C_T and C_P at rest, by the shares of these left at 0.35, 0.7 and 1 of J₀, and by its
- * speed terms. The descriptors are regressed on pitch ratio, its square, diameter and an offset for each family, with a small ridge;
- * cubics through the four predicted points are the curves. Left out one at a time, nine of ten two-blade propellers lie within
- * 25 % of C_T and 35 % of C_P at rest (FamilyRegressionExternalTest).
+ * <p>Each measured propeller of the catalogue is described at {@value PropellerCurves#REFERENCE_SPEED} rev/s by its
+ * advance ratio of zero thrust J₀ over P/D, by C_T and C_P at rest, by the shares of these left at 0.35, 0.7 and 1 of
+ * J₀, and by its speed terms. The descriptors are regressed on pitch ratio, its square, diameter and an offset for each
+ * family, with a small ridge; cubics through the four predicted points are the curves. Left out one at a time, nine of
+ * ten two-blade propellers lie within 25 % of C_T and 35 % of C_P at rest (FamilyRegressionExternalTest).
  *
- * <p>Blades other than two multiply both coefficients: 1.354 and 1.467 for three, 1.633 and 1.918 for four (research propellers of
- * one planform at 4950 rpm: Brandt, Deters, Ananda, Dantsker and Selig, UIUC Propeller Database, volume 2).
+ * <p>Blades other than two multiply both coefficients: 1.354 and 1.467 for three, 1.633 and 1.918 for four (research
+ * propellers of one planform at 4950 rpm: Brandt, Deters, Ananda, Dantsker and Selig, UIUC Propeller Database, volume
+ * 2).
  */
 public final class FamilyRegression {
     private static final double RIDGE = 0.02;

@@ -69,18 +69,14 @@ public record Sweep(Stand stand, Axis axis, List<Point> points) {
         return axis == Axis.AIRSPEED ? points.get(0) : points.get(points.size() - 1);
     }
 
-    /** The row that turns most of the battery's power into thrust power; at rest the row of most thrust for its power. */
+    /** The row that turns most of the battery's power into thrust power; the first where all are at rest. */
     public Point best() {
         Point best = points.get(0);
         for (Point point : points) {
-            if (worth(point) > worth(best)) {
+            if (point.efficiency() > best.efficiency()) {
                 best = point;
             }
         }
         return best;
-    }
-
-    private static double worth(Point point) {
-        return point.speed() > 0 ? point.efficiency() : 0;
     }
 }

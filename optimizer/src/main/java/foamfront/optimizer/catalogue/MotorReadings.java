@@ -4,6 +4,7 @@ import static foamfront.model.units.Dimension.CURRENT;
 import static foamfront.model.units.Dimension.ROTATION;
 import static foamfront.model.units.Dimension.VOLTAGE;
 
+import foamfront.model.units.Numbers;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.faults.Faults;
 import foamfront.optimizer.faults.StudyException;
@@ -84,8 +85,8 @@ public final class MotorReadings {
         if (value < low || value > high) {
             row.fault(
                     column,
-                    foamfront.model.units.Numbers.significant(value, 6) + " " + unit.symbol() + " is outside " + low
-                            + " to " + high + " " + unit.symbol() + " of model motors",
+                    Numbers.significant(value, 6) + " " + unit.symbol() + " is outside " + low + " to " + high + " "
+                            + unit.symbol() + " of model motors",
                     "This column is read in " + meant + ".");
         }
         return si;

@@ -13,7 +13,10 @@ import java.util.List;
 
 /** Scores designs for the search; one per worker, as its appraiser owns scratch arrays. */
 final class DesignEvaluator implements Evaluator {
-    /** A design that cannot have what is aimed at (no take-off roll without wheels) is no answer, as if it missed a limit by all. */
+    /**
+     * A design that cannot have what is aimed at (no take-off roll without wheels) is no answer, as if it missed a
+     * limit by all.
+     */
     private static final double LACKS_AN_AIM = 1;
 
     private final Genome genome;

@@ -24,7 +24,9 @@ final class DesignNumbers {
             wing("dihedral", Unit.DEGREE, Planform::dihedral),
             wing("incidence", Unit.DEGREE, Planform::incidence),
             wing("tip incidence", Unit.DEGREE, Planform::tipIncidence),
-            new Figure("section depth", Unit.PERCENT, DesignNumbers::sectionDepth),
+            new Figure("section thickness", Unit.PERCENT, DesignNumbers::sectionThickness),
+            section("section camber", WingSection.CurvedPlate.class, WingSection.CurvedPlate::camber),
+            section("section step", WingSection.SteppedPlate.class, WingSection.SteppedPlate::step),
             new Figure("wing x", Unit.MILLIMETRE, design -> design.wing().x()),
             new Figure("wing z", Unit.MILLIMETRE, design -> design.wing().z()),
             new Figure(
@@ -98,18 +100,20 @@ final class DesignNumbers {
         });
     }
 
-    /** Thickness of a fold, camber of a curved plate, end of a stepped one's second board; of the chord. */
-    private static double sectionDepth(Design design) {
+    /** What only one kind of section has, as a share of the chord. */
+    private static <S extends WingSection> Figure section(String words, Class<S> kind, ToDoubleFunction<S> of) {
+        return new Figure(words, Unit.PERCENT, design -> {
+            WingSection section = design.wing().build().section();
+            return kind.isInstance(section) ? of.applyAsDouble(kind.cast(section)) : Double.NaN;
+        });
+    }
+
+    /** Outside thickness of a folded section over the chord; a plate's is its boards'. */
+    private static double sectionThickness(Design design) {
         WingSection section = design.wing().build().section();
         if (section instanceof WingSection.FoldedFlatBottom fold) {
             return fold.thickness();
         }
-        if (section instanceof WingSection.FoldedSymmetrical fold) {
-            return fold.thickness();
-        }
-        if (section instanceof WingSection.SteppedPlate stepped) {
-            return stepped.step();
-        }
-        return section instanceof WingSection.CurvedPlate plate ? plate.camber() : Double.NaN;
+        return section instanceof WingSection.FoldedSymmetrical fold ? fold.thickness() : Double.NaN;
     }
 }

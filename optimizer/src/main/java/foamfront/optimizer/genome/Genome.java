@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -138,7 +139,7 @@ public final class Genome {
     }
 
     /** The condition that a kind is one of those that pass; none where all do, null where none does. */
-    private @Nullable List<Condition> when(Digit digit, java.util.function.Predicate<Object> passes) {
+    private @Nullable List<Condition> when(Digit digit, Predicate<Object> passes) {
         List<?> options = layouts.options(digit);
         List<Integer> values = IntStream.range(0, options.size())
                 .filter(i -> passes.test(options.get(i)))
@@ -151,7 +152,7 @@ public final class Genome {
     }
 
     /** The same, but always active where a tailless choice may turn the kind into another when it is repaired. */
-    private @Nullable List<Condition> whenAny(Digit digit, java.util.function.Predicate<Object> passes) {
+    private @Nullable List<Condition> whenAny(Digit digit, Predicate<Object> passes) {
         List<Condition> when = when(digit, passes);
         boolean repaired = layouts.options(Digit.TAIL).contains(TailKind.NONE)
                 && (wings.size() > 1 || layouts.levels(Digit.TAIL) > 1);

@@ -51,7 +51,10 @@ final class AtomicFile {
         }
     }
 
-    /** Makes the renames in a folder last through a power cut; where folders cannot be opened (Windows) there is nothing to do. */
+    /**
+     * Makes the renames in a folder last through a power cut; where folders cannot be opened (Windows) there is nothing
+     * to do.
+     */
     static void force(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);

@@ -15,12 +15,12 @@ import org.junit.jupiter.api.Test;
  * Dantsker and Selig, UIUC Propeller Database, volumes 1-3, through the catalogue's fits at 6000 rpm.
  */
 class FamilyRegressionExternalTest {
-    /** Acceptance of an unseen propeller, checks of propulsion, section 2, lesson d. */
+    /** Acceptance of an unseen propeller. */
     private static final double THRUST = 0.25;
 
     private static final double POWER = 0.35;
 
-    /** The project's limits, point 15. */
+    /** The project's own acceptance. */
     private static final double SHARE_INSIDE = 0.9;
 
     /** RMS errors found when the regression was made, rounded up. */
@@ -62,7 +62,7 @@ class FamilyRegressionExternalTest {
         };
     }
 
-    /** PR-13: three and four blades over two, research propellers of one planform. */
+    /** Three and four blades over two, research propellers of one planform. */
     @Test
     void moreBladesPullMoreAndTakeMoreStill() {
         FamilyRegression regression = new FamilyRegression(MEASURED);

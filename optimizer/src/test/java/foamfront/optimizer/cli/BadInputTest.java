@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What users get wrong, through the program's front door: exit code 2, standard output empty, one fault a line with file, line, key and
- * what is wrong, what would be right below it, never a stack trace, and no run left behind.
+ * What users get wrong, through the program's front door: exit code 2, standard output empty, one fault a line with
+ * file, line, key and what is wrong, what would be right below it, never a stack trace, and no run left behind.
  */
 class BadInputTest {
     /** {@code file.yaml:14  some.key: what is wrong.} and the advice under it. */

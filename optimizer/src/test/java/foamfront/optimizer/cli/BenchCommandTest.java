@@ -126,7 +126,7 @@ class BenchCommandTest {
                 .isEqualTo(2);
     }
 
-    /** PR-05: 10x4.7 slow flyer, C_T at rest 0.1299 and C_P 0.0531 at 6528 rpm (UIUC Propeller Database, volume 1). */
+    /** 10x4.7 slow flyer, C_T at rest 0.1299 and C_P 0.0531 at 6528 rpm (UIUC Propeller Database, volume 1). */
     @Test
     void coefficientsAreThoseMeasured() throws IOException {
         Run run = Run.of("bench", "--propeller", "10x4.7", "--rpm", "6528", "--json");

@@ -72,9 +72,10 @@ class SampleDesignsTest {
     }
 
     /**
-     * Viscous span efficiencies of small wings below Re 150 000 were measured from 0.3 to about 0.8 (G. K. Ananda, P. P. Sukumar and
-     * M. S. Selig, Aerospace Science and Technology, 2015, abstract), and none of 0.9 is to be believed. A curved plate is left
-     * out: its drag falls up to its design lift, so that no parabola about zero lift describes it.
+     * Viscous span efficiencies of small wings below Re 150 000 were measured from 0.3 to about 0.8 (G. K. Ananda,
+     * P. P. Sukumar and M. S. Selig, Aerospace Science and Technology, 2015, abstract), and none of 0.9 is to be believed.
+     * A curved plate is left out: its drag falls up to its design lift, so that no parabola about zero lift describes
+     * it.
      */
     @ParameterizedTest
     @ValueSource(strings = {"stepped-plate.yaml", "folded-symmetrical.yaml", "winglets.yaml", "laminated.yaml"})
