@@ -36,7 +36,6 @@ public final class ParasiteBuildUp {
     private static final double LEG_WIRE = 0.003; // m, common practice
     private static final int BANDS = 8; // two crossed pairs a side (common practice)
     private static final double BAND = 0.002; // m
-    private static final double STRUT_CHORD = 0.03; // m, as cut
 
     /** Shorter legs are not bent from wire, m (judgement). */
     private static final double SHORTEST_LEG = 0.02;
@@ -173,8 +172,8 @@ public final class ParasiteBuildUp {
         }
         double wall = airframe.body().wall();
         double above = biplane.z() + biplane.gap() - 0.5 * airframe.body().height();
-        double between = Fittings.pylon(biplane.gap(), STRUT_CHORD, wall, speed, nu);
-        double cabane = above > wall ? Fittings.pylon(above, 2 * STRUT_CHORD, wall, speed, nu) : 0;
+        double between = Fittings.pylon(biplane.gap(), Airframe.STRUT_CHORD, wall, speed, nu);
+        double cabane = above > wall ? Fittings.pylon(above, 2 * Airframe.STRUT_CHORD, wall, speed, nu) : 0;
         return 4 * between + 2 * cabane;
     }
 

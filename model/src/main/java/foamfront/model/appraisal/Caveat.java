@@ -10,6 +10,7 @@ public enum Caveat {
     ENDURANCE_CLIPPED("the speed of least power lies below the safe speed; endurance is given at the safe speed"),
     TIP_STALL("the stall begins in the outer third of the wing"),
     NEAR_250_GRAMS("within 15 % of 250 g, where many countries draw a legal line"),
+    ONE_MOTOR_OUT("with one motor stopped full rudder does not hold it at full throttle: throttle back at once"),
     GUST_SIZED("gusts, not pull-ups, size the wing"),
     SPIRAL("spirally unstable: it must be flown all the time");
 

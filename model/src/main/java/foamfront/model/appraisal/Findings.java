@@ -70,6 +70,10 @@ final class Findings {
         add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
         add(found, Caveat.TIP_STALL, w.flight.stallPlace() > 2 / 3.0);
         add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
+        add(
+                found,
+                Caveat.ONE_MOTOR_OUT,
+                w.design.power() instanceof Power.TwinTractor && w.get(Measure.ONE_MOTOR_OUT) > 1);
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
         add(
                 found,

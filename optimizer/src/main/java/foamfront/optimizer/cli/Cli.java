@@ -21,7 +21,7 @@ final class Cli {
             footer = {
                 "",
                 "Exit codes: 0 fine, 1 a bug of foamfront, 2 something in your input, 3 no design meets every limit,",
-                "4 a file could not be written."
+                "4 a file could not be written, 130 interrupted (the front so far is kept)."
             })
     private static final class Root implements Runnable {
         @CommandLine.Spec

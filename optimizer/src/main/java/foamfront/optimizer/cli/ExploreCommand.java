@@ -150,6 +150,10 @@ final class ExploreCommand implements Callable<Integer> {
             console.err().println("Stopped after " + found.evaluations() + " designs; this is the front so far.");
         }
         console.out().println(Sentences.verdict(front, show, 1));
+        String growing = Explanation.growing(found);
+        if (!growing.isEmpty()) {
+            console.out().println(growing);
+        }
         console.out().println();
         String plot = Plot.of(front, show);
         if (!plot.isEmpty()) {

@@ -9,6 +9,9 @@ import java.util.List;
 
 /** Why nothing could be built and flown. */
 public final class Explanation {
+    /** Less growth than this is left unsaid (judgement). */
+    private static final double STANDS_STILL = 0.02;
+
     private Explanation() {}
 
     /** One sentence. */
@@ -60,5 +63,14 @@ public final class Explanation {
                 + table(found, show).markdown()
                 + "\nThe designs that came nearest are in designs/. Relax a limit, widen a range under vary, or allow more"
                 + " parts, then explore again.\n";
+    }
+
+    /** What a reader should know of a search that ended before its front stood still; empty where it did. */
+    public static String growing(Found found) {
+        return found.growth() < STANDS_STILL
+                ? ""
+                : "The front still grew by "
+                        + Math.round(100 * found.growth())
+                        + " % over the last fifth of the search: more designs (--evaluations) or another seed may find better.";
     }
 }

@@ -26,6 +26,7 @@ import java.util.TreeMap;
  * @param faults designs at which the computation broke down
  * @param faultCount how many there were
  * @param share of the trade-off found, as the search measures it
+ * @param growth of that share over the last fifth of the search, 0 to 1
  */
 public record Found(
         Front front,
@@ -37,7 +38,11 @@ public record Found(
         boolean stopped,
         List<Fault> faults,
         long faultCount,
-        double share) {
+        double share,
+        double growth) {
+    /** The end of a search, over which its growth is told. */
+    private static final double LAST = 0.2;
+
     /** Of each layout's best at most so many are kept, spread over its front. */
     private static final int PER_LAYOUT = 20;
 
@@ -62,7 +67,22 @@ public record Found(
                 outcome.stoppedEarly(),
                 outcome.faults(),
                 outcome.faultCount(),
-                history.isEmpty() ? 0 : history.get(history.size() - 1).hypervolume());
+                history.isEmpty() ? 0 : history.get(history.size() - 1).hypervolume(),
+                growth(history));
+    }
+
+    private static double growth(List<Progress> history) {
+        if (history.isEmpty()) {
+            return 0;
+        }
+        Progress end = history.get(history.size() - 1);
+        double before = 0;
+        for (Progress progress : history) {
+            if (progress.evaluations() <= (1 - LAST) * end.evaluations()) {
+                before = progress.hypervolume();
+            }
+        }
+        return end.hypervolume() == 0 ? 0 : 1 - before / end.hypervolume();
     }
 
     /** Every design gets the study's name and its row number. */
