@@ -64,7 +64,7 @@ class BiplaneExternalTest {
         Surface upper = TestWings.surface(Surface.Role.SECOND_WING, 1 / 0.15, 0.4, 0, 0.15, 0, 0.2, 0);
         LiftingSystem system = TestWings.solved(lower, upper);
         PRANDTL.relative(
-                "2.3 worked example, induced drag coefficient at C_L 0.8",
+                "worked example, induced drag coefficient at C_L 0.8",
                 0.04535,
                 system.inducedDrag(system.incidence(0.8, 0, 0), 0, 0),
                 NEARLY_ELLIPTIC,

@@ -38,11 +38,11 @@ class LateralSystemExternalTest {
 
     private static final Validation LINE = Validation.of(
             Subject.LIFT,
-            "1.11 Roll damping and dihedral effect, lifting line",
+            "Roll damping and dihedral effect, lifting line",
             "The monoplane equation over the whole span (derived); compare H. A. Pearson and R. T. Jones, NACA R-635, 1938.");
     private static final Validation LATTICE = Validation.of(
             Subject.LIFT,
-            "1.11 Rolling and sideslip, lifting surface",
+            "Rolling and sideslip, lifting surface",
             "A lattice of 20 x 5 a half over both halves, written for the test (J. Katz and A. Plotkin, Low-Speed Aerodynamics,"
                     + " 2001, section 12.1, from memory).");
     private static final ErrorStatistics damping = new ErrorStatistics();
