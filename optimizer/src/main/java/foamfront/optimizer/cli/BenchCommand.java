@@ -103,6 +103,14 @@ final class BenchCommand implements Callable<Integer> {
         if (folder != null && !Files.isDirectory(folder)) {
             throw new InputException("foamfront: " + folder + " is no folder.", "Name a folder of catalogue tables.");
         }
+        if (csv && json) {
+            throw new InputException("foamfront: --csv and --json cannot both be printed.", "Keep one of them.");
+        }
+        if (speed != null && by != Sweep.Axis.THROTTLE) {
+            throw new InputException(
+                    "foamfront: --speed is for a table by throttle; by airspeed every speed has its row.",
+                    "Add --by throttle, or leave --speed out.");
+        }
         Catalogue catalogue = folder == null ? CatalogueReader.standard() : CatalogueReader.folder(folder);
         if (fit != null) {
             fit(fit, catalogue);

@@ -66,7 +66,7 @@ final class Cli {
 
     private int misused(CommandLine.ParameterException thrown, String[] args) {
         String command = thrown.getCommandLine().getCommandSpec().qualifiedName();
-        console.err().println("foamfront: " + firstLine(thrown));
+        console.err().println("foamfront: " + plain(firstLine(thrown)));
         console.err().println("Try '" + command + " --help'.");
         return Exit.USER_INPUT;
     }
@@ -82,6 +82,12 @@ final class Cli {
         }
         console.err().println(BugReport.write(thrown, args));
         return Exit.OUR_BUG;
+    }
+
+    /** The library names Java's types where a reader expects words. */
+    private static String plain(String message) {
+        return message.replaceFirst(" is not an? (long|int)$", " is not a whole number")
+                .replaceFirst(" is not a double$", " is not a number");
     }
 
     private static String firstLine(Exception thrown) {

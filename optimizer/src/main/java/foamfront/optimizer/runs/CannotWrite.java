@@ -15,7 +15,7 @@ public final class CannotWrite extends RuntimeException {
     public CannotWrite(Path place, IOException cause) {
         super(
                 place + ": cannot write here: " + words(cause)
-                        + ". Free some space, or name another folder with --out.",
+                        + ". Free some space, or name another place (explore: --out).",
                 cause);
     }
 

@@ -80,7 +80,10 @@ public final class Fields {
                     scalar.column(),
                     path(before),
                     "a decimal comma splits the value in two",
-                    "Write a decimal point: " + point + ".");
+                    written.matches("\\d{3}") && whole.matches("[1-9]\\d{0,2}")
+                            ? "Write a decimal point, " + point + ", or a count without commas, " + whole + written
+                                    + "."
+                            : "Write a decimal point: " + point + ".");
             return;
         }
         String hint = alone ? Hints.missingSpace(written) : null;

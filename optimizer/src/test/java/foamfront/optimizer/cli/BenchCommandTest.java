@@ -173,6 +173,10 @@ class BenchCommandTest {
                 "--motor 2212-1000 --battery 3S~2200 | --diameter is missing",
                 "--propeller 10x4.7 --rpm 20 | --rpm is 20",
                 "--motor 2212-1000 --diameter 30in --pitch 10in --family sport --battery 3S~2200 | outside the measured",
+                "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --csv --json | Keep one of them",
+                "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --speed 10~m/s | --by throttle",
+                "--motor 2212-1000 --propeller 10x4.7 --rpm fast | is not a number",
+                "--motors two | is not a whole number",
                 "--fit no-such.csv | cannot be read"
             })
     void badInputIsExitTwoWithAdvice(String options, String expected) {
