@@ -134,24 +134,7 @@ class MassLawsTest {
     void splittingABoardChangesNothing() {
         Airframe airframe = Airframe.of(Examples.trainer());
         PartsList whole = FlatPatterns.of(airframe);
-        List<CutPart> split = new ArrayList<>();
-        for (CutPart p : whole.cut()) {
-            for (int i = 0; i < p.count(); i++) {
-                split.add(new CutPart(
-                        p.name(),
-                        p.assembly(),
-                        1,
-                        false,
-                        p.grained(),
-                        p.pattern(),
-                        p.glue(),
-                        p.tape(),
-                        p.covering(),
-                        p.x(),
-                        p.y(),
-                        p.z()));
-            }
-        }
+        List<CutPart> split = MassRelationsLawsTest.single(whole);
         assertThat(split).hasSizeGreaterThan(whole.cut().size());
         MassBreakdown a = MassBreakdown.of(airframe, whole, Examples.WORKSHOP, Factors.NOMINAL);
         MassBreakdown b =

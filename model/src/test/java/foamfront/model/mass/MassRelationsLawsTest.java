@@ -105,7 +105,8 @@ class MassRelationsLawsTest {
         }
     }
 
-    private static List<CutPart> single(PartsList parts) {
+    /** Every cut part on its own. */
+    static List<CutPart> single(PartsList parts) {
         List<CutPart> split = new ArrayList<>();
         for (CutPart p : parts.cut()) {
             for (int i = 0; i < p.count(); i++) {
