@@ -7,7 +7,6 @@ import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
-import foamfront.model.design.Undercarriage;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.GroundAndHand;
@@ -95,10 +94,19 @@ final class FlightStage {
 
     /** How far the sections' tables are stretched. */
     private static void sections(Workbench w) {
-        double safe = Performance.SAFE * w.flight.stallSpeed();
+        double safe = safeSpeed(w);
         double top = Math.max(safe, w.performance.fullThrottle().topSpeed());
         w.set(Measure.SECTION_REYNOLDS, w.flight.leastReynolds(safe) / SectionPolar.LEAST_REYNOLDS);
         w.set(Measure.SECTION_LIFT, Math.max(w.flight.greatestLiftShare(safe), w.flight.greatestLiftShare(top)));
+    }
+
+    private static double safeSpeed(Workbench w) {
+        return Performance.SAFE * w.flight.stallSpeed();
+    }
+
+    private static double safePressure(Workbench w) {
+        double speed = safeSpeed(w);
+        return 0.5 * w.flight.density() * speed * speed;
     }
 
     private static double idle(Drive drive) {
@@ -109,7 +117,7 @@ final class FlightStage {
 
     /** The margin less what the propeller's or intake's normal force takes at full throttle and 1.2 stall speeds. */
     private static void powerOn(Workbench w, Drive drive, int motors) {
-        double speed = Performance.SAFE * w.flight.stallSpeed();
+        double speed = safeSpeed(w);
         FullThrottle full = w.performance.fullThrottle();
         double force = drive.rotor() instanceof Propeller propeller
                 ? motors * PropellerNormalForce.areaPerRadian(propeller, full.topRotation(), speed)
@@ -121,12 +129,11 @@ final class FlightStage {
 
     /** Elevator at full throttle and 1.2 stall speeds: the trimmed one and what a thrust line off the balance point asks. */
     private static void powerTrim(Workbench w) {
-        double speed = Performance.SAFE * w.flight.stallSpeed();
-        double area = 0.5 * w.flight.density() * speed * speed * w.lifting.referenceArea();
+        double area = safePressure(w) * w.lifting.referenceArea();
         double lever = w.airframe.stations().shaft().z() - w.balance.z();
         double moment = -w.performance.fullThrottle().safeThrust() * lever / (area * w.lifting.referenceChord());
         double authority = w.lifting.elevatorMomentSlope(w.balance.x());
-        double trimmed = w.flight.elevator(w.flight.liftCoefficient(speed));
+        double trimmed = w.flight.elevator(w.flight.liftCoefficient(safeSpeed(w)));
         double elevator = authority == 0 ? trimmed : trimmed - moment / authority;
         w.set(Measure.POWER_TRIM, Math.abs(elevator) / Handling.FULL_TRAVEL);
     }
@@ -141,8 +148,7 @@ final class FlightStage {
             w.rule(Measure.ONE_MOTOR_OUT);
             return;
         }
-        double speed = Performance.SAFE * w.flight.stallSpeed();
-        double pressure = 0.5 * w.flight.density() * speed * speed;
+        double pressure = safePressure(w);
         double force = Math.max(0, 0.5 * w.performance.fullThrottle().safeThrust()) + pressure * idle(drive);
         double rudder = w.rudderYaw * pressure * w.airframe.area() * w.airframe.span();
         double moment = force * twin.y();
@@ -160,9 +166,7 @@ final class FlightStage {
         double span = w.airframe.span();
         double allowed = 0.03 * weight * span;
         if (w.design.controls().ailerons()) {
-            double speed = Performance.SAFE * w.flight.stallSpeed();
-            double pressure = 0.5 * w.flight.density() * speed * speed;
-            allowed = 0.3 * w.rollPower * pressure * w.airframe.area() * span;
+            allowed = 0.3 * w.rollPower * safePressure(w) * w.airframe.area() * span;
         }
         // Twins that turn the same way add up: nobody is asked for counter rotation.
         double torque = motors * w.performance.fullThrottle().staticTorque();
@@ -189,12 +193,7 @@ final class FlightStage {
 
     /** Raised until something touches, over what trims at the speed of lift-off. */
     private static void groundAttitude(Workbench w) {
-        Wheel wheel = null;
-        if (w.design.undercarriage() instanceof Undercarriage.TailWheel gear) {
-            wheel = gear.wheel();
-        } else if (w.design.undercarriage() instanceof Undercarriage.Tricycle gear) {
-            wheel = gear.wheel();
-        }
+        Wheel wheel = w.design.undercarriage().wheel();
         if (wheel == null) {
             w.rule(Measure.GROUND_ATTITUDE);
             return;

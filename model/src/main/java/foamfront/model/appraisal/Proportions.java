@@ -7,10 +7,10 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.design.Body;
 import foamfront.model.design.Load;
 import foamfront.model.design.Place;
-import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
+import foamfront.model.parts.Wheel;
 
 /** Whether the parts of an airframe stand in a sane relation to each other, before anything is computed of it. */
 final class Proportions {
@@ -82,16 +82,11 @@ final class Proportions {
     }
 
     private static void wheels(Workbench w) {
-        double diameter = 0;
-        if (w.design.undercarriage() instanceof Undercarriage.TailWheel gear) {
-            diameter = gear.wheel().diameter();
-        } else if (w.design.undercarriage() instanceof Undercarriage.Tricycle gear) {
-            diameter = gear.wheel().diameter();
-        }
-        if (diameter == 0 || w.mission.site().ground() == Ground.TARMAC) {
+        Wheel wheel = w.design.undercarriage().wheel();
+        if (wheel == null || w.mission.site().ground() == Ground.TARMAC) {
             w.rule(Measure.WHEEL_SIZE);
         } else {
-            w.set(Measure.WHEEL_SIZE, diameter);
+            w.set(Measure.WHEEL_SIZE, wheel.diameter());
         }
     }
 

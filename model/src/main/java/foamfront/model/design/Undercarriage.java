@@ -3,10 +3,16 @@ package foamfront.model.design;
 import static foamfront.model.units.Require.positive;
 
 import foamfront.model.parts.Wheel;
+import org.jspecify.annotations.Nullable;
 
 /** What the aeroplane stands, floats or lands on. Legs follow from the propeller's clearance and the ground attitude. */
 public sealed interface Undercarriage {
     UndercarriageKind kind();
+
+    /** What it rolls on, all of one size; null without wheels. */
+    default @Nullable Wheel wheel() {
+        return null;
+    }
 
     /** Thrown by hand, lands on its belly. */
     record None() implements Undercarriage {

@@ -7,7 +7,6 @@ import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Wheel;
-import org.jspecify.annotations.Nullable;
 
 /** Bought parts that are fitted into the airframe: servos, and what power and wheels need. */
 public final class FittedParts {
@@ -50,7 +49,7 @@ public final class FittedParts {
         sink.take(power.battery(), 1);
         sink.take(design.radio().receiver(), 1);
         sink.take(design.radio().servo(), airframe.servos().total());
-        Wheel wheel = wheel(design.undercarriage());
+        Wheel wheel = design.undercarriage().wheel();
         if (wheel != null) {
             sink.take(wheel, wheels(design.undercarriage()));
         }
@@ -60,15 +59,5 @@ public final class FittedParts {
         sink.take(plant.motor(), count);
         sink.take(plant.propeller(), count);
         sink.take(plant.controller(), count);
-    }
-
-    private static @Nullable Wheel wheel(Undercarriage gear) {
-        if (gear instanceof Undercarriage.TailWheel tail) {
-            return tail.wheel();
-        }
-        if (gear instanceof Undercarriage.Tricycle tricycle) {
-            return tricycle.wheel();
-        }
-        return gear instanceof Undercarriage.Amphibian amphibian ? amphibian.wheel() : null;
     }
 }

@@ -8,11 +8,9 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
-import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingSpar;
 import foamfront.model.parts.Part;
-import foamfront.model.parts.Wheel;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.front.DesignColumns.Text;
@@ -49,7 +47,7 @@ final class DesignTexts {
             new Text("battery", design -> design.power().battery().name()),
             new Text("controller", DesignTexts::controller),
             new Text("undercarriage", design -> design.undercarriage().kind().words()),
-            new Text("wheel", design -> name(wheel(design))),
+            new Text("wheel", design -> name(design.undercarriage().wheel())),
             new Text("ailerons", design -> design.controls().ailerons() ? "yes" : "no"),
             new Text("rudder", design -> design.controls().rudder() ? "yes" : "no"),
             new Text("flaps", design -> design.controls().flaps().words()),
@@ -94,16 +92,6 @@ final class DesignTexts {
             return tail.plane();
         }
         return design.tail() instanceof Tail.VTail tail ? tail.plane() : null;
-    }
-
-    static @Nullable Wheel wheel(Design design) {
-        if (design.undercarriage() instanceof Undercarriage.TailWheel gear) {
-            return gear.wheel();
-        }
-        if (design.undercarriage() instanceof Undercarriage.Tricycle gear) {
-            return gear.wheel();
-        }
-        return design.undercarriage() instanceof Undercarriage.Amphibian gear ? gear.wheel() : null;
     }
 
     private static String propeller(Design design) {

@@ -11,7 +11,6 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
-import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingSection;
@@ -100,7 +99,7 @@ final class Reading {
             case BATTERY -> design.power().battery();
             case CONTROLLER -> drive == null ? null : drive.controller();
             case SPAR -> design.wing().build().spar() instanceof WingSpar.Stock stock ? stock.spar() : null;
-            case WHEEL -> wheel(design);
+            case WHEEL -> design.undercarriage().wheel();
             case SERVO -> design.radio().servo();
             case RECEIVER -> design.radio().receiver();
         };
@@ -117,13 +116,6 @@ final class Reading {
             return tractor.plant();
         }
         return design.power() instanceof Power.Pusher pusher ? pusher.plant() : null;
-    }
-
-    private static @Nullable Part wheel(Design design) {
-        if (design.undercarriage() instanceof Undercarriage.TailWheel gear) {
-            return gear.wheel();
-        }
-        return design.undercarriage() instanceof Undercarriage.Tricycle gear ? gear.wheel() : null;
     }
 
     static double dimension(Design design, DesignVariable dimension) {
