@@ -46,7 +46,7 @@ final class FlightStage {
 
     static void run(Workbench w) {
         Drive drive = drive(w.design.power());
-        int motors = motors(w.design.power());
+        int motors = w.design.power().motors();
         PowerTrain train = train(w);
         Performance p = w.performance;
         double wind = w.mission.site().wind();
@@ -214,37 +214,25 @@ final class FlightStage {
             return 0;
         }
         double radius = 0.5 * drive(power).rotor().diameter();
-        return motors(power) * Math.PI * radius * radius;
+        return power.motors() * Math.PI * radius * radius;
     }
 
     /** The design's power train, prepared. */
     static PowerTrain train(Workbench w) {
         Power power = w.design.power();
-        PowerTrain train = w.train(drive(power), motors(power), auxiliaryCurrent(w));
+        PowerTrain train = w.train(drive(power), power.motors(), auxiliaryCurrent(w));
         train.install(Installation.thrustShare(power), Installation.inflow(w.design));
         train.chill(w.mission.site().temperature());
         return train;
     }
 
-    private static int motors(Power power) {
-        return power instanceof Power.TwinTractor ? 2 : 1;
-    }
-
     static Drive drive(Power power) {
-        if (power instanceof Power.NoseTractor tractor) {
-            return tractor.plant();
+        Drive drive = power.drive();
+        if (drive == null) {
+            throw new IllegalArgumentException(
+                    "the model cannot compute " + power.kind().words() + " power yet");
         }
-        if (power instanceof Power.Pusher pusher) {
-            return pusher.plant();
-        }
-        if (power instanceof Power.TwinTractor twin) {
-            return twin.plant();
-        }
-        if (power instanceof Power.DuctedFan fan) {
-            return fan;
-        }
-        throw new IllegalArgumentException(
-                "the model cannot compute " + power.kind().words() + " power yet");
+        return drive;
     }
 
     /** Receiver and servos through a linear supply, loads by their power through a converter, A from the battery. */

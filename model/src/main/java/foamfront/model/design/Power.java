@@ -7,12 +7,22 @@ import foamfront.model.parts.Controller;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Rotor;
+import org.jspecify.annotations.Nullable;
 
 /** What drives the aeroplane, and where. Every kind carries a battery: the radio needs one too. */
 public sealed interface Power {
     PowerKind kind();
 
     Battery battery();
+
+    /** What each motor is and turns; null without one. */
+    @Nullable
+    Drive drive();
+
+    /** How many such drives share the battery. */
+    default int motors() {
+        return 1;
+    }
 
     /** Motor and propeller at the nose. */
     record NoseTractor(PowerPlant plant) implements Power {
@@ -24,6 +34,11 @@ public sealed interface Power {
         @Override
         public Battery battery() {
             return plant.battery();
+        }
+
+        @Override
+        public Drive drive() {
+            return plant;
         }
     }
 
@@ -37,6 +52,11 @@ public sealed interface Power {
         @Override
         public Battery battery() {
             return plant.battery();
+        }
+
+        @Override
+        public Drive drive() {
+            return plant;
         }
     }
 
@@ -59,6 +79,16 @@ public sealed interface Power {
         public Battery battery() {
             return plant.battery();
         }
+
+        @Override
+        public Drive drive() {
+            return plant;
+        }
+
+        @Override
+        public int motors() {
+            return 2;
+        }
     }
 
     /** A fan unit with its motor in the body. */
@@ -66,6 +96,11 @@ public sealed interface Power {
         @Override
         public PowerKind kind() {
             return PowerKind.DUCTED_FAN;
+        }
+
+        @Override
+        public Drive drive() {
+            return this;
         }
 
         @Override
@@ -84,6 +119,16 @@ public sealed interface Power {
         @Override
         public PowerKind kind() {
             return PowerKind.NONE;
+        }
+
+        @Override
+        public @Nullable Drive drive() {
+            return null;
+        }
+
+        @Override
+        public int motors() {
+            return 0;
         }
     }
 }

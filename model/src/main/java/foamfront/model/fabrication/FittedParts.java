@@ -2,6 +2,7 @@ package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.design.Design;
+import foamfront.model.design.Drive;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
@@ -36,12 +37,11 @@ public final class FittedParts {
     static void each(Airframe airframe, Sink sink) {
         Design design = airframe.design();
         Power power = design.power();
-        if (power instanceof Power.NoseTractor tractor) {
-            plant(tractor.plant(), 1, sink);
-        } else if (power instanceof Power.Pusher pusher) {
-            plant(pusher.plant(), 1, sink);
-        } else if (power instanceof Power.TwinTractor twin) {
-            plant(twin.plant(), 2, sink);
+        Drive drive = power.drive();
+        if (drive instanceof PowerPlant plant) {
+            sink.take(plant.motor(), power.motors());
+            sink.take(plant.propeller(), power.motors());
+            sink.take(plant.controller(), power.motors());
         } else if (power instanceof Power.DuctedFan fan) {
             sink.take(fan.fan(), 1);
             sink.take(fan.controller(), 1);
@@ -53,11 +53,5 @@ public final class FittedParts {
         if (wheel != null) {
             sink.take(wheel, wheels(design.undercarriage()));
         }
-    }
-
-    private static void plant(PowerPlant plant, int count, Sink sink) {
-        sink.take(plant.motor(), count);
-        sink.take(plant.propeller(), count);
-        sink.take(plant.controller(), count);
     }
 }

@@ -65,13 +65,7 @@ final class DesignTexts {
     }
 
     static @Nullable PowerPlant plant(Design design) {
-        if (design.power() instanceof Power.NoseTractor tractor) {
-            return tractor.plant();
-        }
-        if (design.power() instanceof Power.Pusher pusher) {
-            return pusher.plant();
-        }
-        return design.power() instanceof Power.TwinTractor twin ? twin.plant() : null;
+        return design.power().drive() instanceof PowerPlant plant ? plant : null;
     }
 
     static @Nullable Fin fin(Design design) {

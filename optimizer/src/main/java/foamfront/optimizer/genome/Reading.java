@@ -90,7 +90,7 @@ final class Reading {
     }
 
     static @Nullable Part part(Design design, PartGenes.Kind kind) {
-        Drive drive = drive(design);
+        Drive drive = design.power().drive();
         return switch (kind) {
             case BOARD -> design.board();
             case MOTOR -> drive instanceof PowerPlant plant ? plant.motor() : null;
@@ -103,19 +103,6 @@ final class Reading {
             case SERVO -> design.radio().servo();
             case RECEIVER -> design.radio().receiver();
         };
-    }
-
-    private static @Nullable Drive drive(Design design) {
-        if (design.power() instanceof Power.DuctedFan fan) {
-            return fan;
-        }
-        if (design.power() instanceof Power.TwinTractor twin) {
-            return twin.plant();
-        }
-        if (design.power() instanceof Power.NoseTractor tractor) {
-            return tractor.plant();
-        }
-        return design.power() instanceof Power.Pusher pusher ? pusher.plant() : null;
     }
 
     static double dimension(Design design, DesignVariable dimension) {

@@ -150,16 +150,8 @@ public final class DesignWriter {
     }
 
     private void power(Power power) {
-        Drive drive;
-        if (power instanceof Power.NoseTractor tractor) {
-            drive = tractor.plant();
-        } else if (power instanceof Power.Pusher pusher) {
-            drive = pusher.plant();
-        } else if (power instanceof Power.TwinTractor twin) {
-            drive = twin.plant();
-        } else if (power instanceof Power.DuctedFan fan) {
-            drive = fan;
-        } else {
+        Drive drive = power.drive();
+        if (drive == null) {
             throw unwritable(power.kind());
         }
         line("power:");
