@@ -24,8 +24,8 @@ import foamfront.model.parts.PropellerCurves;
  * from full to half command and 6 to 7 % lower at 30 %. The radio's current passes a linear 5 V supply unchanged.
  *
  * <p>Full throttle is one equation in n, torque of the motor against torque of the propeller; a given thrust is another,
- * thrust against thrust, after which the rest follows. Both rise with n between standstill and the unloaded speed, so
- * Newton's steps are kept inside that bracket and replaced by halving it where they leave it.
+ * thrust against thrust, after which the rest follows. Both rise with n between standstill and the unloaded speed, so that
+ * {@link RotorLoad} finds them.
  *
  * <p>A train belongs to one worker: each solution overwrites the last, and depends on its arguments only. The readers
  * ({@link #thrust()} and so on) allocate nothing; {@link #point()} copies them. Checked once, when prepared; never throws
@@ -35,18 +35,10 @@ public final class PowerTrain {
     /** κ, loss of the controller as a share of its throughput per unit of closed throttle. */
     public static final double PART_THROTTLE_LOSS = 0.1;
 
-    /** Newton stops at this relative step; convergence is quadratic, so the error left is about its square. */
-    private static final double STEP = 1e-7;
+    static final double TURN = 2 * Math.PI;
 
-    private static final int MOST_STEPS = 60;
-
-    private static final double TURN = 2 * Math.PI;
-
-    private PropellerCurves curves;
+    private final RotorLoad rotor;
     private MotorLaw motor;
-    private double diameter;
-    private double thrustScale;
-    private double torqueScale;
     private double controllerResistance;
     private int motors;
     private int cells;
@@ -73,7 +65,7 @@ public final class PowerTrain {
         positive("motor count", motors, "");
         positive("air density", density, "kg/m3");
         notNegative("auxiliary current", auxiliaryCurrent, "A");
-        curves = plant.rotor().curves();
+        rotor = new RotorLoad(plant.rotor());
         motor = MotorLaw.of(plant.motor(), factors);
         prepare(plant, motors, factors, density, auxiliaryCurrent);
     }
@@ -91,12 +83,8 @@ public final class PowerTrain {
 
     /** Turns this train into another plant's, as {@link #of} would make it. */
     public void prepare(Drive plant, int motors, Factors factors, double density, double auxiliaryCurrent) {
-        curves = plant.rotor().curves();
         motor = MotorLaw.of(plant.motor(), factors);
-        diameter = plant.rotor().diameter();
-        double squared = diameter * diameter;
-        thrustScale = factors.thrust() * density * squared * squared;
-        torqueScale = factors.shaftPower() * density * squared * squared * diameter / TURN;
+        rotor.prepare(plant.rotor(), factors.thrust() * density, factors.shaftPower() * density);
         controllerResistance = plant.controller().resistance();
         this.motors = motors;
         cells = plant.battery().cells();
@@ -115,7 +103,7 @@ public final class PowerTrain {
      * @param inflow airspeed that meets it over that of flight
      */
     public void install(double thrustShare, double inflow) {
-        thrustScale *= thrustShare;
+        rotor.install(thrustShare);
         this.inflow = inflow;
     }
 
@@ -157,7 +145,7 @@ public final class PowerTrain {
         }
         double perTurn = TURN * (motor.currentSlope() + 1 / (motor.speedConstant() * resistance));
         double met = speed * inflow;
-        double n = balanceTorque(met, excess, perTurn);
+        double n = rotor.forCurrent(motor.speedConstant(), excess, perTurn, met);
         run(n, met);
         motorCurrent = (d * source - TURN * n / motor.speedConstant()) / resistance;
         throttle = d;
@@ -180,10 +168,10 @@ public final class PowerTrain {
             return stop(source, Outcome.BATTERY_COLLAPSED);
         }
         double met = speed * inflow;
-        if (thrustAt(fastest, met) < each) {
+        if (rotor.thrust(fastest, met) < each) {
             return fallShort(speed, stateOfCharge);
         }
-        run(balanceThrust(each, met, fastest), met);
+        run(rotor.forThrust(each, met, fastest), met);
         double omega = TURN * rotation;
         motorCurrent = motor.currentForTorque(torque, omega);
         motorVoltage = motor.voltage(motorCurrent, omega);
@@ -270,10 +258,7 @@ public final class PowerTrain {
 
     /** Whether the last solution lies inside the propeller's measured speeds and advance ratios. */
     public boolean insideMeasured() {
-        return rotation == 0
-                || (rotation >= curves.lowestSpeed()
-                        && rotation <= curves.highestSpeed()
-                        && advanceRatio <= curves.furthestAdvance());
+        return rotation == 0 || rotor.isMeasured(rotation, advanceRatio);
     }
 
     /** What the pack holds when full, A s. */
@@ -290,76 +275,6 @@ public final class PowerTrain {
         return rememberedVoltage;
     }
 
-    /** n where K_v Q + i₁ ω + ω / (K_v R) equals the {@code excess} current. */
-    private double balanceTorque(double speed, double excess, double perTurn) {
-        double k = motor.speedConstant() * torqueScale;
-        double high = excess / perTurn;
-        double low = 0;
-        double near = 0.7 * high;
-        double square = k * curves.powerCoefficient(speed / (near * diameter), curves.speedTerm(near));
-        double n = 2 * excess / (perTurn + Math.sqrt(perTurn * perTurn + 4 * square * excess));
-        for (int i = 0; i < MOST_STEPS; i++) {
-            double j = speed / (n * diameter);
-            double l = curves.speedTerm(n);
-            double c = curves.powerCoefficient(j, l);
-            double error = n * (k * n * c + perTurn) - excess;
-            if (error > 0) {
-                high = n;
-            } else {
-                low = n;
-            }
-            double driven = c > 0 ? n * curves.powerSpeedSlope(j) * curves.speedTermSlope(n) : 0;
-            double slope = k * n * (2 * c - j * curves.powerSlope(j, l) + driven) + perTurn;
-            double next = n - error / slope;
-            if (Math.abs(next - n) <= STEP * n) {
-                return next;
-            }
-            n = next > low && next < high ? next : 0.5 * (low + high);
-        }
-        return n;
-    }
-
-    /** n where one propeller gives a thrust; it gives at least that at {@code fastest}. */
-    private double balanceThrust(double asked, double speed, double fastest) {
-        double high = fastest;
-        double low = 0;
-        double n = thrustGuess(asked, speed, fastest);
-        for (int i = 0; i < MOST_STEPS; i++) {
-            double j = speed / (n * diameter);
-            double l = curves.speedTerm(n);
-            double c = curves.thrustCoefficient(j, l);
-            double error = thrustScale * n * n * c - asked;
-            if (error > 0) {
-                high = n;
-            } else {
-                low = n;
-            }
-            double slope =
-                    2 * c - j * curves.thrustSlope(j, l) + n * curves.thrustSpeedSlope(j) * curves.speedTermSlope(n);
-            double next = n - error / (thrustScale * n * slope);
-            if (Math.abs(next - n) <= STEP * n) {
-                return next;
-            }
-            n = next > low && next < high ? next : 0.5 * (low + high);
-        }
-        return n;
-    }
-
-    /** Start of Newton: the curve as a straight line from its static value to its value at the fastest speed. */
-    private double thrustGuess(double asked, double speed, double fastest) {
-        double l = curves.speedTerm(0.7 * fastest);
-        double start = curves.thrustCoefficient(0, l);
-        double j = Math.min(curves.furthestAdvance(), speed / (0.7 * fastest * diameter));
-        double fall = j > 0 ? (start - curves.thrustCoefficient(j, l)) / j : 0;
-        double half = 0.5 * fall * speed / diameter;
-        double n = (half + Math.sqrt(half * half + start * asked / thrustScale)) / start;
-        return n > 0 && n < fastest ? n : 0.7 * fastest;
-    }
-
-    private double thrustAt(double n, double speed) {
-        return thrustScale * n * n * curves.thrustCoefficient(speed / (n * diameter), curves.speedTerm(n));
-    }
-
     /**
      * Battery voltage under part throttle: the largest root of V³ − E V² + a V − b = 0, with E the source voltage, P each
      * motor's power and U its voltage before the controller's resistance, a = m R P (1 + κ), b = m R P κ U. Newton from E
@@ -370,12 +285,12 @@ public final class PowerTrain {
         double a = load * (1 + PART_THROTTLE_LOSS);
         double b = load * PART_THROTTLE_LOSS * input;
         double v = source;
-        for (int i = 0; i < MOST_STEPS; i++) {
+        for (int i = 0; i < RotorLoad.MOST_STEPS; i++) {
             double next = v - (v * (v * (v - source) + a) - b) / (v * (3 * v - 2 * source) + a);
             if (!(next > 0.5 * source)) {
                 return Double.NaN;
             }
-            if (v - next <= STEP * v) {
+            if (v - next <= RotorLoad.STEP * v) {
                 return next;
             }
             v = next;
@@ -385,10 +300,9 @@ public final class PowerTrain {
 
     private void run(double n, double speed) {
         rotation = n;
-        advanceRatio = speed / (n * diameter);
-        double l = curves.speedTerm(n);
-        thrust = motors * thrustScale * n * n * curves.thrustCoefficient(advanceRatio, l);
-        torque = torqueScale * n * n * curves.powerCoefficient(advanceRatio, l);
+        advanceRatio = rotor.advanceRatio(n, speed);
+        thrust = motors * rotor.thrust(n, speed);
+        torque = rotor.torque(n, speed);
     }
 
     private Outcome fallShort(double speed, double stateOfCharge) {
