@@ -54,6 +54,7 @@ final class AirframeBuilder {
                 body.length(),
                 body.width(),
                 body.height(),
+                body.bayLength(),
                 design.board().thickness(),
                 body instanceof Body.TwoBayTube ? 1 : 0);
         Servos servos = Servos.of(design, surfaces);
@@ -114,7 +115,7 @@ final class AirframeBuilder {
 
     private static List<Surface> fins(Design design) {
         Tail tail = design.tail();
-        double top = 0.5 * design.body().height();
+        double top = 0.5 * design.body().tailHeight();
         List<Control> rudder = design.controls().rudder()
                 ? List.of(new Control(Control.Kind.RUDDER, design.controls().rudderChord(), 0, 1))
                 : List.of();
@@ -130,7 +131,8 @@ final class AirframeBuilder {
             return row(tee.fin(), trailing(tee.plane()), 0, top, rudder);
         }
         if (tail instanceof Tail.None none) {
-            return onWing(none.fin(), wing(design), rudder);
+            double spread = design.wing() instanceof Wing.Delta ? 1 : FIN_SPREAD;
+            return onWing(none.fin(), wing(design), spread, rudder);
         }
         return List.of();
     }
@@ -145,11 +147,15 @@ final class AirframeBuilder {
         return list;
     }
 
-    /** Fins on a tailless wing: one on the centre line, or spread over 0.6 of the span, where the wing's trailing edge is. */
-    private static List<Surface> onWing(Fin fin, Surface wing, List<Control> controls) {
+    /**
+     * Fins on a tailless wing: one on the centre line, or spread over a share of the span, where the wing's trailing edge is.
+     *
+     * @param spread 1 for a delta, whose tips are folded up
+     */
+    private static List<Surface> onWing(Fin fin, Surface wing, double spread, List<Control> controls) {
         List<Surface> list = new ArrayList<>(fin.count());
         for (int i = 0; i < fin.count(); i++) {
-            double y = fin.count() == 1 ? 0 : FIN_SPREAD * wing.span() * ((double) i / (fin.count() - 1) - 0.5);
+            double y = fin.count() == 1 ? 0 : spread * wing.span() * ((double) i / (fin.count() - 1) - 0.5);
             Panel panel = abreast(wing, Math.abs(y));
             double t = (Math.abs(y) - panel.rootY()) / (panel.tipY() - panel.rootY());
             double root = panel.rootX() + panel.rootChord();
