@@ -19,6 +19,9 @@ final class AirframeBuilder {
     /** Between the outer fins of a tailless wing, of its span. */
     private static final double FIN_SPREAD = 0.6;
 
+    /** Elevons of a delta leave the fin's foot a strip of the tip, of the semispan (common practice). */
+    private static final double DELTA_ELEVON_END = 0.97;
+
     private AirframeBuilder() {}
 
     static Airframe build(Design design) {
@@ -91,7 +94,10 @@ final class AirframeBuilder {
         if (controls.ailerons()) {
             boolean tailless = kind == WingKind.FLYING_WING || kind == WingKind.DELTA;
             list.add(new Control(
-                    tailless ? Control.Kind.ELEVON : Control.Kind.AILERON, controls.aileronChord(), inner, 1));
+                    tailless ? Control.Kind.ELEVON : Control.Kind.AILERON,
+                    controls.aileronChord(),
+                    inner,
+                    kind == WingKind.DELTA ? DELTA_ELEVON_END : 1));
         }
         if (controls.flaps() == FlapKind.FLAPS && inner > 0.15) {
             list.add(new Control(Control.Kind.FLAP, controls.aileronChord(), 0.1, inner));
