@@ -236,7 +236,7 @@ final class BodyParts {
         out.part("nose doubler", 2, true, true, doubler, 3 * nose, 0.5 * nose, shape.wall(), 0);
         profileMount();
         if (slotted()) {
-            // Beads above and below the wing on both sides are the board's; a strip each side keeps the wing square.
+            // A strip each side keeps the wing square: one bead on it, one on the board.
             double chord = Math.min(design.wing().planform().rootChord(), out.along);
             Rectangle strip = new Rectangle(chord, FoldedWingParts.FLAT_STRIP);
             double x = design.wing().x() + 0.5 * chord;
@@ -246,7 +246,7 @@ final class BodyParts {
                     true,
                     true,
                     strip,
-                    4 * chord,
+                    2 * chord,
                     x,
                     shape.wall(),
                     design.wing().z());
