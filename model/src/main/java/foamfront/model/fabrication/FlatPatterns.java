@@ -5,6 +5,7 @@ import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import foamfront.model.airframe.Winglet;
 import foamfront.model.design.Design;
+import foamfront.model.design.FinJoint;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
@@ -43,7 +44,7 @@ public final class FlatPatterns {
         }
         out.turnTo(Assembly.TAIL);
         if (!DeltaParts.foldsFins(airframe)) {
-            fins(out, airframe.fins());
+            fins(out, airframe.fins(), design.tail().finJoint() == FinJoint.FOLDING);
         }
         out.turnTo(Assembly.BODY);
         new BodyParts(out, airframe).add();
@@ -63,7 +64,7 @@ public final class FlatPatterns {
         }
         if (build.tips() == WingTips.WINGLETS) {
             Surface winglet = Winglet.on(wing, 1);
-            new PlateParts(out, name + " winglet", winglet.section()).addFins(winglet, 2, 0.5 * wing.span());
+            new PlateParts(out, name + " winglet", winglet.section()).addFins(winglet, 2, 0.5 * wing.span(), false);
         }
     }
 
@@ -102,7 +103,7 @@ public final class FlatPatterns {
         return leading + SectionShape.SPAR_STATION * chord;
     }
 
-    private static void fins(PartsBuffer out, List<Surface> fins) {
+    private static void fins(PartsBuffer out, List<Surface> fins, boolean folding) {
         if (fins.isEmpty()) {
             return;
         }
@@ -111,6 +112,6 @@ public final class FlatPatterns {
             y += Math.abs(fin.panels().get(0).rootY());
         }
         Surface fin = fins.get(0);
-        new PlateParts(out, "fin", fin.section()).addFins(fin, fins.size(), y / fins.size());
+        new PlateParts(out, "fin", fin.section()).addFins(fin, fins.size(), y / fins.size(), folding);
     }
 }
