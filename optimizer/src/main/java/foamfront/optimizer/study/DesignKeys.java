@@ -184,6 +184,7 @@ public final class DesignKeys {
             SIZE,
             StudyKeys.PLACE,
             StudyKeys.RELEASE,
+            StudyKeys.DESCENT,
             StudyKeys.VIEW,
             StudyKeys.LOAD_POWER);
 
