@@ -187,6 +187,7 @@ public final class DesignKeys {
             SIZE,
             StudyKeys.PLACE,
             StudyKeys.RELEASE,
+            StudyKeys.DESCENT,
             StudyKeys.VIEW,
             StudyKeys.LOAD_POWER);
 

@@ -298,11 +298,22 @@ public final class DesignReader {
         double mass = fields.quantity(DesignKeys.MASS, 0);
         Place place = fields.choice(StudyKeys.PLACE, Place.values(), Place.BALANCE_POINT);
         Release release = fields.choice(StudyKeys.RELEASE, Release.values(), Release.NEVER);
+        double descent = PayloadReader.descent(fields, release);
         double power = fields.quantity(StudyKeys.LOAD_POWER, 0);
         double view = fields.quantity(StudyKeys.VIEW, 0);
         String name = fields.text(StudyKeys.LOAD_NAME, "load");
         return size == null
                 ? null
-                : new Load(name, mass, size[0], size[1], size[2], place, release == Release.IN_FLIGHT, power, view);
+                : new Load(
+                        name,
+                        mass,
+                        size[0],
+                        size[1],
+                        size[2],
+                        place,
+                        release == Release.IN_FLIGHT,
+                        descent,
+                        power,
+                        view);
     }
 }

@@ -208,6 +208,9 @@ public final class DesignWriter {
             line("    size: " + mm(load.length()) + " x " + mm(load.width()) + " x " + mm(load.height()));
             line("    place: " + load.place().words());
             line("    release: " + (load.released() ? Release.IN_FLIGHT : Release.NEVER).words());
+            if (load.descent() > 0) {
+                line("    descent: " + Quantities.print(load.descent(), Unit.METRE_PER_SECOND));
+            }
             line("    clear view: " + deg(load.view()));
             line("    power: " + Quantities.print(load.power(), Unit.WATT));
         }

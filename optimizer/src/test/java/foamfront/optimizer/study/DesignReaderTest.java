@@ -68,6 +68,16 @@ class DesignReaderTest {
     }
 
     @Test
+    void packsInParallelAreReadAndWrittenByTheirCount() {
+        Design one = read(SHORT).design();
+        Design two =
+                read(SHORT.replace("battery: 3S 2200", "battery: 2 x 3S 2200")).design();
+        assertThat(two.power().battery()).isEqualTo(one.power().battery().parallel(2));
+        assertThat(read(DesignWriter.write(two)).design().power().battery())
+                .isEqualTo(two.power().battery());
+    }
+
+    @Test
     void whatIsMissingFollowsTheWorkshopRulesAndIsListed() {
         DesignFile file = read(SHORT);
 
