@@ -7,7 +7,9 @@ import foamfront.model.design.Power;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.LevelFlight;
+import foamfront.model.flight.Motions;
 import foamfront.model.flight.Performance;
+import foamfront.model.mass.Inertia;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Propeller;
@@ -30,6 +32,7 @@ final class Findings {
         List<Caveat> caveats = caveats(w);
         // The curves run the kernels again, so they come last of what reads them.
         List<LiftingSummary> surfaces = surfaces(w);
+        Motions motions = motions(w);
         List<PolarPoint> polar = polar(w);
         return new Appraisal(
                 w.airframe,
@@ -40,11 +43,25 @@ final class Findings {
                 w.balance,
                 surfaces,
                 w.neutralPoint - w.design.wing().x(),
+                motions,
                 polar,
                 power(w, polar),
                 w.parts,
                 BillOfMaterials.of(w.airframe, w.parts, w.sheets, w.mission, w.factors),
                 w.structure);
+    }
+
+    private static Motions motions(Workbench w) {
+        double stiffness = w.lifting.momentSlope(w.balance.x()) + w.bodyMoment;
+        return Motions.of(
+                w.airframe,
+                w.lifting,
+                w.flight,
+                w.balance,
+                Inertia.of(w.masses, w.balance),
+                stiffness,
+                w.get(Measure.YAW_STIFFNESS),
+                Performance.CRUISE * w.flight.stallSpeed());
     }
 
     private static List<LimitCheck> limits(Workbench w) {

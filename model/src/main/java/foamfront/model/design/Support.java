@@ -20,9 +20,7 @@ public final class Support {
             Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
             Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),
             Map.entry(FinJoint.FOLDING, "folding fins are not computed yet"),
-            Map.entry(WingJoint.FOLDING, "folding wings are not computed yet"),
-            Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),
-            Map.entry(ControlLayout.FLAPERONS, "flaps are not computed yet"));
+            Map.entry(WingJoint.FOLDING, "folding wings are not computed yet"));
 
     private Support() {}
 

@@ -23,9 +23,6 @@ import org.jspecify.annotations.Nullable;
  * <p>Belongs to one worker; what it says stands until the next {@link #prepare}. Nothing is allocated after construction.
  */
 public final class TrimmedFlight {
-    /** Fixed-point steps for the stall speed: maximum lift changes slowly with speed, so each step gains a digit. */
-    private static final int STALL_STEPS = 6;
-
     /** A balance point that moves less than this stays, m. */
     private static final double LEAST_SHIFT = 1e-6;
 
@@ -45,10 +42,14 @@ public final class TrimmedFlight {
     private int streams = 1;
     private @Nullable ParasiteDrag drags;
 
-    private double maximumLift;
-    private double stallSpeed;
-    private double stallPlace;
-    private double elevatorAtStall;
+    private final StallPoint stall = new StallPoint();
+    private final HighLift highLift = new HighLift(this);
+    private List<Surface> surfaces = List.of();
+    private SectionPolar[] polars = new SectionPolar[0];
+    private double balanceX;
+    private double forwardX;
+    private double bodyMoment;
+    private double viscosity;
 
     private double cleanDrag;
     private double profile;
@@ -91,26 +92,27 @@ public final class TrimmedFlight {
         span = lifting.referenceSpan();
         this.drags = drags;
         inducedShare = Winglets.inducedShare(Winglets.heightOverSpan(surfaces));
+        viscosity = air.kinematicViscosity();
+        this.surfaces = surfaces;
+        this.polars = polars;
+        this.balanceX = balanceX;
+        this.forwardX = Math.min(forwardX, balanceX);
+        this.bodyMoment = bodyMoment;
         trim.solve(lifting, balanceX, bodyMoment);
-        strips.lay(lifting, surfaces, polars, trim, air.kinematicViscosity(), factors);
+        strips.lay(lifting, surfaces, polars, trim, 0, viscosity, factors);
         if (balanceX - forwardX < LEAST_SHIFT) {
-            stall(trim, strips);
+            stall.find(trim, strips, weight, density, reference);
         } else {
             forwardTrim.solve(lifting, forwardX, bodyMoment);
-            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, air.kinematicViscosity(), factors);
-            stall(forwardTrim, forwardStrips);
+            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, 0, viscosity, factors);
+            stall.find(forwardTrim, forwardStrips, weight, density, reference);
         }
     }
 
-    private void stall(TrimLine line, Strips along) {
-        double speed = StrictMath.sqrt(2 * weight / (density * reference));
-        for (int step = 0; step < STALL_STEPS; step++) {
-            maximumLift = along.liftAtFirstStall(StrictMath.log(speed));
-            speed = Math.sqrt(2 * weight / (density * reference * maximumLift));
-        }
-        stallSpeed = speed;
-        stallPlace = along.stallPlace();
-        elevatorAtStall = line.elevator(maximumLift);
+    /** The same aeroplane with flaps let down to a deflection (rad); stands until the next such call. */
+    public HighLift lowered(double deflection) {
+        highLift.lower(lifting, surfaces, polars, balanceX, forwardX, bodyMoment, deflection);
+        return highLift;
     }
 
     /** Level-flight drag at a speed (m/s), N; its parts then stand in {@link #profileDrag()} and so on. */
@@ -122,8 +124,8 @@ public final class TrimmedFlight {
     public double drag(double speed, double lift) {
         double logSpeed = StrictMath.log(speed);
         profile = strips.dragArea(lift, logSpeed) / reference;
-        induced = inducedShare * lifting.inducedDrag(incidence(lift), elevator(lift), 0);
-        parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
+        induced = inducedDrag(lift);
+        parasite = parasiteDrag(logSpeed);
         cleanDrag = 0.5 * density * speed * speed * reference * (profile + induced + parasite);
         return cleanDrag;
     }
@@ -188,6 +190,19 @@ public final class TrimmedFlight {
         return strips.greatestLiftShare(liftCoefficient(speed), StrictMath.log(speed));
     }
 
+    /** Induced drag coefficient trimmed at a lift coefficient, flaps up. */
+    public double inducedDrag(double lift) {
+        return inducedDrag(incidence(lift), elevator(lift), 0);
+    }
+
+    double inducedDrag(double alpha, double elevator, double flap) {
+        return inducedShare * lifting.inducedDrag(alpha, elevator, flap);
+    }
+
+    double parasiteDrag(double logSpeed) {
+        return factors.parasiteDrag() * drags(logSpeed) / reference;
+    }
+
     private double drags(double logSpeed) {
         ParasiteDrag sum = drags;
         return sum == null ? 0 : sum.dragArea(logSpeed);
@@ -215,22 +230,28 @@ public final class TrimmedFlight {
 
     /** Elevator (elevon) trimmed at maximum lift, trailing edge down positive, rad. */
     public double elevatorAtStall() {
-        return elevatorAtStall;
+        return stall.elevator();
     }
 
     /** Trimmed maximum lift coefficient, power off. */
     public double maximumLift() {
-        return maximumLift;
+        return stall.maximumLift();
+    }
+
+    /** The same at the Reynolds numbers of a speed, m/s. */
+    double maximumLift(double speed) {
+        boolean apart = balanceX - forwardX >= LEAST_SHIFT;
+        return (apart ? forwardStrips : strips).liftAtFirstStall(StrictMath.log(speed));
     }
 
     /** m/s. */
     public double stallSpeed() {
-        return stallSpeed;
+        return stall.speed();
     }
 
     /** Where the stall begins, fraction of the semispan. */
     public double stallPlace() {
-        return stallPlace;
+        return stall.place();
     }
 
     /** Power-off drag that the last {@link #drag} or {@link #poweredDrag} found, N. */
@@ -256,6 +277,14 @@ public final class TrimmedFlight {
     /** N. */
     public double weight() {
         return weight;
+    }
+
+    double kinematicViscosity() {
+        return viscosity;
+    }
+
+    Factors factors() {
+        return factors;
     }
 
     /** kg/m³. */
