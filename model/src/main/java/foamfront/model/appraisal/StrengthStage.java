@@ -2,12 +2,14 @@ package foamfront.model.appraisal;
 
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
+import foamfront.model.design.Power;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.MassGroup;
 import foamfront.model.mission.Measure;
 import foamfront.model.propulsion.Cell;
 import foamfront.model.structure.FlightLoads;
+import foamfront.model.structure.NoseJoint;
 import foamfront.model.structure.SpanLoad;
 import foamfront.model.structure.Structure;
 import foamfront.model.structure.StructureMargins;
@@ -52,6 +54,27 @@ final class StrengthStage {
         w.set(Measure.BOOM_STRENGTH, margins.boomBending());
         w.set(Measure.TAIL_STRENGTH, margins.tailBending());
         w.set(Measure.SERVO_TORQUE, margins.servoTorque());
+        noseJoint(w);
+    }
+
+    private static void noseJoint(Workbench w) {
+        double joint = w.design.body().nosePiece();
+        if (joint == 0) {
+            w.rule(Measure.NOSE_JOINT);
+            return;
+        }
+        double thrust = w.design.power() instanceof Power.NoseTractor
+                ? w.performance.fullThrottle().staticThrust()
+                : 0;
+        w.set(
+                Measure.NOSE_JOINT,
+                NoseJoint.reserve(
+                        w.masses,
+                        w.balance.batteryX(),
+                        w.balance.aim(),
+                        joint,
+                        w.design.body().height(),
+                        thrust));
     }
 
     /** The stabiliser's share of the aeroplane's lift, trimmed at maximum lift; 0 without one. */

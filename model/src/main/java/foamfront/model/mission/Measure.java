@@ -186,6 +186,11 @@ public enum Measure {
             HIGHER,
             "failure load of stabiliser or fin at its root over full elevator at manoeuvring speed, trim at the limit load,"
                     + " gust, sideslip or rudder in cruise"),
+    NOSE_JOINT(
+            "nose joint strength",
+            Unit.RATIO,
+            HIGHER,
+            "what the bands of a replaceable nose bear over thrust and landing; with such a nose only"),
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),

@@ -82,6 +82,11 @@ final class WingBeam {
         return Math.max(0, thickness * chord - (enclosed > 0 ? board.thickness() : 0));
     }
 
+    /** Mean height of a fold between its boards' middles, of a plate between its papers', m. */
+    double meanHeight(double chord) {
+        return enclosed > 0 ? enclosed * rise(chord) : board.depth();
+    }
+
     /** Height of the web inside a fold, m; 0 in a plate. */
     double webHeight(double chord) {
         return enclosed > 0 ? Math.max(0, thickness * chord - 2 * board.thickness()) : 0;

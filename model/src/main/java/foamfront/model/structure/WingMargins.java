@@ -5,7 +5,7 @@ package foamfront.model.structure;
  *
  * @param bending paper or spar, worst section
  * @param shear at the root, or in a plug-in tube
- * @param joint bending of a plug-in tube and its pressure on the sleeve
+ * @param joint bending of a plug-in tube and its pressure on the sleeve, or a folding wing's hinge and bands
  * @param deflection of the tip at the limit load, of the semispan
  * @param divergence dynamic pressure times lift slope, q_D a, Pa
  */
