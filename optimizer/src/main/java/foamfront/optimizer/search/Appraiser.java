@@ -146,6 +146,17 @@ final class Appraiser implements io.jenetics.engine.Evaluator<DoubleGene, Fitnes
         return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
+    /** Judges a design again and compares. Those at which the evaluator broke down are left alone. */
+    void check(Fitness then) {
+        if (then.violation() == BROKEN.violation()) {
+            return;
+        }
+        Evaluation now = workers.first().evaluate(then.design().values());
+        if (!now.equals(then.evaluation())) {
+            throw new ChangedProblem(then.evaluation(), now);
+        }
+    }
+
     long evaluations() {
         return evaluations;
     }

@@ -69,6 +69,7 @@ final class Archipelago implements AutoCloseable {
             checkpoints.offer(this::state, true);
         } else {
             exchange(new Player(last, schema));
+            islands.forEach(Island::checkProblem);
         }
         while (!isFinished() && !stopped) {
             advance(stop);

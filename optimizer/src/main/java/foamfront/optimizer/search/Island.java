@@ -27,6 +27,9 @@ final class Island {
     /** Designs recalled for each place of a niche that died out, so that some lie near the joint front (judgement). */
     private static final int RECALLED = 4;
 
+    /** Designs of a resumed population that are judged again: they take a millisecond. */
+    private static final int CHECKED = 32;
+
     private final Settings settings;
     private final int index;
     private final long budget;
@@ -157,6 +160,19 @@ final class Island {
         population = tape.rows("population", population.map(PhenotypeRow::of).asList()).stream()
                 .map(row -> PhenotypeRow.read(row, schema))
                 .collect(ISeq.toISeq());
+    }
+
+    /**
+     * Judges some of a resumed population again: another answer than then means that the evaluator has changed.
+     *
+     * @throws ChangedProblem in that case
+     */
+    void checkProblem() {
+        population.stream()
+                .filter(Phenotype::isEvaluated)
+                .map(Phenotype::fitness)
+                .limit(CHECKED)
+                .forEach(appraiser::check);
     }
 
     /** The feasible designs of the population. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,8 +15,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * an island is given to remember must pass through its exchange.
  */
 class ResumeLawsTest {
-    private static final BooleanSupplier NEVER = () -> false;
-
     /** States as texts. */
     private static final class Kept implements Checkpoints {
         final List<String> states = new ArrayList<>();
@@ -47,7 +44,7 @@ class ResumeLawsTest {
         int population = evaluations > 10_000 ? 2000 : 40;
         Kept whole = new Kept();
         Settings settings = new Settings(evaluations, seed, before, population, cap);
-        Outcome straight = Search.run(problem, settings, whole, Listener.NONE, NEVER);
+        Outcome straight = Search.run(problem, settings, whole, Listener.NONE, () -> false);
         Settings changed = new Settings(evaluations, seed, after, population, cap);
 
         Kept parts = new Kept();
@@ -75,12 +72,12 @@ class ResumeLawsTest {
         Problem problem = mixed();
         Settings settings = new Settings(3000, seed, 2, 40, 30);
         Kept whole = new Kept();
-        Outcome straight = Search.run(problem, settings, whole, Listener.NONE, NEVER);
+        Outcome straight = Search.run(problem, settings, whole, Listener.NONE, () -> false);
         assertThat(whole.states).hasSizeGreaterThan(5);
         for (String state : whole.states) {
             Kept from = new Kept();
             from.from = state;
-            Outcome resumed = Search.run(problem, settings, from, Listener.NONE, NEVER);
+            Outcome resumed = Search.run(problem, settings, from, Listener.NONE, () -> false);
             assertThat(texts(resumed)).isEqualTo(texts(straight));
         }
     }
