@@ -6,6 +6,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.MassGroup;
+import foamfront.model.mishap.Mishap;
 import foamfront.model.mission.Measure;
 import foamfront.model.propulsion.Cell;
 import foamfront.model.structure.FlightLoads;
@@ -43,18 +44,33 @@ final class StrengthStage {
                 Math.max(LEAST_SLOPE, w.lifting.liftSlope()),
                 thrown ? w.mission.site().launch().push(w.balance.mass()) : 0,
                 tailLift(w));
+        w.loads = loads;
         StructureMargins margins = Structure.margins(w.airframe, spanLoads(w), loads, w.factors);
         w.structure = margins;
         w.set(Measure.LIMIT_LOAD, margins.limitLoad());
         w.set(Measure.WING_BENDING, Math.min(margins.wingBending(), margins.joint()));
         w.set(Measure.SPAR_SHEAR, margins.sparShear());
         w.set(Measure.TIP_DEFLECTION, margins.tipDeflection());
-        w.set(Measure.DIVERGENCE_SPEED, margins.divergenceSpeed() / top);
+        w.set(Measure.DIVERGENCE_SPEED, Math.min(margins.divergenceSpeed(), margins.flutterSpeed()) / top);
+        w.set(Measure.FLUTTER_SPEED, margins.flutterSpeed() / top);
         w.set(Measure.BOOM_STIFFNESS, margins.boomDeflection());
         w.set(Measure.BOOM_STRENGTH, margins.boomBending());
         w.set(Measure.TAIL_STRENGTH, margins.tailBending());
         w.set(Measure.SERVO_TORQUE, margins.servoTorque());
         noseJoint(w);
+        mishap(w, stall);
+    }
+
+    private static void mishap(Workbench w, double stall) {
+        Mishap mishap = Mishap.of(w.airframe, w.masses, w.balance, stall, w.mission.workshop(), w.factors);
+        w.mishap = mishap;
+        w.set(Measure.REPAIR_COST, mishap.cost());
+        w.set(Measure.REPAIR_TIME, mishap.time());
+        if (Double.isNaN(mishap.room())) {
+            w.rule(Measure.CRUSH_ROOM);
+        } else {
+            w.set(Measure.CRUSH_ROOM, mishap.room());
+        }
     }
 
     private static void noseJoint(Workbench w) {

@@ -69,7 +69,12 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
             deflection += FoldJoint.turn(stress.rootMoment(), beam, root);
         }
         return new WingMargins(
-                WingReserve.bending(stress, beam, strength), shear, joint, deflection, stress.divergence());
+                WingReserve.bending(stress, beam, strength),
+                shear,
+                joint,
+                deflection,
+                stress.divergence(),
+                stress.flutter());
     }
 
     private WingStress.Forces forces(double halfMass, boolean first) {
