@@ -5,6 +5,7 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 import foamfront.model.aero.BodyMoment;
 import foamfront.model.aero.FinYaw;
 import foamfront.model.aero.LateralSystem;
+import foamfront.model.aero.LeadingEdgeVortex;
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.PlainFlap;
 import foamfront.model.aero.SectionLift;
@@ -14,13 +15,16 @@ import foamfront.model.design.Controls;
 import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.UndercarriageKind;
+import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.Balance;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
+import foamfront.model.parts.Wheel;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Lift, balance, stall and handling: the aeroplane in the air with its motor stopped. */
 final class BalanceStage {
@@ -40,6 +44,10 @@ final class BalanceStage {
         // C_mα(x) = C_mα(0) + x C_Lα / c; the neutral point makes it vanish with the body's share added.
         w.neutralPoint =
                 -(w.lifting.momentSlope(0) + w.bodyMoment) * w.lifting.referenceChord() / w.lifting.liftSlope();
+        LeadingEdgeVortex edge = LeadingEdgeVortex.of(airframe);
+        if (edge != null) {
+            w.neutralPoint = edge.foremostNeutralPoint(w.lifting, w.bodyMoment);
+        }
         w.balance = Balance.of(w.masses, airframe, w.neutralPoint);
         w.set(
                 Measure.BAY_LENGTH,
@@ -55,6 +63,7 @@ final class BalanceStage {
                 w.balance.x(),
                 w.balance.foremostX(airframe.chord()),
                 w.bodyMoment,
+                onGround(w, edge),
                 ParasiteBuildUp.of(airframe, w.air()),
                 w.air(),
                 w.balance.mass() * GRAVITY,
@@ -63,6 +72,16 @@ final class BalanceStage {
         w.set(Measure.MAXIMUM_LIFT, w.flight.maximumLift());
         w.set(Measure.TRIM_TRAVEL, Math.abs(w.flight.elevatorAtStall()) / Handling.FULL_TRAVEL);
         handling(w);
+    }
+
+    /** A delta on wheels flares no further than its tail allows. */
+    private static @Nullable LeadingEdgeVortex onGround(Workbench w, @Nullable LeadingEdgeVortex edge) {
+        Wheel wheel = w.design.undercarriage().wheel();
+        if (edge == null || wheel == null) {
+            return edge;
+        }
+        double attitude = GroundAttitude.most(w.airframe, wheel, w.balance.x());
+        return edge.upTo(attitude + w.lifting.liftCoefficient(0, 0, 0) / w.lifting.liftSlope());
     }
 
     private static void solveLift(Workbench w) {

@@ -4,6 +4,7 @@ import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Power;
+import foamfront.model.design.Wing;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.CutPart;
 import foamfront.model.fabrication.PartsList;
@@ -170,9 +171,8 @@ final class Findings {
     private static LiftingSummary summary(Workbench w, String name, List<Surface> surfaces) {
         LiftingSystem system = Inviscid.solve(surfaces);
         double area = system.referenceArea();
-        double winglets = surfaces.get(0).role() == Surface.Role.WING
-                ? Winglets.frictionlessGain(Winglets.heightOverSpan(w.airframe.surfaces()))
-                : 1;
+        boolean winged = surfaces.get(0).role() == Surface.Role.WING && !(w.design.wing() instanceof Wing.Delta);
+        double winglets = winged ? Winglets.frictionlessGain(Winglets.heightOverSpan(w.airframe.surfaces())) : 1;
         return new LiftingSummary(
                 name,
                 area,

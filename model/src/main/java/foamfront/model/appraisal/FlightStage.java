@@ -84,6 +84,7 @@ final class FlightStage {
         powerTrim(w);
         launch(w);
         groundAttitude(w);
+        PilotStage.run(w);
     }
 
     private static void polar(Workbench w) {

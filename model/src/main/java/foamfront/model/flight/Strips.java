@@ -18,7 +18,7 @@ final class Strips {
     /** Strips whose lift changes less than this with the aeroplane's never stall. */
     private static final double UNLOADED = 1e-6;
 
-    private static final double LEAST_LIFT = 0.05;
+    static final double LEAST_LIFT = 0.05;
     private static final double MOST_LIFT = 10;
 
     private final double[] atRest = new double[MOST];
@@ -93,7 +93,7 @@ final class Strips {
      * A factor whose distance from 1 is {@code ratio} times as large, upwards as a factor, downwards as its inverse: a section is
      * more or less sure than {@link Spread} says of them all.
      */
-    private static double widened(double factor, double ratio) {
+    static double widened(double factor, double ratio) {
         return factor >= 1 ? 1 + (factor - 1) * ratio : 1 / (1 + (1 / factor - 1) * ratio);
     }
 
@@ -102,6 +102,15 @@ final class Strips {
         double sum = 0;
         for (int i = 0; i < all; i++) {
             sum += area[i] * polar[i].drag(atRest[i] + perLift[i] * lift, logSpeed + reynoldsShift[i]);
+        }
+        return sum;
+    }
+
+    /** Profile drag area with no strip lifting, m². */
+    double idleDragArea(double logSpeed) {
+        double sum = 0;
+        for (int i = 0; i < all; i++) {
+            sum += area[i] * polar[i].drag(0, logSpeed + reynoldsShift[i]);
         }
         return sum;
     }

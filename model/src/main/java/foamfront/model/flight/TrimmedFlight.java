@@ -1,11 +1,13 @@
 package foamfront.model.flight;
 
+import foamfront.model.aero.LeadingEdgeVortex;
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.ParasiteDrag;
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.factors.Factors;
+import foamfront.model.factors.Spread;
 import foamfront.model.propulsion.Slipstream;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
@@ -18,7 +20,9 @@ import org.jspecify.annotations.Nullable;
  * wing or tail to reach the end of its section at its own Reynolds number; it is taken at the foremost balance point that
  * flight can reach, where trim asks the most of the elevator and takes the most lift. Drag sums the strips' profile drag at their
  * own lift and Reynolds number, the far-wake induced drag of the trimmed loading (trim drag by construction), fins and
- * parasite drag, all at the balance point of take-off. Lift is taken equal to weight; thrust's share is neglected.
+ * parasite drag, all at the balance point of take-off. Over a delta's edge vortices ({@link LeadingEdgeVortex}) trim is
+ * {@link VortexTrim}'s, maximum lift its usable incidence's, and C_L tan α takes the place of induced drag and of what sections
+ * drag for lift; in proportion where the vortices are partial. Lift is taken equal to weight; thrust's share is neglected.
  *
  * <p>Belongs to one worker; what it says stands until the next {@link #prepare}. Nothing is allocated after construction.
  */
@@ -36,7 +40,11 @@ public final class TrimmedFlight {
     private final TrimLine forwardTrim = new TrimLine();
     private final Strips forwardStrips = new Strips();
 
+    private final VortexTrim vortexTrim = new VortexTrim();
+    private final VortexTrim forwardVortexTrim = new VortexTrim();
+
     private LiftingSystem lifting;
+    private @Nullable LeadingEdgeVortex edge;
     private Factors factors = Factors.NOMINAL;
     private double density;
     private double weight;
@@ -68,6 +76,7 @@ public final class TrimmedFlight {
      * @param balanceX balance point from the nose, m
      * @param forwardX foremost balance point that flight can reach, at most {@code balanceX}, m
      * @param bodyMoment dC_m/dα of the bodies, per rad, on reference area and chord
+     * @param edge vortices of a delta, or null
      * @param drags parasite drag area against speed
      * @param weight N
      */
@@ -78,6 +87,7 @@ public final class TrimmedFlight {
             double balanceX,
             double forwardX,
             double bodyMoment,
+            @Nullable LeadingEdgeVortex edge,
             ParasiteDrag drags,
             Atmosphere air,
             double weight,
@@ -85,14 +95,20 @@ public final class TrimmedFlight {
         this.lifting = lifting;
         this.factors = factors;
         this.weight = weight;
+        this.edge = edge;
         streams = 1;
         density = air.density();
         reference = lifting.referenceArea();
         span = lifting.referenceSpan();
         this.drags = drags;
-        inducedShare = Winglets.inducedShare(Winglets.heightOverSpan(surfaces));
+        // A delta's fins stand on its tips, too short there for winglets.
+        inducedShare = edge == null ? Winglets.inducedShare(Winglets.heightOverSpan(surfaces)) : 1;
         trim.solve(lifting, balanceX, bodyMoment);
         strips.lay(lifting, surfaces, polars, trim, air.kinematicViscosity(), factors);
+        if (edge != null) {
+            vortexTrim.solve(lifting, edge, balanceX, bodyMoment);
+            forwardVortexTrim.solve(lifting, edge, Math.min(balanceX, forwardX), bodyMoment);
+        }
         if (balanceX - forwardX < LEAST_SHIFT) {
             stall(trim, strips);
         } else {
@@ -105,12 +121,25 @@ public final class TrimmedFlight {
     private void stall(TrimLine line, Strips along) {
         double speed = StrictMath.sqrt(2 * weight / (density * reference));
         for (int step = 0; step < STALL_STEPS; step++) {
-            maximumLift = along.liftAtFirstStall(StrictMath.log(speed));
+            maximumLift = withVortices(along.liftAtFirstStall(StrictMath.log(speed)));
             speed = Math.sqrt(2 * weight / (density * reference * maximumLift));
         }
         stallSpeed = speed;
         stallPlace = along.stallPlace();
-        elevatorAtStall = line.elevator(maximumLift);
+        elevatorAtStall = edge == null ? line.elevator(maximumLift) : forwardVortexTrim.elevator(maximumLift);
+    }
+
+    /** Maximum lift of attached flow raised to that of the vortices, in proportion to their share. */
+    private double withVortices(double attached) {
+        LeadingEdgeVortex vortices = edge;
+        if (vortices == null) {
+            return attached;
+        }
+        double ratio = LeadingEdgeVortex.MOST_LIFT_SPREAD / LeadingEdgeVortex.MOST_LIFT;
+        double factor = Strips.widened(factors.maximumLift(), ratio / Spread.MAXIMUM_LIFT.halfWidth());
+        double flown = forwardVortexTrim.liftAtUsable(vortices.usable());
+        double most = Math.max(Strips.LEAST_LIFT, Math.min(factor * LeadingEdgeVortex.MOST_LIFT, flown));
+        return attached + vortices.share() * (most - attached);
     }
 
     /** Level-flight drag at a speed (m/s), N; its parts then stand in {@link #profileDrag()} and so on. */
@@ -122,7 +151,11 @@ public final class TrimmedFlight {
     public double drag(double speed, double lift) {
         double logSpeed = StrictMath.log(speed);
         profile = strips.dragArea(lift, logSpeed) / reference;
-        induced = inducedShare * lifting.inducedDrag(incidence(lift), elevator(lift), 0);
+        induced = inducedShare * lifting.inducedDrag(trim.incidence(lift), trim.elevator(lift), 0);
+        if (edge != null) {
+            profile += edge.share() * (strips.idleDragArea(logSpeed) / reference - profile);
+            induced += edge.share() * (vortexTrim.normalForceDrag(lift) - induced);
+        }
         parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
         cleanDrag = 0.5 * density * speed * speed * reference * (profile + induced + parasite);
         return cleanDrag;
@@ -185,7 +218,9 @@ public final class TrimmedFlight {
 
     /** Largest lift of a strip of wing or tail in level flight at a speed (m/s), over that of its section's stall. */
     public double greatestLiftShare(double speed) {
-        return strips.greatestLiftShare(liftCoefficient(speed), StrictMath.log(speed));
+        double lift = liftCoefficient(speed);
+        double attached = strips.greatestLiftShare(lift, StrictMath.log(speed));
+        return edge == null ? attached : attached + edge.share() * (lift / maximumLift - attached);
     }
 
     private double drags(double logSpeed) {
@@ -205,12 +240,17 @@ public final class TrimmedFlight {
 
     /** Incidence of the body axis trimmed at a lift coefficient, rad. */
     public double incidence(double lift) {
-        return trim.incidence(lift);
+        return edge == null ? trim.incidence(lift) : vortexTrim.incidence(lift);
     }
 
     /** Elevator (elevon) trimmed at a lift coefficient, trailing edge down positive, rad. */
     public double elevator(double lift) {
-        return trim.elevator(lift);
+        return edge == null ? trim.elevator(lift) : vortexTrim.elevator(lift);
+    }
+
+    /** Incidence at which the linear system with the trimmed elevator carries a lift coefficient, rad: for its spread of load. */
+    public double loadIncidence(double lift) {
+        return edge == null ? trim.incidence(lift) : lifting.incidence(lift, elevator(lift), 0);
     }
 
     /** Elevator (elevon) trimmed at maximum lift, trailing edge down positive, rad. */

@@ -66,6 +66,11 @@ public enum Measure {
             HIGHER,
             "how far the nose can be raised on the ground before tail wheel or tail touch, over what lifts off at 1.2 stall"
                     + " speeds"),
+    TURN_RADIUS(
+            "turn radius",
+            Unit.METRE,
+            LOWER,
+            "level turn at 45 degrees of bank, or as much as full throttle holds, at 1.2 stall speeds of the turn"),
     LAUNCH_HEIGHT(
             "lowest height after launch",
             Unit.METRE,
@@ -117,11 +122,42 @@ public enum Measure {
             Unit.RATIO,
             LOWER,
             "elevator travel used at full throttle and 1.2 stall speeds, of full travel"),
+    ROLL_RATE(
+            "roll rate",
+            Unit.DEGREE_PER_SECOND,
+            NEITHER,
+            "at cruise with full ailerons, or full rudder where there are none"),
     RUDDER_TURN(
             "rudder turn factor",
             Unit.RATIO,
             NEITHER,
             "vertical tail volume times spiral parameter of a model without ailerons"),
+    RELEASE_TRIM(
+            "elevator after release",
+            Unit.RATIO,
+            LOWER,
+            "change of elevator that letting all loads go asks for in cruise, of full travel"),
+    DROP_SPEED(
+            "impact speed of the drop",
+            Unit.METRE_PER_SECOND,
+            LOWER,
+            "fastest released load at the ground, let go at the site's release height"),
+    DROP_DRIFT(
+            "drift of the drop",
+            Unit.METRE,
+            LOWER,
+            "how far the stated wind carries the slowest released load, let go at the site's release height"),
+    CANOPY(
+            "parachute diameter",
+            Unit.MILLIMETRE,
+            NEITHER,
+            "nominal diameter of the largest flat circular parachute that a load's descent speed needs"),
+    PILOT_LEVEL(
+            "pilot level",
+            Unit.RATIO,
+            LOWER,
+            "how practised its pilot must be: at most 1 suits a beginner, at most 2 an intermediate, more the experienced; the"
+                    + " worst of its parts"),
     MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
     CONTROLLER_LOAD(
             "controller load", Unit.RATIO, LOWER, "1.25 times the full-throttle current over the controller's rating"),

@@ -2,6 +2,7 @@ package foamfront.model.flight;
 
 import foamfront.model.Samples;
 import foamfront.model.aero.BodyMoment;
+import foamfront.model.aero.LeadingEdgeVortex;
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.PlainFlap;
@@ -49,6 +50,7 @@ final class Flights {
                 balanceX,
                 balanceX - forward,
                 bodyMoment,
+                LeadingEdgeVortex.of(airframe),
                 ParasiteBuildUp.of(airframe, AIR),
                 AIR,
                 weight,

@@ -273,7 +273,7 @@ final class ExploreCommand implements Callable<Integer> {
         for (String name : List.of("front.md", "front.csv", "front.json", "designs")) {
             console.out().println("  " + folder.resolve(name));
         }
-        Sentences.CAUTIONS.forEach(console.out()::println);
+        Sentences.cautions(front).forEach(console.out()::println);
         return found.faultCount() > 0 ? faults(found, folder) : Exit.FINE;
     }
 

@@ -1,5 +1,6 @@
 package foamfront.optimizer.explore;
 
+import foamfront.model.parts.Battery;
 import foamfront.model.parts.Part;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.front.Front;
@@ -24,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** Writes what a run leaves behind, but for {@code run.json}, which only its caller can fill. */
 public final class RunWriter {
@@ -82,8 +84,16 @@ public final class RunWriter {
         addNames(searched.stock(), names);
         asRead.drawer().forEach(owned -> names.add(owned.part()));
         return catalogue.parts().stream()
-                .filter(part -> names.contains(part.name()))
+                .filter(part -> names.contains(part.name()) || inParallel(part, names))
                 .toList();
+    }
+
+    /** Packs in parallel are made again from the row of one. */
+    private static boolean inParallel(Part part, Set<String> names) {
+        return part instanceof Battery battery
+                && IntStream.rangeClosed(2, Battery.MOST_PARALLEL)
+                        .anyMatch(
+                                packs -> names.contains(battery.parallel(packs).name()));
     }
 
     private static void addNames(Stock stock, Set<String> names) {

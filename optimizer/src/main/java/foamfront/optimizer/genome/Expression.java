@@ -1,5 +1,6 @@
 package foamfront.optimizer.genome;
 
+import foamfront.model.design.BodyKind;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
@@ -35,6 +36,17 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         }
         if (!Genome.isBiplane(kind(genome, Digit.WING))) {
             clear(DesignVariable.GAP, DesignVariable.STAGGER);
+        }
+        if (Genome.isDelta(kind(genome, Digit.WING))) {
+            clear(DesignVariable.DIHEDRAL, DesignVariable.WASHOUT);
+        }
+        Object body = kind(genome, Digit.BODY);
+        if (body == BodyKind.PROFILE_BOARD) {
+            clear(DesignVariable.BODY_WIDTH);
+        }
+        if (!Genome.hasBoom(body)) {
+            clear(DesignVariable.POD_LENGTH);
+            parts[PartGenes.Kind.BOOM.ordinal()] = 0;
         }
         Object tail = kind(genome, Digit.TAIL);
         if (Genome.isCanted(tail)) {

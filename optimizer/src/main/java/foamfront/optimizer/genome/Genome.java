@@ -1,5 +1,6 @@
 package foamfront.optimizer.genome;
 
+import foamfront.model.design.BodyKind;
 import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Design;
@@ -109,6 +110,7 @@ public final class Genome {
             case WHEEL -> when(Digit.UNDERCARRIAGE, Genome::hasWheels);
             case MOTOR, PROPELLER -> when(Digit.POWER, Genome::hasPropeller);
             case FAN -> when(Digit.POWER, power -> !hasPropeller(power));
+            case BOOM -> when(Digit.BODY, Genome::hasBoom);
             default -> List.of();
         };
         if (count > 1 && when != null) {
@@ -127,6 +129,9 @@ public final class Genome {
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
+            case POD_LENGTH -> when(Digit.BODY, Genome::hasBoom);
+            case BODY_WIDTH -> when(Digit.BODY, body -> body != BodyKind.PROFILE_BOARD);
+            case DIHEDRAL, WASHOUT -> when(Digit.WING, wing -> !isDelta(wing));
             case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
             case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));
             case TAIL_SPAN, TAIL_CHORD, TAIL_INCIDENCE, ELEVATOR_CHORD -> whenAny(Digit.TAIL, Genome::isTail);
@@ -163,6 +168,14 @@ public final class Genome {
         return undercarriage == UndercarriageKind.TAIL_WHEEL
                 || undercarriage == UndercarriageKind.TRICYCLE
                 || undercarriage == UndercarriageKind.AMPHIBIAN;
+    }
+
+    static boolean hasBoom(Object body) {
+        return body == BodyKind.POD_AND_BOOM;
+    }
+
+    static boolean isDelta(Object wing) {
+        return ((WingChoice) wing).kind() == WingKind.DELTA;
     }
 
     /** Among the powers that are computed only the fan has none. */

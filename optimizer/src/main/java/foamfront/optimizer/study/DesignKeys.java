@@ -123,10 +123,13 @@ public final class DesignKeys {
     // body
     static final Key BODY_KIND = Key.choice("kind", BodyKind.values(), "of body; square tube");
     static final Key BODY_LENGTH = length("length", 0.05, 5, "0.75 of the span");
-    static final Key BODY_WIDTH = length("width", 0.01, 1, "70 mm");
+    static final Key BODY_WIDTH = length("width", 0.01, 1, "70 mm; a profile board is as wide as its board is thick");
     static final Key BODY_HEIGHT = length("height", 0.01, 1, "the body's width");
+    static final Key POD_LENGTH = length("pod length", 0.05, 3, "of pod and boom; half of the body's length");
+    static final Key BOOM = Key.of("boom", new Shape.PartName("spar"), "a pod's tail boom must be named");
     static final Key NOSE = Key.choice("nose", Nose.values(), "fixed");
-    static final KeyTable BODY = KeyTable.of("The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, NOSE);
+    static final KeyTable BODY =
+            KeyTable.of("The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, POD_LENGTH, BOOM, NOSE);
 
     // power
     static final Key POWER_KIND = Key.choice("kind", PowerKind.values(), "where the motor is; nose tractor");
@@ -184,6 +187,7 @@ public final class DesignKeys {
             SIZE,
             StudyKeys.PLACE,
             StudyKeys.RELEASE,
+            StudyKeys.DESCENT,
             StudyKeys.VIEW,
             StudyKeys.LOAD_POWER);
 

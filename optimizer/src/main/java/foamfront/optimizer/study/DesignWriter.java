@@ -58,8 +58,6 @@ public final class DesignWriter {
         } else if (wing instanceof Wing.Biplane biplane) {
             length("gap", biplane.gap());
             length("stagger", biplane.stagger());
-        } else if (!(wing instanceof Wing.FlyingWing)) {
-            throw unwritable(wing.kind());
         }
         length("span", plan.span());
         length("root chord", plan.rootChord());
@@ -138,14 +136,20 @@ public final class DesignWriter {
     }
 
     private void body(Body body) {
-        if (!(body instanceof Body.SquareTube || body instanceof Body.TwoBayTube)) {
+        if (body instanceof Body.BoatHull) {
             throw unwritable(body.kind());
         }
         line("body:");
         choice("kind", body.kind());
         length("length", body.length());
-        length("width", body.width());
+        if (!(body instanceof Body.ProfileBoard)) {
+            length("width", body.width());
+        }
         length("height", body.height());
+        if (body instanceof Body.PodAndBoom pod) {
+            length("pod length", pod.podLength());
+            value("boom", quoted(pod.boom().name()));
+        }
         choice("nose", body.nose());
     }
 
@@ -204,6 +208,9 @@ public final class DesignWriter {
             line("    size: " + mm(load.length()) + " x " + mm(load.width()) + " x " + mm(load.height()));
             line("    place: " + load.place().words());
             line("    release: " + (load.released() ? Release.IN_FLIGHT : Release.NEVER).words());
+            if (load.descent() > 0) {
+                line("    descent: " + Quantities.print(load.descent(), Unit.METRE_PER_SECOND));
+            }
             line("    clear view: " + deg(load.view()));
             line("    power: " + Quantities.print(load.power(), Unit.WATT));
         }

@@ -45,9 +45,19 @@ public final class StudyKeys {
             Key.quantity("wind", Dimension.SPEED, 0, 15, "mean wind it must come home against; 4 m/s, in a hall 0");
     static final Key GUST =
             Key.quantity("gust", Dimension.SPEED, 0, 15, "upward gust met in cruise; 4 m/s, 0 without wind");
+    static final Key RELEASE_HEIGHT =
+            Key.quantity("release height", Dimension.LENGTH, 1, 120, "over ground at which loads are let go; 30 m");
     static final Key LAUNCH = Key.choice("launch", Launch.values(), "the arm that throws it; normal");
-    static final KeyTable SITE =
-            KeyTable.of("The flying field and its air.", ELEVATION, TEMPERATURE, SURFACE, RUNWAY, WIND, GUST, LAUNCH);
+    static final KeyTable SITE = KeyTable.of(
+            "The flying field and its air.",
+            ELEVATION,
+            TEMPERATURE,
+            SURFACE,
+            RUNWAY,
+            WIND,
+            GUST,
+            RELEASE_HEIGHT,
+            LAUNCH);
 
     // payload
     static final Key LOAD_NAME = Key.text("name", "what is carried").must();
@@ -62,11 +72,17 @@ public final class StudyKeys {
     static final Key SECTION = Key.of("section", new Shape.Size(2), "width x height of a load given by density");
     static final Key PLACE = Key.choice("place", Place.values(), "where it rides; at the balance point");
     static final Key RELEASE = Key.choice("release", Release.values(), "whether it is dropped; never");
+    static final Key DESCENT = Key.quantity(
+            "descent",
+            Dimension.SPEED,
+            0.5,
+            20,
+            "speed at which a released load's parachute lets it down; no parachute");
     static final Key VIEW =
             Key.quantity("clear view", Dimension.ANGLE, 0, 360 * DEGREE, "angle a camera must see freely; none");
     static final Key LOAD_POWER = Key.quantity("power", Dimension.POWER, 0, 200, "drawn from the flight battery; 0 W");
     static final KeyTable LOAD = KeyTable.of(
-            "One thing carried.", LOAD_NAME, MASS, SIZE, DENSITY, SECTION, PLACE, RELEASE, VIEW, LOAD_POWER);
+            "One thing carried.", LOAD_NAME, MASS, SIZE, DENSITY, SECTION, PLACE, RELEASE, DESCENT, VIEW, LOAD_POWER);
 
     // car space
     static final Key CAR_SIZE =

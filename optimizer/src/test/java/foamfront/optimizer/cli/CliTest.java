@@ -27,6 +27,19 @@ class CliTest {
         out = folder.resolve("results").toString();
     }
 
+    /** A run keeps the row of one pack, from which its designs make two again. */
+    @Test
+    void packsInParallelComeBackFromTheRun() throws IOException {
+        Files.writeString(Path.of(study), Dropper.YAML + "batteries: [2 x 3S 1300]\n");
+        Run.of("explore", study, "--out", out);
+        String file =
+                folder.resolve("results/seed-dropper/001/designs/001.yaml").toString();
+        Run direct = Run.of("appraise", file);
+        assertThat(Files.readString(Path.of(file))).contains("battery: 2 x 3S 1300");
+        assertThat(direct.err()).isEmpty();
+        assertThat(direct.out()).contains("endurance");
+    }
+
     @Test
     void exploringPrintsAVerdictATableAndWhereTheFilesAre() throws IOException {
         Run run = Run.of("explore", study, "--out", out);
