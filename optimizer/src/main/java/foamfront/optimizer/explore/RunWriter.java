@@ -38,19 +38,30 @@ public final class RunWriter {
     }
 
     /**
-     * The study as read and the catalogue rows it may use; gives the digest of those rows.
+     * The study as read, the designs it names and the catalogue rows it may use; gives the digest of those rows.
      *
      * @param asRead the study of {@code studyText}, before anything was kept from another design
+     * @param designs texts of the design files that the study names, by the name they get in the run
      */
-    public String writeInputs(String studyText, Study asRead, Catalogue catalogue) {
+    public String writeInputs(String studyText, Study asRead, Map<String, String> designs, Catalogue catalogue) {
         folder.write("study.yaml", studyText);
-        StringBuilder all = new StringBuilder();
+        designs.forEach(folder::write);
         Map<String, String> tables = tables(asRead, catalogue);
-        tables.forEach((name, text) -> all.append(name).append('\n').append(text));
-        String digest = Digest.of(all.toString());
+        String digest = digest(tables);
         tables.put("sha256.txt", digest + "\n");
         folder.writeAll("catalogue", tables);
         return digest;
+    }
+
+    /** SHA-256 of the catalogue rows that a study may use. */
+    public String catalogueDigest(Study asRead, Catalogue catalogue) {
+        return digest(tables(asRead, catalogue));
+    }
+
+    private static String digest(Map<String, String> tables) {
+        StringBuilder all = new StringBuilder();
+        tables.forEach((name, text) -> all.append(name).append('\n').append(text));
+        return Digest.of(all.toString());
     }
 
     private Map<String, String> tables(Study asRead, Catalogue catalogue) {

@@ -151,7 +151,15 @@ public final class StudyKeys {
     static final Key SEED = Key.of("seed", new Shape.Whole(0, Long.MAX_VALUE / 10), "of every random choice; 1");
     static final Key POPULATION =
             Key.of("population", new Shape.Whole(20, 5000), "designs kept between generations; 200");
-    static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION);
+    static final Key TIME = Key.quantity(
+            "time", Dimension.TIME, 1, 30 * 86400, "stops the search, which then cannot be repeated exactly; no limit");
+    static final Key STALL = Key.quantity(
+            "stall",
+            Dimension.NUMBER,
+            0,
+            0.5,
+            "stops where the share of the trade-off found grew by less than this over the last fifth of the search; 0 % for never");
+    static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION, TIME, STALL);
 
     // shared parts
     static final Key KEEP_DESIGN = Key.text("design", "a design file").must();

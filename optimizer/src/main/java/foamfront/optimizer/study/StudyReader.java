@@ -259,7 +259,9 @@ public final class StudyReader {
                 : new SearchSettings(
                         search.whole(StudyKeys.EVALUATIONS, SEARCH.evaluations()),
                         search.whole(StudyKeys.SEED, SEARCH.seed()),
-                        (int) search.whole(StudyKeys.POPULATION, SEARCH.population()));
+                        (int) search.whole(StudyKeys.POPULATION, SEARCH.population()),
+                        search.quantity(StudyKeys.TIME, SEARCH.time()),
+                        search.quantity(StudyKeys.STALL, SEARCH.stall()));
     }
 
     private static @Nullable KeepFrom keep(@Nullable Fields keep) {

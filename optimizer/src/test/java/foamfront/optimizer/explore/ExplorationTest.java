@@ -9,6 +9,7 @@ import foamfront.optimizer.front.Costs;
 import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontTable;
 import foamfront.optimizer.front.Row;
+import foamfront.optimizer.runs.Disk;
 import foamfront.optimizer.runs.RunFolder;
 import foamfront.optimizer.search.Evaluation;
 import foamfront.optimizer.search.Evaluator;
@@ -82,9 +83,9 @@ class ExplorationTest {
     void whatTheRunWritesReadsBack() throws Exception {
         Task task = task(Dropper.YAML);
         Found found = explore(task, EVALUATIONS, 2);
-        RunFolder folder = RunFolder.create(results, task.study().name());
+        RunFolder folder = RunFolder.create(new Disk(), results, task.study().name());
         RunWriter writer = new RunWriter(folder, task);
-        writer.writeInputs(Dropper.YAML, task.study(), catalogue);
+        writer.writeInputs(Dropper.YAML, task.study(), java.util.Map.of(), catalogue);
         writer.writeResults(found);
 
         Catalogue kept = CatalogueReader.folder(folder.path().resolve("catalogue"));
@@ -170,7 +171,7 @@ class ExplorationTest {
         Found found = explore(broken, EVALUATIONS, 2);
         assertThat(found.faultCount()).isPositive();
         assertThat(found.front().isEmpty()).isFalse();
-        RunFolder folder = RunFolder.create(results, "broken");
+        RunFolder folder = RunFolder.create(new Disk(), results, "broken");
         new RunWriter(folder, broken).writeResults(found);
         assertThat(Files.readString(folder.path().resolve("faults/faults.txt")))
                 .contains("span too much for the test", "design: ");
