@@ -45,8 +45,13 @@ class ViscousSpanEfficiencyExternalTest {
             boolean two = one.getKey().equals("biplane");
             double ideal =
                     two ? found.surfaces().get(found.surfaces().size() - 1).spanEfficiency() : 1;
-            COMPLETE.band(
-                    "span efficiency, " + one.getKey() + (two ? ", over frictionless" : ""), 0, 0.9, e / ideal, "");
+            String name = "span efficiency, " + one.getKey() + (two ? ", over frictionless" : "");
+            if (one.getKey().equals("curved plate")) {
+                // Its section drags least at a lift of 0.6, so that drag falls where a parabola has it rise.
+                COMPLETE.outside(name, 0, 0.9, e / ideal, "");
+            } else {
+                COMPLETE.band(name, 0, 0.9, e / ideal, "");
+            }
             if (line[0] >= 0.025 && line[0] <= 0.07) {
                 COMPLETE.band("C_D0, " + one.getKey(), 0.025, 0.07, line[0], "");
             } else {
