@@ -3,11 +3,11 @@ package foamfront.model.appraisal;
 import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
 import foamfront.model.aero.ParasiteBuildUp;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
-import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.GroundAndHand;
 import foamfront.model.flight.GroundAttitude;
@@ -84,6 +84,7 @@ final class FlightStage {
         powerTrim(w);
         launch(w);
         groundAttitude(w);
+        Waterside.run(w);
     }
 
     private static void polar(Workbench w) {
@@ -174,7 +175,7 @@ final class FlightStage {
     }
 
     private static void launch(Workbench w) {
-        boolean thrown = w.design.undercarriage().kind() == UndercarriageKind.NONE;
+        boolean thrown = w.design.thrown();
         if (thrown) {
             w.rule(Measure.TAKE_OFF_DISTANCE);
             boolean pusher = w.design.power() instanceof Power.Pusher;
@@ -185,6 +186,10 @@ final class FlightStage {
                             - TOO_HEAVY * overweight(w));
         } else {
             w.rule(Measure.LAUNCH_HEIGHT);
+            if (w.design.undercarriage().wheel() == null) {
+                w.rule(Measure.TAKE_OFF_DISTANCE);
+                return;
+            }
             double friction =
                     w.factors.rollingFriction() * w.mission.site().ground().friction();
             w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.takeOff(w.flight, w.performance, friction));
@@ -194,13 +199,18 @@ final class FlightStage {
     /** Raised until something touches, over what trims at the speed of lift-off. */
     private static void groundAttitude(Workbench w) {
         Wheel wheel = w.design.undercarriage().wheel();
-        if (wheel == null) {
+        Flotation flotation = w.airframe.stations().flotation();
+        if (wheel == null && flotation == null) {
             w.rule(Measure.GROUND_ATTITUDE);
             return;
         }
-        double liftOff = w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed());
-        double most = GroundAttitude.most(w.airframe, wheel, w.balance.x());
-        w.set(Measure.GROUND_ATTITUDE, most - w.flight.incidence(liftOff));
+        double spare = flotation == null ? Double.POSITIVE_INFINITY : Waterside.attitude(w, flotation);
+        if (wheel != null) {
+            double liftOff = w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed());
+            double most = GroundAttitude.most(w.airframe, wheel, w.balance.x());
+            spare = Math.min(spare, most - w.flight.incidence(liftOff));
+        }
+        w.set(Measure.GROUND_ATTITUDE, spare);
     }
 
     private static double overweight(Workbench w) {

@@ -7,18 +7,15 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which choices the model computes. The others are part of the language of design files and refused with their reason: an
- * aeroplane computed without its water drag would look better than it is.
+ * aeroplane computed without a drag that it has would look better than it is.
  */
 public final class Support {
     private static final Map<Choice, String> NOT_YET = Map.ofEntries(
             Map.entry(WingKind.DELTA, "vortex lift of a delta is not computed yet"),
             Map.entry(BodyKind.POD_AND_BOOM, "stock tail booms are not computed yet"),
             Map.entry(BodyKind.PROFILE_BOARD, "things carried outside a profile body are not computed yet"),
-            Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
             Map.entry(Nose.REPLACEABLE, "the replaceable nose's joint is not computed yet"),
             Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
-            Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
-            Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),
             Map.entry(FinJoint.FOLDING, "folding fins are not computed yet"),
             Map.entry(WingJoint.FOLDING, "folding wings are not computed yet"),
             Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),

@@ -63,7 +63,8 @@ class CombinationTest {
                 .containsExactly(WingKind.MONOPLANE, WingKind.BIPLANE, WingKind.FLYING_WING);
         assertThat(Support.computed(TailKind.values()))
                 .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE);
-        assertThat(Support.computed(BodyKind.values())).containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE);
+        assertThat(Support.computed(BodyKind.values()))
+                .containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE, BodyKind.BOAT_HULL);
         assertThat(Support.computed(PowerKind.values()))
                 .containsExactly(
                         PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN);

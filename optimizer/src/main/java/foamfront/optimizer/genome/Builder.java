@@ -146,7 +146,8 @@ final class Builder {
                 layout.tail() == TailKind.V_TAIL ? of(DesignVariable.TAIL_CANT) : 0,
                 of(DesignVariable.TAIL_INCIDENCE),
                 WorkshopRules.tailX(of(DesignVariable.BODY_LENGTH), chord),
-                WorkshopRules.tailZ(layout.tail(), of(DesignVariable.BODY_HEIGHT), of(DesignVariable.FIN_HEIGHT)));
+                WorkshopRules.tailZ(
+                        layout.tail(), layout.body(), of(DesignVariable.BODY_HEIGHT), of(DesignVariable.FIN_HEIGHT)));
         if (layout.tail() == TailKind.CONVENTIONAL) {
             return new Tail.Conventional(plane, fin);
         }
@@ -166,6 +167,14 @@ final class Builder {
         return switch (layout.body()) {
             case SQUARE_TUBE -> new Body.SquareTube(length, width, tall, layout.nose());
             case TWO_BAY_TUBE -> new Body.TwoBayTube(length, width, tall, layout.nose());
+            case BOAT_HULL ->
+                new Body.BoatHull(
+                        length,
+                        width,
+                        tall,
+                        layout.nose(),
+                        of(DesignVariable.STEP_POSITION),
+                        of(DesignVariable.DEADRISE));
             default -> throw unsupported(layout.body().words());
         };
     }
@@ -199,7 +208,10 @@ final class Builder {
             case NONE -> new Undercarriage.None();
             case TAIL_WHEEL -> new Undercarriage.TailWheel(wheel());
             case TRICYCLE -> new Undercarriage.Tricycle(wheel());
-            default -> throw unsupported(layout.undercarriage().words());
+            case FLOATS ->
+                new Undercarriage.Floats(
+                        of(DesignVariable.FLOAT_LENGTH), of(DesignVariable.FLOAT_BEAM), of(DesignVariable.DEADRISE));
+            case AMPHIBIAN -> new Undercarriage.Amphibian(wheel());
         };
     }
 

@@ -1,5 +1,6 @@
 package foamfront.optimizer.genome;
 
+import foamfront.model.design.BodyKind;
 import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Design;
@@ -126,6 +127,8 @@ public final class Genome {
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
+            case STEP_POSITION -> when(Digit.BODY, body -> body == BodyKind.BOAT_HULL);
+            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, gear -> gear == UndercarriageKind.FLOATS);
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
             case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
             case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));

@@ -1,6 +1,7 @@
 package foamfront.optimizer.genome;
 
 import foamfront.model.design.Arrangement;
+import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.Drive;
@@ -11,6 +12,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
+import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingSection;
@@ -134,11 +136,22 @@ final class Reading {
             case BODY_LENGTH -> design.body().length();
             case BODY_WIDTH -> design.body().width();
             case BODY_HEIGHT -> design.body().height();
+            case STEP_POSITION -> design.body() instanceof Body.BoatHull hull ? hull.step() : 0;
+            case DEADRISE -> deadrise(design);
+            case FLOAT_LENGTH -> design.undercarriage() instanceof Undercarriage.Floats floats ? floats.length() : 0;
+            case FLOAT_BEAM -> design.undercarriage() instanceof Undercarriage.Floats floats ? floats.beam() : 0;
             case AILERON_SPAN -> design.controls().aileronSpan();
             case AILERON_CHORD -> design.controls().aileronChord();
             case ELEVATOR_CHORD -> design.controls().elevatorChord();
             case RUDDER_CHORD -> design.controls().rudderChord();
         };
+    }
+
+    private static double deadrise(Design design) {
+        if (design.undercarriage() instanceof Undercarriage.Floats floats) {
+            return floats.deadrise();
+        }
+        return design.body() instanceof Body.BoatHull hull ? hull.deadrise() : 0;
     }
 
     private static double thickness(WingSection section) {

@@ -126,7 +126,11 @@ public final class DesignKeys {
     static final Key BODY_WIDTH = length("width", 0.01, 1, "70 mm");
     static final Key BODY_HEIGHT = length("height", 0.01, 1, "the body's width");
     static final Key NOSE = Key.choice("nose", Nose.values(), "fixed");
-    static final KeyTable BODY = KeyTable.of("The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, NOSE);
+    static final Key HULL_STEP =
+            ratio("step position", 0.2, 0.8, "of a boat hull's length; under 0.4 of the wing's root chord");
+    static final Key DEADRISE = angle("deadrise", 30, "of the bottom of a hull or float; 15 deg");
+    static final KeyTable BODY =
+            KeyTable.of("The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, NOSE, HULL_STEP, DEADRISE);
 
     // power
     static final Key POWER_KIND = Key.choice("kind", PowerKind.values(), "where the motor is; nose tractor");
@@ -143,7 +147,10 @@ public final class DesignKeys {
     // undercarriage
     static final Key GEAR_KIND = Key.choice("kind", UndercarriageKind.values(), "of undercarriage; none");
     static final Key WHEEL = Key.of("wheel", new Shape.PartName("wheel"), "the smallest of at least 60 mm");
-    static final KeyTable GEAR = KeyTable.of("What it stands on.", GEAR_KIND, WHEEL);
+    static final Key FLOAT_LENGTH = length("float length", 0.1, 3, "0.72 of the body's length");
+    static final Key FLOAT_BEAM = length("float beam", 0.03, 0.5, "a seventh of the float's length");
+    static final KeyTable GEAR =
+            KeyTable.of("What it stands on.", GEAR_KIND, WHEEL, FLOAT_LENGTH, FLOAT_BEAM, DEADRISE);
 
     // controls
     static final Key AILERONS =

@@ -118,7 +118,7 @@ public final class DesignReader {
                 airframe.tail(file.under(DesignKeys.TAIL_KEY), kind, body),
                 body,
                 power(file.under(DesignKeys.POWER_KEY), body.width()),
-                undercarriage(file.under(DesignKeys.GEAR_KEY)),
+                undercarriage(file.under(DesignKeys.GEAR_KEY), airframe),
                 controls(controlTable, airframe, ailerons, tailed),
                 file.part(
                         DesignKeys.BOARD, catalogue.boards(), catalogue.boards().get(0)),
@@ -145,6 +145,20 @@ public final class DesignReader {
         double width = airframe.dimension(table, DesignKeys.BODY_WIDTH, DesignVariable.BODY_WIDTH);
         double height = airframe.dimension(table, DesignKeys.BODY_HEIGHT, DesignVariable.BODY_HEIGHT);
         Nose nose = table.choice(DesignKeys.NOSE, Nose.values(), Nose.FIXED);
+        if (kind == BodyKind.BOAT_HULL) {
+            return new Body.BoatHull(
+                    length,
+                    width,
+                    height,
+                    nose,
+                    airframe.dimension(table, DesignKeys.HULL_STEP, DesignVariable.STEP_POSITION),
+                    airframe.dimension(table, DesignKeys.DEADRISE, DesignVariable.DEADRISE));
+        }
+        for (Key key : List.of(DesignKeys.HULL_STEP, DesignKeys.DEADRISE)) {
+            if (table.has(key)) {
+                table.fault(key, "only a boat hull has one", "Delete the key.");
+            }
+        }
         return kind == BodyKind.TWO_BAY_TUBE
                 ? new Body.TwoBayTube(length, width, height, nose)
                 : new Body.SquareTube(length, width, height, nose);
@@ -194,8 +208,22 @@ public final class DesignReader {
         return table.part(key, parts, parts.get(0));
     }
 
-    private Undercarriage undercarriage(Rules table) {
+    private Undercarriage undercarriage(Rules table, AirframeReader airframe) {
         UndercarriageKind kind = table.choice(DesignKeys.GEAR_KIND, UndercarriageKind.values(), UndercarriageKind.NONE);
+        if (kind == UndercarriageKind.FLOATS) {
+            if (table.has(DesignKeys.WHEEL)) {
+                table.fault(DesignKeys.WHEEL, "floats have no wheel", "Delete the key.");
+            }
+            return new Undercarriage.Floats(
+                    airframe.dimension(table, DesignKeys.FLOAT_LENGTH, DesignVariable.FLOAT_LENGTH),
+                    airframe.dimension(table, DesignKeys.FLOAT_BEAM, DesignVariable.FLOAT_BEAM),
+                    airframe.dimension(table, DesignKeys.DEADRISE, DesignVariable.DEADRISE));
+        }
+        for (Key key : List.of(DesignKeys.FLOAT_LENGTH, DesignKeys.FLOAT_BEAM, DesignKeys.DEADRISE)) {
+            if (table.has(key)) {
+                table.fault(key, "only floats have one here", "Delete the key.");
+            }
+        }
         if (kind == UndercarriageKind.NONE) {
             if (table.has(DesignKeys.WHEEL)) {
                 table.fault(DesignKeys.WHEEL, "an aeroplane without undercarriage has no wheel", "Delete the key.");
@@ -203,6 +231,9 @@ public final class DesignReader {
             return new Undercarriage.None();
         }
         Wheel wheel = table.part(DesignKeys.WHEEL, catalogue.wheels(), wheel());
+        if (kind == UndercarriageKind.AMPHIBIAN) {
+            return new Undercarriage.Amphibian(wheel);
+        }
         return kind == UndercarriageKind.TRICYCLE
                 ? new Undercarriage.Tricycle(wheel)
                 : new Undercarriage.TailWheel(wheel);

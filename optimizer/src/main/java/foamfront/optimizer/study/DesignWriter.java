@@ -138,7 +138,7 @@ public final class DesignWriter {
     }
 
     private void body(Body body) {
-        if (!(body instanceof Body.SquareTube || body instanceof Body.TwoBayTube)) {
+        if (!(body instanceof Body.SquareTube || body instanceof Body.TwoBayTube || body instanceof Body.BoatHull)) {
             throw unwritable(body.kind());
         }
         line("body:");
@@ -147,6 +147,10 @@ public final class DesignWriter {
         length("width", body.width());
         length("height", body.height());
         choice("nose", body.nose());
+        if (body instanceof Body.BoatHull hull) {
+            ratio("step position", hull.step());
+            angle("deadrise", hull.deadrise());
+        }
     }
 
     private void power(Power power) {
@@ -176,8 +180,12 @@ public final class DesignWriter {
             value("wheel", quoted(tailWheel.wheel().name()));
         } else if (gear instanceof Undercarriage.Tricycle tricycle) {
             value("wheel", quoted(tricycle.wheel().name()));
-        } else if (!(gear instanceof Undercarriage.None)) {
-            throw unwritable(gear.kind());
+        } else if (gear instanceof Undercarriage.Amphibian amphibian) {
+            value("wheel", quoted(amphibian.wheel().name()));
+        } else if (gear instanceof Undercarriage.Floats floats) {
+            length("float length", floats.length());
+            length("float beam", floats.beam());
+            angle("deadrise", floats.deadrise());
         }
     }
 
