@@ -73,10 +73,7 @@ final class Waterside {
         w.set(Measure.WATER_HEEL, rest.heeling() / (HEELING * mass * GRAVITY * w.airframe.span()));
         w.set(Measure.STEP_ANGLE, StrictMath.atan2(behind, above));
         clearance(w, flotation, rest, behind);
-        double beam = form.beam();
-        double load = mass / flotation.count() / (Water.DENSITY * beam * beam * beam);
-        double slender = form.step() / beam;
-        w.set(Measure.SPRAY_LOAD, load / (slender * slender));
+        w.set(Measure.SPRAY_LOAD, Water.sprayLoad(mass / flotation.count(), form.beam(), form.step()));
     }
 
     private static void clearance(Workbench w, Flotation flotation, Floating rest, double behind) {
