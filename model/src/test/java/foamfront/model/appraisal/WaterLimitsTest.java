@@ -55,7 +55,8 @@ class WaterLimitsTest {
     void whatFloatsHasEveryMeasureOfTheWater(String name) {
         MeasureValues values = appraise(Arrangements.of(name));
 
-        assertThat(afloat()).allSatisfy(measure -> assertThat(values.of(measure)).isFinite());
+        assertThat(afloat())
+                .allSatisfy(measure -> assertThat(values.of(measure)).isFinite());
     }
 
     @Test
