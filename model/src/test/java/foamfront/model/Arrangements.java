@@ -50,7 +50,8 @@ public final class Arrangements {
         all.put("trainer", trainer);
         all.put("tail wheel", Records.with(trainer, "undercarriage", new Undercarriage.TailWheel(wheel())));
         all.put("tricycle", Records.with(trainer, "undercarriage", new Undercarriage.Tricycle(wheel())));
-        all.put("floats", Records.with(trainer, "undercarriage", new Undercarriage.Floats(0.6, 0.08)));
+        all.put("floats", Records.with(trainer, "undercarriage", new Undercarriage.Floats(0.6, 0.10, 0.26)));
+        all.put("hull", hull(trainer));
         all.put("pusher", Records.with(trainer, "power", new Power.Pusher(Samples.plant())));
         all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2)));
         all.put("fan", fan(trainer));
@@ -78,6 +79,13 @@ public final class Arrangements {
 
     private static Design flapped(Design design, FlapKind kind) {
         return Records.with(design, "controls", new Controls(true, true, kind, 0.45, 0.25, 0.35, 0.4, 0.4, 0.25));
+    }
+
+    /** A hull on its pusher's step. */
+    private static Design hull(Design trainer) {
+        Design hull = Records.with(trainer, "power", new Power.Pusher(Samples.plant()));
+        hull = Records.with(hull, "body", new Body.BoatHull(0.9, 0.11, 0.10, Nose.FIXED, 0.40, 0.26));
+        return Records.with(hull, "undercarriage", new Undercarriage.Amphibian(wheel()));
     }
 
     /** A shoulder-high body round a 64 mm fan on 3 cells. */

@@ -1,6 +1,7 @@
 package foamfront.model.aero;
 
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Flotation;
 
 /**
  * The unstable moment of a body at incidence: dC_m/dα = (π / 2) ∫ w² dx / (S c), w the breadth across the stream's plane.
@@ -19,6 +20,20 @@ public final class BodyMoment {
     /** dC_n/dβ, per rad, negative: away from the wind. */
     public static double yawSlope(BodyShape body, double area, double span) {
         return -prism(body.height(), body.full()) / (area * span);
+    }
+
+    /** What floats add to the slope in pitch, per rad. */
+    public static double floatPitch(Flotation water, double area, double chord) {
+        return water.count() == 1
+                ? 0
+                : water.count() * prism(water.form().beam(), water.form().length()) / (area * chord);
+    }
+
+    /** What floats add to the slope in yaw, per rad, negative. */
+    public static double floatYaw(Flotation water, double area, double span) {
+        return water.count() == 1
+                ? 0
+                : -water.count() * prism(water.form().depth(), water.form().length()) / (area * span);
     }
 
     /** (π / 2) w² l of a prism, m³. */

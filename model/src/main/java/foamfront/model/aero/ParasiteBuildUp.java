@@ -3,6 +3,7 @@ package foamfront.model.aero;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Bay;
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.Stance;
@@ -28,7 +29,7 @@ import foamfront.model.parts.Wheel;
 
 /**
  * Which parts of an airframe drag without lifting, each by its own type's coefficients: body, motor mount, a pusher's pylon,
- * cooling vents, a fan's intakes, wheels and legs, a biplane's struts, rubber bands, loads carried outside. Lifting surfaces
+ * cooling vents, a fan's intakes, wheels and legs, floats, a biplane's struts, rubber bands, loads carried outside. Lifting surfaces
  * and fins are summed strip by strip elsewhere.
  */
 public final class ParasiteBuildUp {
@@ -62,8 +63,12 @@ public final class ParasiteBuildUp {
     public static ParasiteDrag of(Airframe airframe, Atmosphere air) {
         double nu = air.kinematicViscosity();
         BodyShape shape = airframe.body();
-        BoxBody body =
-                new BoxBody(shape.full(), shape.width(), shape.height(), NOSE_RADIUS, shape.width() * shape.height());
+        Flotation water = airframe.stations().flotation();
+        double base = shape.width() * shape.height();
+        if (water != null && water.count() == 1) {
+            base = shape.width() * water.form().sternDepth();
+        }
+        BoxBody body = new BoxBody(shape.full(), shape.width(), shape.height(), NOSE_RADIUS, base);
         Design design = airframe.design();
         double fixed = wheels(design.undercarriage()) + motor(design) + vents(design);
         return ParasiteDrag.of(
@@ -73,6 +78,7 @@ public final class ParasiteBuildUp {
                         + exposed(airframe, speed, nu)
                         + loads(design, speed, nu)
                         + legs(airframe, speed, nu)
+                        + (water == null ? 0 : WaterGearDrag.dragArea(water, shape, speed, nu))
                         + pylon(airframe, speed, nu)
                         + nacelles(airframe, speed, nu)
                         + struts(airframe, speed, nu)
@@ -101,6 +107,9 @@ public final class ParasiteBuildUp {
         if (gear instanceof Undercarriage.Tricycle tricycle) {
             return 3 * drag(tricycle.wheel());
         }
+        if (gear instanceof Undercarriage.Amphibian amphibian) {
+            return 2 * drag(amphibian.wheel());
+        }
         return 0;
     }
 
@@ -117,6 +126,10 @@ public final class ParasiteBuildUp {
         if (gear instanceof Undercarriage.Tricycle tricycle) {
             return 2 * leg(mainLeg(airframe, tricycle.wheel()), speed, nu)
                     + leg(height(airframe, tricycle.wheel()), speed, nu);
+        }
+        if (gear instanceof Undercarriage.Amphibian amphibian) {
+            // Swung up along the sides they stand in the stream as before.
+            return 2 * leg(mainLeg(airframe, amphibian.wheel()), speed, nu);
         }
         return 0;
     }

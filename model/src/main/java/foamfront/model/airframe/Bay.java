@@ -55,7 +55,7 @@ public record Bay(
         Controller controller = controller(design.power());
         double room = controller == null ? 0 : controller.length() + GAP;
         boolean ahead = design.power() instanceof Power.NoseTractor;
-        double loadsFrom = FRONT + (ahead ? room : 0);
+        double loadsFrom = design.body().bayFrom() + FRONT + (ahead ? room : 0);
         double from = loadsFrom + length(design, Place.NOSE, Place.BEHIND_NOSE);
         double middle = Math.max(0, length(design, Place.BALANCE_POINT, Place.BALANCE_POINT) - GAP);
         boolean shared = !(design.body() instanceof Body.TwoBayTube);

@@ -10,12 +10,12 @@ import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.PlainFlap;
 import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Controls;
 import foamfront.model.design.FlapKind;
 import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
-import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.FlapSetting;
 import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
@@ -44,6 +44,10 @@ final class BalanceStage {
         Airframe airframe = w.airframe;
         solveLift(w);
         w.bodyMoment = BodyMoment.pitchSlope(airframe.body(), w.lifting.referenceArea(), w.lifting.referenceChord());
+        Flotation flotation = airframe.stations().flotation();
+        if (flotation != null) {
+            w.bodyMoment += BodyMoment.floatPitch(flotation, w.lifting.referenceArea(), w.lifting.referenceChord());
+        }
         // C_mα(x) = C_mα(0) + x C_Lα / c; the neutral point makes it vanish with the body's share added.
         w.neutralPoint =
                 -(w.lifting.momentSlope(0) + w.bodyMoment) * w.lifting.referenceChord() / w.lifting.liftSlope();
@@ -56,6 +60,7 @@ final class BalanceStage {
                 Measure.BAY_LENGTH,
                 Math.min(w.get(Measure.BAY_LENGTH), airframe.stations().bay().endRoom(w.balance.aim())));
         grip(w);
+        Waterside.rest(w);
         staticMargin(w);
         w.set(Measure.BALANCE_POINT, w.balance.x() - w.design.wing().x());
         w.set(Measure.BALANCE_SHIFT, w.balance.missingTravel());
@@ -130,7 +135,7 @@ final class BalanceStage {
 
     /** A pusher is thrown by the body under its balance point, with the propeller behind the hand. */
     private static void grip(Workbench w) {
-        boolean thrown = w.design.undercarriage().kind() == UndercarriageKind.NONE;
+        boolean thrown = w.design.thrown();
         if (thrown && w.design.power() instanceof Power.Pusher) {
             w.set(Measure.LAUNCH_GRIP, w.airframe.stations().shaft().x() - w.balance.x());
         } else {
@@ -155,6 +160,10 @@ final class BalanceStage {
         double yaw = fins
                 + w.lifting.lateral().yawStiffness(w.balance.x())
                 + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
+        Flotation flotation = airframe.stations().flotation();
+        if (flotation != null) {
+            yaw += BodyMoment.floatYaw(flotation, airframe.area(), airframe.span());
+        }
         w.set(Measure.YAW_STIFFNESS, yaw);
         double cruiseLift = w.flight.liftCoefficient(Performance.CRUISE * w.flight.stallSpeed());
         Rudder rudder = rudder(w, fins, w.flight.elevator(cruiseLift));

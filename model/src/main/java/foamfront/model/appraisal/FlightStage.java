@@ -4,12 +4,12 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
 import foamfront.model.aero.GroundEffect;
 import foamfront.model.aero.ParasiteBuildUp;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
 import foamfront.model.design.FlapKind;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
-import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.FlapSetting;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.GroundAndHand;
@@ -90,6 +90,7 @@ final class FlightStage {
         launch(w);
         groundAttitude(w);
         PilotStage.run(w);
+        Waterside.run(w);
     }
 
     private static void polar(Workbench w) {
@@ -180,7 +181,7 @@ final class FlightStage {
     }
 
     private static void launch(Workbench w) {
-        boolean thrown = w.design.undercarriage().kind() == UndercarriageKind.NONE;
+        boolean thrown = w.design.thrown();
         if (thrown) {
             w.rule(Measure.TAKE_OFF_DISTANCE);
             boolean pusher = w.design.power() instanceof Power.Pusher;
@@ -191,6 +192,10 @@ final class FlightStage {
                             - TOO_HEAVY * overweight(w));
         } else {
             w.rule(Measure.LAUNCH_HEIGHT);
+            if (w.design.undercarriage().wheel() == null) {
+                w.rule(Measure.TAKE_OFF_DISTANCE);
+                return;
+            }
             double friction =
                     w.factors.rollingFriction() * w.mission.site().ground().friction();
             w.set(Measure.TAKE_OFF_DISTANCE, takeOff(w, friction));
@@ -229,12 +234,16 @@ final class FlightStage {
     /** Raised until something touches, over what trims at the speed of lift-off. */
     private static void groundAttitude(Workbench w) {
         Wheel wheel = w.design.undercarriage().wheel();
-        if (wheel == null) {
+        Flotation flotation = w.airframe.stations().flotation();
+        if (wheel == null && flotation == null) {
             w.rule(Measure.GROUND_ATTITUDE);
             return;
         }
-        double most = GroundAttitude.most(w.airframe, wheel, w.balance.x());
-        w.set(Measure.GROUND_ATTITUDE, most - liftOff(w));
+        double spare = flotation == null ? Double.POSITIVE_INFINITY : Waterside.attitude(w, flotation);
+        if (wheel != null) {
+            spare = Math.min(spare, GroundAttitude.most(w.airframe, wheel, w.balance.x()) - liftOff(w));
+        }
+        w.set(Measure.GROUND_ATTITUDE, spare);
     }
 
     /** Incidence that lifts off at 1.2 stall speeds, rad. */

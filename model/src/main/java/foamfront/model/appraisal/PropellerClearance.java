@@ -44,7 +44,7 @@ final class PropellerClearance {
             }
         }
         Undercarriage gear = airframe.design().undercarriage();
-        if (gear instanceof Undercarriage.TailWheel || gear instanceof Undercarriage.Tricycle) {
+        if (gear.wheel() != null) {
             double ground = airframe.stations().stance().groundZ();
             gap = Math.min(gap, shaft.z() - shaft.radius() - ground);
         }
@@ -54,7 +54,9 @@ final class PropellerClearance {
     /** The body as a box; of a boom its own. */
     private void body() {
         BodyShape body = airframe.body();
-        double front = airframe.design().body().bayLength();
+        double front = airframe.design().body() instanceof Body.BoatHull
+                ? body.length()
+                : airframe.design().body().bayLength();
         box(0, front, body.width(), body.height());
         if (airframe.design().body() instanceof Body.PodAndBoom pod) {
             box(front, body.length(), pod.boom().width(), pod.boom().height());

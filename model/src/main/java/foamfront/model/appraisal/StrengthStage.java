@@ -3,7 +3,6 @@ package foamfront.model.appraisal;
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Power;
-import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.MassGroup;
 import foamfront.model.mishap.Mishap;
@@ -31,7 +30,7 @@ final class StrengthStage {
         double stall = w.flight.stallSpeed();
         double cruise = Math.max(w.performance.level().cruiseSpeed(), Performance.CRUISE * stall);
         double top = Math.max(FULL_CHARGE_SPEED * w.performance.fullThrottle().topSpeed(), cruise);
-        boolean thrown = w.design.undercarriage().kind() == UndercarriageKind.NONE;
+        boolean thrown = w.design.thrown();
         FlightLoads loads = new FlightLoads(
                 w.balance.mass(),
                 w.masses.mass(MassGroup.WING),
@@ -57,6 +56,7 @@ final class StrengthStage {
         w.set(Measure.BOOM_STRENGTH, margins.boomBending());
         w.set(Measure.TAIL_STRENGTH, margins.tailBending());
         w.set(Measure.SERVO_TORQUE, margins.servoTorque());
+        Waterside.strength(w);
         noseJoint(w);
         mishap(w, stall);
     }

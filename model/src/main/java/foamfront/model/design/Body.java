@@ -38,6 +38,11 @@ public sealed interface Body {
         return height();
     }
 
+    /** Where that room starts, m from the nose. */
+    default double bayFrom() {
+        return 0;
+    }
+
     /** A four-sided tube wrapped from one board, one bay for battery and payload. */
     record SquareTube(double length, double width, double height, Nose nose) implements Body {
         public SquareTube {
@@ -111,14 +116,33 @@ public sealed interface Body {
     }
 
     /**
-     * A planing hull.
+     * A planing hull: a box with a V bottom under it, stepped, rising behind the step. Its height is that of its sides.
      *
      * @param step position of the step, fraction of length
+     * @param deadrise of each half of the bottom, rad
      */
-    record BoatHull(double length, double width, double height, Nose nose, double step) implements Body {
+    record BoatHull(double length, double width, double height, Nose nose, double step, double deadrise)
+            implements Body {
+        private static final double SHALLOW = 0.4; // of the height lost behind the step ends the room inside
+        private static final double AFTERBODY = 0.123; // rise over run of the bottom there
+
         public BoatHull {
             size(length, width, height);
             within("step", step, 0.2, 0.8, "of length");
+            within("deadrise", deadrise, 0, 0.6, "rad");
+        }
+
+        /** To where the rising bottom has taken four tenths of the height. */
+        @Override
+        public double bayLength() {
+            double rise = SHALLOW * height / AFTERBODY;
+            return Math.min(length, step * length + rise);
+        }
+
+        /** Behind the bow plate, which leans back at 45 degrees below half the sides' height. */
+        @Override
+        public double bayFrom() {
+            return Math.min(0.5 * height + 0.5 * width * StrictMath.tan(deadrise), 0.5 * length);
         }
 
         @Override

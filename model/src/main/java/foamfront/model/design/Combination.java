@@ -68,11 +68,33 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     "a biplane's winglets would meet the air between both wings, which is not computed",
                     a -> a.wing() == WingKind.BIPLANE && a.tips() == WingTips.WINGLETS),
             new Combination(
-                    "a hull with wheels needs a boat hull, and a boat hull its wheels or floats",
-                    a -> (a.undercarriage() == UndercarriageKind.AMPHIBIAN) != (a.body() == BodyKind.BOAT_HULL)
-                            && (a.undercarriage() == UndercarriageKind.AMPHIBIAN
-                                    || a.undercarriage() == UndercarriageKind.TAIL_WHEEL
-                                    || a.undercarriage() == UndercarriageKind.TRICYCLE)),
+                    "a hull with wheels needs a boat hull",
+                    a -> a.undercarriage() == UndercarriageKind.AMPHIBIAN && a.body() != BodyKind.BOAT_HULL),
+            new Combination(
+                    "a boat hull has its wheels on its sides or none, and needs no floats under it",
+                    a -> a.body() == BodyKind.BOAT_HULL
+                            && a.undercarriage() != UndercarriageKind.AMPHIBIAN
+                            && a.undercarriage() != UndercarriageKind.NONE),
+            new Combination(
+                    "a hull's bow is glued to its bottom and does not come off",
+                    a -> a.body() == BodyKind.BOAT_HULL && a.nose() == Nose.REPLACEABLE),
+            new Combination(
+                    "a propeller at a hull's nose reaches into the water",
+                    a -> a.body() == BodyKind.BOAT_HULL && a.power() == PowerKind.NOSE_TRACTOR),
+            new Combination(
+                    "a fan's intakes in a hull's sides drink spray",
+                    a -> a.body() == BodyKind.BOAT_HULL && a.power() == PowerKind.DUCTED_FAN),
+            new Combination(
+                    "a low wing or a biplane's lower one lies in the water beside a hull",
+                    a -> a.body() == BodyKind.BOAT_HULL
+                            && (a.wing() == WingKind.BIPLANE || a.height() == WingHeight.LOW)),
+            new Combination(
+                    "without a tail nothing holds the trim of a hull or floats through the hump",
+                    a -> a.tailless()
+                            && (a.body() == BodyKind.BOAT_HULL || a.undercarriage() == UndercarriageKind.FLOATS)),
+            new Combination(
+                    "a profile board is too thin for the struts of floats",
+                    a -> a.undercarriage() == UndercarriageKind.FLOATS && a.body() == BodyKind.PROFILE_BOARD),
             new Combination(
                     "a profile board has no inside for a fan",
                     a -> a.power() == PowerKind.DUCTED_FAN && a.body() == BodyKind.PROFILE_BOARD),

@@ -20,6 +20,16 @@ public record Design(
         loads = List.copyOf(loads);
     }
 
+    /** Whether it leaves the hand: it has nothing to roll or float on. */
+    public boolean thrown() {
+        return undercarriage.kind() == UndercarriageKind.NONE && body.kind() != BodyKind.BOAT_HULL;
+    }
+
+    /** Whether it alights on water. */
+    public boolean floats() {
+        return body.kind() == BodyKind.BOAT_HULL || undercarriage.kind() == UndercarriageKind.FLOATS;
+    }
+
     /** Mass of everything carried, kg. */
     public double payload() {
         double sum = 0;

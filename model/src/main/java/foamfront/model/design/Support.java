@@ -7,14 +7,11 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which choices the model computes. The others are part of the language of design files and refused with their reason: an
- * aeroplane computed without its water drag would look better than it is.
+ * aeroplane computed without a drag that it has would look better than it is.
  */
 public final class Support {
     private static final Map<Choice, String> NOT_YET = Map.ofEntries(
-            Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
-            Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
-            Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
-            Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"));
+            Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"));
 
     private Support() {}
 

@@ -1,6 +1,7 @@
 package foamfront.model.design;
 
 import static foamfront.model.units.Require.positive;
+import static foamfront.model.units.Require.within;
 
 import foamfront.model.parts.Wheel;
 import org.jspecify.annotations.Nullable;
@@ -43,9 +44,11 @@ public sealed interface Undercarriage {
      *
      * @param length m
      * @param beam of one, m
+     * @param deadrise of each half of their bottoms, rad
      */
-    record Floats(double length, double beam) implements Undercarriage {
+    record Floats(double length, double beam, double deadrise) implements Undercarriage {
         public Floats {
+            within("float deadrise", deadrise, 0, 0.6, "rad");
             positive("float length", length, "m");
             positive("float beam", beam, "m");
         }
@@ -56,7 +59,7 @@ public sealed interface Undercarriage {
         }
     }
 
-    /** A boat hull with wheels that swing clear of the water. */
+    /** Two wheels ahead of the balance point of a boat hull, swung up along its sides by hand before it floats. */
     record Amphibian(Wheel wheel) implements Undercarriage {
         @Override
         public UndercarriageKind kind() {

@@ -85,6 +85,18 @@ public final class WorkshopRules {
             case POD_LENGTH -> 0.5 * of(values, DesignVariable.BODY_LENGTH);
             case BODY_WIDTH -> 0.07;
             case BODY_HEIGHT -> of(values, DesignVariable.BODY_WIDTH);
+            case STEP_POSITION ->
+                Math.max(
+                        0.25,
+                        Math.min(
+                                0.75,
+                                of(values, DesignVariable.WING_POSITION)
+                                        + 0.4
+                                                * of(values, DesignVariable.ROOT_CHORD)
+                                                / of(values, DesignVariable.BODY_LENGTH)));
+            case DEADRISE -> 15 * DEGREE;
+            case FLOAT_LENGTH -> 0.72 * of(values, DesignVariable.BODY_LENGTH);
+            case FLOAT_BEAM -> of(values, DesignVariable.FLOAT_LENGTH) / 7;
             case AILERON_SPAN -> 0.4;
             case AILERON_CHORD -> 0.22;
             case FLAP_SPAN -> FLAP_SPAN;
@@ -118,8 +130,11 @@ public final class WorkshopRules {
         return bodyLength - tailChord;
     }
 
-    /** Height of the tail's root over the body axis, m: through the axis, on top of the fin, a V-tail's on the body. */
-    public static double tailZ(TailKind kind, double bodyHeight, double finHeight) {
+    /** Height of the tail's root over the body axis, m: through the axis, on a hull's deck, on top of the fin, a V-tail's on the body. */
+    public static double tailZ(TailKind kind, BodyKind body, double bodyHeight, double finHeight) {
+        if (kind == TailKind.CONVENTIONAL && body == BodyKind.BOAT_HULL) {
+            return 0.5 * bodyHeight;
+        }
         return switch (kind) {
             case T_TAIL -> 0.5 * bodyHeight + finHeight;
             case V_TAIL -> 0.5 * bodyHeight;

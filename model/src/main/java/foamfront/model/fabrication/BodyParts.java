@@ -2,6 +2,8 @@ package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Flotation;
+import foamfront.model.airframe.PlaningForm;
 import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.HoldDown;
@@ -52,13 +54,14 @@ final class BodyParts {
         if (nose > 0) {
             nose(nose);
         }
-        shell(nose, length);
-        formers(length);
-        if (body instanceof Body.TwoBayTube) {
-            floor(length);
-        }
         if (body instanceof Body.BoatHull hull) {
             planing(hull);
+        } else {
+            shell(nose, length);
+            formers(length);
+        }
+        if (body instanceof Body.TwoBayTube) {
+            floor(length);
         }
         saddle();
     }
@@ -187,17 +190,12 @@ final class BodyParts {
         out.part("boom seat", 2, false, false, saddle, 2 * engaged, podLength - 0.5 * engaged, 0, 0);
     }
 
-    /** Bottom boards ahead of and behind the step. */
+    /** The hull, with a lid over the battery in its deck. */
     private void planing(Body.BoatHull hull) {
-        double fore = hull.step() * hull.length();
-        double aft = hull.length() - fore;
-        int pieces = out.pieces(fore);
-        Rectangle bottom = new Rectangle(fore / pieces, w());
-        double z = -0.5 * h();
-        out.part("planing bottom", pieces, false, true, bottom, 2 * fore / pieces, 0.5 * fore, 0, z);
-        int rear = out.pieces(aft);
-        Rectangle strake = new Rectangle(aft / rear, FoldedWingParts.FLAT_STRIP);
-        out.part("spray strip", 2 * rear, true, true, strake, 2 * aft / rear, fore + 0.5 * aft, 0.5 * w(), z);
+        PlaningForm form = Flotation.form(hull);
+        double keel = -0.5 * h() - form.vee();
+        double hatch = design.power().battery().length() + LID_ROOM;
+        new HullParts(out, form, "hull", 1, 0, 0, keel).add(hatch);
     }
 
     /** Whether the wing passes through the board rather than lying on its edge. */

@@ -2,9 +2,12 @@ package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Nacelle;
+import foamfront.model.airframe.PlaningForm;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.Shaft;
+import foamfront.model.airframe.TipFloat;
 import foamfront.model.design.Power;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
@@ -17,7 +20,6 @@ import foamfront.model.parts.Fan;
 final class MountParts {
     private static final double PAD = 0.050; // m
     private static final double LEAST_DUCT = 1.2; // fan diameters
-    private static final double FLOAT_HEIGHT = 0.8; // of the beam
     private static final double STRUT = Airframe.STRUT_CHORD;
 
     private final PartsBuffer out;
@@ -112,8 +114,12 @@ final class MountParts {
         Undercarriage gear = airframe.design().undercarriage();
         double belly = -0.5 * body.height();
         double balance = airframe.chordX() + 0.28 * airframe.chord();
-        if (gear instanceof Undercarriage.Floats floats) {
-            floats(floats, balance, belly);
+        Flotation flotation = airframe.stations().flotation();
+        if (flotation != null && flotation.tips() != null) {
+            tips(flotation.tips());
+        }
+        if (flotation != null && flotation.count() > 1) {
+            floats(flotation, balance);
         } else if (!(gear instanceof Undercarriage.None)) {
             Rectangle pad = new Rectangle(PAD, Math.max(body.insideWidth(), PAD));
             double x = balance + airframe.stations().stance().mainAxle();
@@ -133,17 +139,27 @@ final class MountParts {
         }
     }
 
-    private void floats(Undercarriage.Floats floats, double x, double belly) {
-        int pieces = out.pieces(floats.length());
-        double length = floats.length() / pieces;
-        Tube tube = new Tube(length, floats.beam(), FLOAT_HEIGHT * floats.beam(), body.wall(), false, 0);
-        double y = 0.125 * airframe.span();
-        double ground = airframe.stations().stance().groundZ();
-        double z = Math.min(ground, belly - 0.05);
-        out.skin("float", 2 * pieces, tube, length, 0, 2 * length, x, y, z);
-        Rectangle end = new Rectangle(floats.beam(), FLOAT_HEIGHT * floats.beam());
-        out.part("float end", 4, false, false, end, 4 * floats.beam(), x, y, z);
-        double leg = Math.max(belly - z + 2 * STRUT, 0.05);
-        out.part("float strut", 4, true, false, new Rectangle(leg, STRUT), 4 * STRUT, x, y, 0.5 * (z + belly));
+    /** Two struts a float, edge-on boards that reach a chord into body and float. */
+    private void floats(Flotation f, double balance) {
+        PlaningForm form = f.form();
+        double bow = balance + f.step() - form.step();
+        new HullParts(out, form, "float", f.count(), bow, f.y(), f.keel()).add(0);
+        double height = f.strutHeight(body.height());
+        double aside = Math.max(0, f.y() - 0.5 * body.width());
+        double leg = Math.sqrt(height * height + aside * aside) + 2 * STRUT;
+        double middle = -0.5 * (body.height() + height);
+        out.part("float strut", 4, true, false, new Rectangle(leg, STRUT), 4 * STRUT, balance, 0.5 * f.y(), middle);
+    }
+
+    /** A closed square tube under each half of the wing, on one strut. */
+    private void tips(TipFloat tip) {
+        double x = tip.x() + 0.5 * tip.length();
+        double side = tip.side();
+        double z = tip.z() + 0.5 * side;
+        Tube tube = new Tube(tip.length(), side, side, body.wall(), false, 0);
+        out.skin("tip float", 2, tube, tip.length(), tip.length(), 4 * side, x, tip.y(), z);
+        out.part("tip float end", 4, false, false, new Rectangle(side, side), 4 * side, x, tip.y(), z);
+        Rectangle strut = new Rectangle(tip.strut() + 0.5 * side, STRUT);
+        out.part("tip float strut", 2, true, false, strut, 4 * STRUT, x, tip.y(), z + side + 0.5 * tip.strut());
     }
 }

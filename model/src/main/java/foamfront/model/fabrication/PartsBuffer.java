@@ -51,6 +51,12 @@ final class PartsBuffer {
                 name, assembly, count, paired(count), true, pattern, glue, tape, covering(pattern, edges), x, y, z));
     }
 
+    /** Adds a bottom, its wet face laminated whatever else the covering asks. */
+    void wet(String name, int count, Pattern pattern, double glue, double tape, double x, double y, double z) {
+        double faces = Math.max(covering(pattern, 0), pattern.area() / TAPE_WIDTH);
+        cut.add(new CutPart(name, assembly, count, false, true, pattern, glue, tape, faces, x, y, z));
+    }
+
     /** Wings and tails have handed halves; shells and floats are alike. */
     private boolean paired(int count) {
         return count == 2 && (assembly == Assembly.WING || assembly == Assembly.TAIL);

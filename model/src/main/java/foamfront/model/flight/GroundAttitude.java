@@ -1,6 +1,7 @@
 package foamfront.model.flight;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Shaft;
 import foamfront.model.airframe.Stance;
@@ -37,7 +38,8 @@ public final class GroundAttitude {
         double radius = 0.5 * wheel.diameter();
         Axle axle = new Axle(balanceX + s.mainAxle(), s.groundZ() + radius, radius);
         double least = body(airframe, axle);
-        if (airframe.design().undercarriage() instanceof Undercarriage.TailWheel) {
+        if (airframe.design().undercarriage() instanceof Undercarriage.TailWheel
+                || airframe.design().undercarriage() instanceof Undercarriage.Amphibian) {
             double x = s.secondAxle();
             least = Math.min(least, axle.touching(x, underside(airframe, x) - TAIL_WHEEL));
         }
@@ -63,6 +65,10 @@ public final class GroundAttitude {
     private static double body(Airframe airframe, Axle axle) {
         double length = airframe.body().length();
         double end = axle.touching(length, underside(airframe, length));
+        Flotation water = airframe.stations().flotation();
+        if (water != null && water.count() == 1) {
+            return Math.min(end, axle.touching(water.step(), water.keel()));
+        }
         return airframe.design().body() instanceof Body.PodAndBoom pod
                 ? Math.min(end, axle.touching(pod.podLength(), -0.5 * pod.height()))
                 : end;
@@ -70,6 +76,10 @@ public final class GroundAttitude {
 
     private static double underside(Airframe airframe, double x) {
         Body body = airframe.design().body();
+        Flotation water = airframe.stations().flotation();
+        if (water != null && water.count() == 1) {
+            return water.keel() + water.form().rise(x);
+        }
         return body instanceof Body.PodAndBoom pod && x > pod.podLength()
                 ? -0.5 * pod.boom().height()
                 : -0.5 * body.height();

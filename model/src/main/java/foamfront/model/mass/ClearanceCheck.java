@@ -3,6 +3,7 @@ package foamfront.model.mass;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Bay;
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
@@ -35,6 +36,11 @@ public final class ClearanceCheck {
         // A load as wide as it likes may hang on a profile board: its width never counts.
         double width = profile ? Double.POSITIVE_INFINITY : body.insideWidth() - tongues(design, body);
         double height = profile ? beside(design) : body.insideHeight();
+        Flotation water = airframe.stations().flotation();
+        if (water != null && water.count() == 1) {
+            // Behind the step the floor rises as far as the battery may slide.
+            height -= water.form().rise(airframe.stations().bay().to());
+        }
         Battery battery = design.power().battery();
         double tallest = 0;
         double least = either(battery.width(), battery.height(), width, height);

@@ -31,6 +31,9 @@ final class EquipmentMasses {
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
     private static final double TAIL_SKID = 0.0025; // kg, 100 mm of 2 mm steel wire from the scrap box, judgement
 
+    /** Pivots and clips that swing two wheels up beside a hull, kg, judgement. */
+    private static final double WHEEL_HINGES = 0.012;
+
     /** A pair of 1.5 mm² leads along a wing to its motor, kg/m (from memory of copper and silicone). */
     private static final double WING_LEADS = 0.035;
 
@@ -165,6 +168,9 @@ final class EquipmentMasses {
             items.add(MassItem.point("nose wheel", tricycle.wheel().mass(), x, 0, belly, group));
         } else if (gear instanceof Undercarriage.Amphibian amphibian) {
             main(airframe, amphibian.wheel(), items);
+            items.add(MassItem.point("tail skid", TAIL_SKID, x, 0, belly, group));
+            items.add(MassItem.relative(
+                    "wheel hinges", WHEEL_HINGES, airframe.stations().stance().mainAxle(), 0, belly, group));
         }
     }
 

@@ -9,7 +9,10 @@ import foamfront.model.design.Choice;
 public enum Ground implements Choice {
     TARMAC("tarmac", 0.03),
     SHORT_GRASS("short grass", 0.10),
-    LONG_GRASS("long grass", 0.18);
+    LONG_GRASS("long grass", 0.18),
+
+    /** Still fresh water; wheels roll on the short grass of its bank. */
+    WATER("water", 0.10);
 
     private final String words;
     private final double friction;

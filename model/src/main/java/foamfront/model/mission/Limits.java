@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * figure. An optimiser finds every hole, so no study is without them.
  */
 public final class Limits {
+    private static final double DEGREE = Math.PI / 180;
+
     private static final List<Bound> STANDING = List.of(
             atLeast(Measure.ENDURANCE, 240, "four minutes is the least worth launching for (judgement)"),
             atMost(Measure.STALL_SPEED, 9, "trainer practice; faster stalls are for experts (common practice)"),
@@ -20,6 +22,23 @@ public final class Limits {
             atLeast(Measure.THRUST_TO_WEIGHT, 0.35, "any powered model (judgement)"),
             atLeast(Measure.GROUND_ATTITUDE, 0, "it must lift off before its tail strikes (common practice)"),
             atLeast(Measure.LAUNCH_HEIGHT, 0.8, "thrown from 1.8 m, never lower than this (judgement)"),
+            atLeast(Measure.BUOYANCY_RESERVE, 0.8, "80 % more than floats it in fresh water, 14 CFR 23.2310(a)"),
+            new Bound(Measure.WATER_TRIM, -3 * DEGREE, 8 * DEGREE, "neither bow nor stern under (judgement)"),
+            atLeast(Measure.WATER_HEEL, 1, "a side wind must not put a wing under (judgement)"),
+            atLeast(Measure.WATER_CLEARANCE, 0.040, "propellers die of water (common practice)"),
+            new Bound(
+                    Measure.STEP_ANGLE,
+                    0,
+                    10 * DEGREE,
+                    "a step ahead of the balance point will not rotate, far behind it will not run (common practice)"),
+            atMost(
+                    Measure.SPRAY_LOAD,
+                    0.0825,
+                    "heavier bottoms throw spray into the propeller (Parkinson, NACA TN 1290, 1947, from memory)"),
+            atLeast(Measure.HUMP_THRUST, 1.25, "a quarter in hand or it ploughs for ever (common practice)"),
+            new Bound(Measure.HUMP_TRIM, 4 * DEGREE, 12 * DEGREE, "bottoms pass the hump between these (from memory)"),
+            atMost(Measure.HUMP_LIFT, 0.95, "the wing must not stall at the hump (judgement)"),
+            atLeast(Measure.HULL_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             new Bound(Measure.STATIC_MARGIN, 0.05, 0.20, "static margin of models (common practice)"),
             atLeast(Measure.POWER_ON_MARGIN, 0.02, "still stable at full throttle (judgement)"),
             atMost(Measure.BALANCE_SHIFT, 0, "the battery must balance the model from inside its bay"),
@@ -96,10 +115,13 @@ public final class Limits {
         return new Limits(STANDING);
     }
 
-    /** These limits with the ground roll held to the site's runway, where it has a length. Nothing thrown by hand rolls. */
+    /** These limits with the ground roll, or the run on water, held to the site's runway, where it has a length. Nothing thrown by hand rolls. */
     public Limits on(Site site) {
-        return site.runway() == Double.POSITIVE_INFINITY
-                ? this
+        if (site.runway() == Double.POSITIVE_INFINITY) {
+            return this;
+        }
+        return site.ground() == Ground.WATER
+                ? with(atMost(Measure.WATER_RUN, site.runway(), "the length of the site's water"))
                 : with(atMost(Measure.TAKE_OFF_DISTANCE, site.runway(), "the length of the site's runway"));
     }
 

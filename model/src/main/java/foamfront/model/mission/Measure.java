@@ -77,8 +77,8 @@ public enum Measure {
             "ground attitude to spare",
             Unit.DEGREE,
             HIGHER,
-            "how far the nose can be raised on the ground before tail wheel or tail touch, over what lifts off at 1.2 stall"
-                    + " speeds"),
+            "how far the nose can be raised on ground or water before tail wheel, tail or stern touch, over what lifts off at"
+                    + " 1.2 stall speeds"),
     TURN_RADIUS(
             "turn radius",
             Unit.METRE,
@@ -89,6 +89,50 @@ public enum Measure {
             Unit.METRE,
             HIGHER,
             "least height after a level throw from 1.8 m in still air"),
+    BUOYANCY_RESERVE(
+            "buoyancy reserve",
+            Unit.PERCENT,
+            HIGHER,
+            "volume of hull or floats up to the deck beyond what floats the flying weight in fresh water, of the latter"),
+    DRAUGHT("draught", Unit.MILLIMETRE, NEITHER, "of the keel at the step, at rest"),
+    WATER_TRIM("trim at rest on water", Unit.DEGREE, NEITHER, "nose up, floating still"),
+    WATER_HEEL(
+            "righting moment on water",
+            Unit.RATIO,
+            HIGHER,
+            "with the lee float's deck or the tip float awash, over 3 % of weight times span"),
+    WATER_CLEARANCE(
+            "propeller over water", Unit.MILLIMETRE, HIGHER, "from the propeller's lowest tip to still water at rest"),
+    STEP_ANGLE(
+            "step behind balance point",
+            Unit.DEGREE,
+            NEITHER,
+            "seen from the balance point, from straight down to the keel at the step"),
+    SPRAY_LOAD(
+            "spray load",
+            Unit.RATIO,
+            LOWER,
+            "beam loading m / w b³ of hull or float over the square of the forebody's length over its beam"),
+    HUMP_THRUST(
+            "thrust through the hump",
+            Unit.RATIO,
+            HIGHER,
+            "least full-throttle thrust over the drag of water and air from rest to lift-off, battery at 30 %"),
+    HUMP_TRIM("trim at the hump", Unit.DEGREE, NEITHER, "nose up until the stern touches, through the hump"),
+    HUMP_LIFT("wing lift at the hump", Unit.RATIO, LOWER, "lift coefficient at the trim of the hump over the greatest"),
+    STEP_ELEVATOR(
+            "elevator on the step",
+            Unit.RATIO,
+            LOWER,
+            "elevator that holds the running trim at 0.7 of lift-off speed and full throttle, of full travel; above 1 the throttle"
+                    + " must wait"),
+    WATER_RUN("water run", Unit.METRE, LOWER, "from rest on still water to 1.2 stall speeds, no wind"),
+    WATER_RUN_WIND("water run into the wind", Unit.METRE, LOWER, "the same into the site's wind"),
+    HULL_STRENGTH(
+            "water landing strength",
+            Unit.RATIO,
+            HIGHER,
+            "failure load of bottom boards and float struts over that of alighting at the stall speed"),
     STATIC_MARGIN(
             "static margin",
             Unit.PERCENT,

@@ -2,6 +2,7 @@ package foamfront.model.structure;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.PlaningForm;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Body;
@@ -85,7 +86,14 @@ record TailBoom(double deflection, double reserve) {
                 return new Beam(board.faceModulus() * second, torsion, strength * second / (0.5 * h));
             }
             double b = Math.max(board.thickness(), body.width() - board.thickness());
-            double h = Math.max(board.thickness(), body.height() - board.thickness());
+            double tall = body.height();
+            if (airframe.stations().flotation() != null
+                    && airframe.stations().flotation().count() == 1) {
+                // A hull grows shallow behind its step: its height half-way between step and stern stands for all.
+                PlaningForm form = airframe.stations().flotation().form();
+                tall -= form.rise(0.5 * (form.step() + form.length()));
+            }
+            double h = Math.max(board.thickness(), tall - board.thickness());
             double second = wall * (0.5 * b * h * h + h * h * h / 6);
             double torsion = WingBeam.SHEAR_RATIO
                     * board.faceModulus()

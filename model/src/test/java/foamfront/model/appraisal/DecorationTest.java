@@ -61,10 +61,6 @@ class DecorationTest {
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
             Map.entry("Bound.low", "moves a margin and no measure: see everyLimitMovesItsMargin"),
             Map.entry("Bound.high", "likewise"),
-            Map.entry("BoatHull.length", "boat hulls are described but not computed yet"),
-            Map.entry("BoatHull.width", "likewise"),
-            Map.entry("BoatHull.height", "likewise"),
-            Map.entry("BoatHull.step", "likewise"),
             Map.entry("Delta.x", "deltas are described but not computed yet"),
             Map.entry("Delta.z", "likewise"));
 

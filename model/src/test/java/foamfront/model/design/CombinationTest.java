@@ -65,7 +65,11 @@ class CombinationTest {
                 .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE);
         assertThat(Support.computed(BodyKind.values()))
                 .containsExactly(
-                        BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE, BodyKind.POD_AND_BOOM, BodyKind.PROFILE_BOARD);
+                        BodyKind.SQUARE_TUBE,
+                        BodyKind.TWO_BAY_TUBE,
+                        BodyKind.POD_AND_BOOM,
+                        BodyKind.PROFILE_BOARD,
+                        BodyKind.BOAT_HULL);
         assertThat(Support.computed(PowerKind.values()))
                 .containsExactly(
                         PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN);

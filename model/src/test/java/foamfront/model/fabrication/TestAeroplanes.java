@@ -214,7 +214,7 @@ final class TestAeroplanes {
                 new Tail.TTail(
                         new TailPlane(0.45, 0.13, 0.8, 0, 0, 0, 0.85, 0.2),
                         new Fin(1, 0.18, 0.16, 0.8, FinJoint.FIXED)),
-                new Body.BoatHull(0.98, 0.10, 0.09, Nose.FIXED, 0.45),
+                new Body.BoatHull(0.98, 0.10, 0.09, Nose.FIXED, 0.45, 0.26),
                 new Power.Pusher(PLANT),
                 new Undercarriage.Amphibian(WHEEL),
                 true);
@@ -243,7 +243,7 @@ final class TestAeroplanes {
                 TAIL,
                 new Body.TwoBayTube(1.3, 0.12, 0.14, Nose.FIXED),
                 new Power.Pusher(PLANT),
-                new Undercarriage.Floats(0.7, 0.09),
+                new Undercarriage.Floats(0.7, 0.09, 0.26),
                 true);
     }
 

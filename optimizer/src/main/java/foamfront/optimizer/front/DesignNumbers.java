@@ -77,6 +77,7 @@ final class DesignNumbers {
                     Unit.MILLIMETRE,
                     design ->
                             design.undercarriage() instanceof Undercarriage.Floats floats ? floats.beam() : Double.NaN),
+            new Figure("deadrise", Unit.DEGREE, DesignNumbers::deadrise),
             new Figure("aileron span", Unit.RATIO, design -> design.controls().aileronSpan()),
             new Figure("aileron chord", Unit.RATIO, design -> design.controls().aileronChord()),
             new Figure("elevator chord", Unit.RATIO, design -> design.controls().elevatorChord()),
@@ -88,6 +89,13 @@ final class DesignNumbers {
 
     private static double flap(Design design, ToDoubleFunction<Controls> of) {
         return design.controls().flaps() == FlapKind.FLAPS ? of.applyAsDouble(design.controls()) : Double.NaN;
+    }
+
+    private static double deadrise(Design design) {
+        if (design.undercarriage() instanceof Undercarriage.Floats floats) {
+            return floats.deadrise();
+        }
+        return design.body() instanceof Body.BoatHull hull ? hull.deadrise() : Double.NaN;
     }
 
     private static Figure wing(String words, Unit unit, ToDoubleFunction<Planform> of) {

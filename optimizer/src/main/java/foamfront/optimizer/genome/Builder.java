@@ -153,7 +153,8 @@ final class Builder {
                 layout.tail() == TailKind.V_TAIL ? of(DesignVariable.TAIL_CANT) : 0,
                 of(DesignVariable.TAIL_INCIDENCE),
                 WorkshopRules.tailX(of(DesignVariable.BODY_LENGTH), chord),
-                WorkshopRules.tailZ(layout.tail(), body().tailHeight(), of(DesignVariable.FIN_HEIGHT)));
+                WorkshopRules.tailZ(
+                        layout.tail(), layout.body(), body().tailHeight(), of(DesignVariable.FIN_HEIGHT)));
         if (layout.tail() == TailKind.CONVENTIONAL) {
             return new Tail.Conventional(plane, fin);
         }
@@ -190,6 +191,14 @@ final class Builder {
                         layout.nose(),
                         of(DesignVariable.POD_LENGTH),
                         genome.parts.booms.get(part(PartGenes.Kind.BOOM)));
+            case BOAT_HULL ->
+                new Body.BoatHull(
+                        length,
+                        width,
+                        tall,
+                        layout.nose(),
+                        of(DesignVariable.STEP_POSITION),
+                        of(DesignVariable.DEADRISE));
             default -> throw unsupported(layout.body().words());
         };
     }
@@ -223,7 +232,10 @@ final class Builder {
             case NONE -> new Undercarriage.None();
             case TAIL_WHEEL -> new Undercarriage.TailWheel(wheel());
             case TRICYCLE -> new Undercarriage.Tricycle(wheel());
-            default -> throw unsupported(layout.undercarriage().words());
+            case FLOATS ->
+                new Undercarriage.Floats(
+                        of(DesignVariable.FLOAT_LENGTH), of(DesignVariable.FLOAT_BEAM), of(DesignVariable.DEADRISE));
+            case AMPHIBIAN -> new Undercarriage.Amphibian(wheel());
         };
     }
 

@@ -131,6 +131,8 @@ public final class Genome {
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
+            case STEP_POSITION -> when(Digit.BODY, body -> body == BodyKind.BOAT_HULL);
+            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, gear -> gear == UndercarriageKind.FLOATS);
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
             case POD_LENGTH -> when(Digit.BODY, Genome::hasBoom);
             case BODY_WIDTH -> when(Digit.BODY, body -> body != BodyKind.PROFILE_BOARD);

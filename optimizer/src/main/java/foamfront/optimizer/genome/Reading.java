@@ -12,6 +12,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
+import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingSection;
@@ -139,6 +140,10 @@ final class Reading {
             case POD_LENGTH -> design.body() instanceof Body.PodAndBoom pod ? pod.podLength() : 0;
             case BODY_WIDTH -> design.body().width();
             case BODY_HEIGHT -> design.body().height();
+            case STEP_POSITION -> design.body() instanceof Body.BoatHull hull ? hull.step() : 0;
+            case DEADRISE -> deadrise(design);
+            case FLOAT_LENGTH -> design.undercarriage() instanceof Undercarriage.Floats floats ? floats.length() : 0;
+            case FLOAT_BEAM -> design.undercarriage() instanceof Undercarriage.Floats floats ? floats.beam() : 0;
             case AILERON_SPAN -> design.controls().aileronSpan();
             case AILERON_CHORD -> design.controls().aileronChord();
             case FLAP_SPAN -> design.controls().flapSpan();
@@ -146,6 +151,13 @@ final class Reading {
             case ELEVATOR_CHORD -> design.controls().elevatorChord();
             case RUDDER_CHORD -> design.controls().rudderChord();
         };
+    }
+
+    private static double deadrise(Design design) {
+        if (design.undercarriage() instanceof Undercarriage.Floats floats) {
+            return floats.deadrise();
+        }
+        return design.body() instanceof Body.BoatHull hull ? hull.deadrise() : 0;
     }
 
     private static double thickness(WingSection section) {

@@ -52,7 +52,15 @@ final class AirframeReader {
         known(tail, DesignKeys.TAIL_CHORD, DesignVariable.TAIL_CHORD);
         known(body, DesignKeys.BODY_LENGTH, DesignVariable.BODY_LENGTH);
         known(body, DesignKeys.BODY_WIDTH, DesignVariable.BODY_WIDTH);
+        Rules edge = wing.under(DesignKeys.LEADING_EDGE);
         WorkshopRules.complete(values, kind, height, ailerons);
+        if (edge.has(DesignKeys.EDGE_X)) {
+            // A hull's step follows the wing where that is stated.
+            double x = edge.quantity(DesignKeys.EDGE_X, Double.NaN, Unit.MILLIMETRE);
+            values[DesignVariable.WING_POSITION.index()] = x / values[DesignVariable.BODY_LENGTH.index()];
+            values[DesignVariable.STEP_POSITION.index()] =
+                    WorkshopRules.rule(DesignVariable.STEP_POSITION, values, kind, height, ailerons);
+        }
     }
 
     private void known(Rules table, Key key, DesignVariable variable) {
@@ -219,6 +227,8 @@ final class AirframeReader {
                 dimension(table, DesignKeys.TAIL_INCIDENCE, DesignVariable.TAIL_INCIDENCE),
                 table.quantity(DesignKeys.TAIL_X, WorkshopRules.tailX(body.length(), chord), Unit.MILLIMETRE),
                 table.quantity(
-                        DesignKeys.TAIL_Z, WorkshopRules.tailZ(kind, body.tailHeight(), finHeight), Unit.MILLIMETRE));
+                        DesignKeys.TAIL_Z,
+                        WorkshopRules.tailZ(kind, body.kind(), body.tailHeight(), finHeight),
+                        Unit.MILLIMETRE));
     }
 }

@@ -128,8 +128,20 @@ public final class DesignKeys {
     static final Key POD_LENGTH = length("pod length", 0.05, 3, "of pod and boom; half of the body's length");
     static final Key BOOM = Key.of("boom", new Shape.PartName("spar"), "a pod's tail boom must be named");
     static final Key NOSE = Key.choice("nose", Nose.values(), "fixed");
-    static final KeyTable BODY =
-            KeyTable.of("The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, POD_LENGTH, BOOM, NOSE);
+    static final Key HULL_STEP =
+            ratio("step position", 0.2, 0.8, "of a boat hull's length; under 0.4 of the wing's root chord");
+    static final Key DEADRISE = angle("deadrise", 30, "of the bottom of a hull or float; 15 deg");
+    static final KeyTable BODY = KeyTable.of(
+            "The body.",
+            BODY_KIND,
+            BODY_LENGTH,
+            BODY_WIDTH,
+            BODY_HEIGHT,
+            POD_LENGTH,
+            BOOM,
+            NOSE,
+            HULL_STEP,
+            DEADRISE);
 
     // power
     static final Key POWER_KIND = Key.choice("kind", PowerKind.values(), "where the motor is; nose tractor");
@@ -146,7 +158,10 @@ public final class DesignKeys {
     // undercarriage
     static final Key GEAR_KIND = Key.choice("kind", UndercarriageKind.values(), "of undercarriage; none");
     static final Key WHEEL = Key.of("wheel", new Shape.PartName("wheel"), "the smallest of at least 60 mm");
-    static final KeyTable GEAR = KeyTable.of("What it stands on.", GEAR_KIND, WHEEL);
+    static final Key FLOAT_LENGTH = length("float length", 0.1, 3, "0.72 of the body's length");
+    static final Key FLOAT_BEAM = length("float beam", 0.03, 0.5, "a seventh of the float's length");
+    static final KeyTable GEAR =
+            KeyTable.of("What it stands on.", GEAR_KIND, WHEEL, FLOAT_LENGTH, FLOAT_BEAM, DEADRISE);
 
     // controls
     static final Key AILERONS =

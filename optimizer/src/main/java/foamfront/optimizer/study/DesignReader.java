@@ -122,7 +122,7 @@ public final class DesignReader {
                 airframe.tail(file.under(DesignKeys.TAIL_KEY), kind, body),
                 body,
                 power(file.under(DesignKeys.POWER_KEY), body.width()),
-                undercarriage(file.under(DesignKeys.GEAR_KEY)),
+                undercarriage(file.under(DesignKeys.GEAR_KEY), airframe),
                 controls(controlTable, airframe, ailerons, tailed),
                 board(),
                 file.choice(DesignKeys.COVERING, Covering.values(), Covering.BARE),
@@ -147,6 +147,8 @@ public final class DesignReader {
         double length = airframe.dimension(table, DesignKeys.BODY_LENGTH, DesignVariable.BODY_LENGTH);
         double height = airframe.dimension(table, DesignKeys.BODY_HEIGHT, DesignVariable.BODY_HEIGHT);
         Nose nose = table.choice(DesignKeys.NOSE, Nose.values(), Nose.FIXED);
+        refuse(table, kind == BodyKind.POD_AND_BOOM, "'pod and boom'", DesignKeys.POD_LENGTH, DesignKeys.BOOM);
+        refuse(table, kind == BodyKind.BOAT_HULL, "a boat hull", DesignKeys.HULL_STEP, DesignKeys.DEADRISE);
         if (kind == BodyKind.PROFILE_BOARD) {
             if (table.has(DesignKeys.BODY_WIDTH)) {
                 table.fault(
@@ -160,14 +162,27 @@ public final class DesignReader {
             Spar boom = needed(table, DesignKeys.BOOM, catalogue.spars());
             return new Body.PodAndBoom(length, width, height, nose, pod, boom);
         }
-        for (Key key : List.of(DesignKeys.POD_LENGTH, DesignKeys.BOOM)) {
-            if (table.has(key)) {
-                table.fault(key, "only 'pod and boom' has one", "Delete the key.");
-            }
+        if (kind == BodyKind.BOAT_HULL) {
+            return new Body.BoatHull(
+                    length,
+                    width,
+                    height,
+                    nose,
+                    airframe.dimension(table, DesignKeys.HULL_STEP, DesignVariable.STEP_POSITION),
+                    airframe.dimension(table, DesignKeys.DEADRISE, DesignVariable.DEADRISE));
         }
         return kind == BodyKind.TWO_BAY_TUBE
                 ? new Body.TwoBayTube(length, width, height, nose)
                 : new Body.SquareTube(length, width, height, nose);
+    }
+
+    /** Keys that only one kind of body has. */
+    private static void refuse(Rules table, boolean has, String owner, Key... keys) {
+        for (Key key : keys) {
+            if (!has && table.has(key)) {
+                table.fault(key, "only " + owner + " has one", "Delete the key.");
+            }
+        }
     }
 
     /** Asked for more than once, told once. */
@@ -225,8 +240,22 @@ public final class DesignReader {
         return table.part(key, parts, parts.get(0));
     }
 
-    private Undercarriage undercarriage(Rules table) {
+    private Undercarriage undercarriage(Rules table, AirframeReader airframe) {
         UndercarriageKind kind = table.choice(DesignKeys.GEAR_KIND, UndercarriageKind.values(), UndercarriageKind.NONE);
+        if (kind == UndercarriageKind.FLOATS) {
+            if (table.has(DesignKeys.WHEEL)) {
+                table.fault(DesignKeys.WHEEL, "floats have no wheel", "Delete the key.");
+            }
+            return new Undercarriage.Floats(
+                    airframe.dimension(table, DesignKeys.FLOAT_LENGTH, DesignVariable.FLOAT_LENGTH),
+                    airframe.dimension(table, DesignKeys.FLOAT_BEAM, DesignVariable.FLOAT_BEAM),
+                    airframe.dimension(table, DesignKeys.DEADRISE, DesignVariable.DEADRISE));
+        }
+        for (Key key : List.of(DesignKeys.FLOAT_LENGTH, DesignKeys.FLOAT_BEAM, DesignKeys.DEADRISE)) {
+            if (table.has(key)) {
+                table.fault(key, "only floats have one here", "Delete the key.");
+            }
+        }
         if (kind == UndercarriageKind.NONE) {
             if (table.has(DesignKeys.WHEEL)) {
                 table.fault(DesignKeys.WHEEL, "an aeroplane without undercarriage has no wheel", "Delete the key.");
@@ -234,6 +263,9 @@ public final class DesignReader {
             return new Undercarriage.None();
         }
         Wheel wheel = table.part(DesignKeys.WHEEL, catalogue.wheels(), wheel());
+        if (kind == UndercarriageKind.AMPHIBIAN) {
+            return new Undercarriage.Amphibian(wheel);
+        }
         return kind == UndercarriageKind.TRICYCLE
                 ? new Undercarriage.Tricycle(wheel)
                 : new Undercarriage.TailWheel(wheel);

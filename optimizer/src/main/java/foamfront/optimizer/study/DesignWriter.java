@@ -137,9 +137,6 @@ public final class DesignWriter {
     }
 
     private void body(Body body) {
-        if (body instanceof Body.BoatHull) {
-            throw unwritable(body.kind());
-        }
         line("body:");
         choice("kind", body.kind());
         length("length", body.length());
@@ -152,6 +149,10 @@ public final class DesignWriter {
             value("boom", quoted(pod.boom().name()));
         }
         choice("nose", body.nose());
+        if (body instanceof Body.BoatHull hull) {
+            ratio("step position", hull.step());
+            angle("deadrise", hull.deadrise());
+        }
     }
 
     private void power(Power power) {
@@ -181,8 +182,12 @@ public final class DesignWriter {
             value("wheel", quoted(tailWheel.wheel().name()));
         } else if (gear instanceof Undercarriage.Tricycle tricycle) {
             value("wheel", quoted(tricycle.wheel().name()));
-        } else if (!(gear instanceof Undercarriage.None)) {
-            throw unwritable(gear.kind());
+        } else if (gear instanceof Undercarriage.Amphibian amphibian) {
+            value("wheel", quoted(amphibian.wheel().name()));
+        } else if (gear instanceof Undercarriage.Floats floats) {
+            length("float length", floats.length());
+            length("float beam", floats.beam());
+            angle("deadrise", floats.deadrise());
         }
     }
 

@@ -30,7 +30,7 @@ class BandsTest {
     private static final double MOST = 0.8;
 
     private static final List<String> STUDIES =
-            List.of("school-trainer", "lapwing-camera", "dyke-glider", "marsh-dart");
+            List.of("school-trainer", "lapwing-camera", "dyke-glider", "marsh-dart", "gravel-pit-amphibian");
     private static final Path PAGE = Shipped.FOLDER.resolve("PLAUSIBILITY.md");
 
     private static final String HEAD = """

@@ -12,7 +12,7 @@ class StudiesTest {
     private static final int ENOUGH = 20;
 
     @ParameterizedTest
-    @ValueSource(strings = {"school-trainer", "lapwing-camera", "dyke-glider", "marsh-dart"})
+    @ValueSource(strings = {"school-trainer", "lapwing-camera", "dyke-glider", "marsh-dart", "gravel-pit-amphibian"})
     void givesAFrontToChooseFromAndTheSameBytesOnFiveThreads(String name) {
         Found found = Shipped.found(name);
         assertThat(found.faultCount()).isZero();

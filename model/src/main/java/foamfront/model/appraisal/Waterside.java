@@ -1,0 +1,153 @@
+package foamfront.model.appraisal;
+
+import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
+
+import foamfront.model.aero.PlainFlap;
+import foamfront.model.airframe.Flotation;
+import foamfront.model.airframe.PlaningForm;
+import foamfront.model.airframe.Shaft;
+import foamfront.model.flight.Handling;
+import foamfront.model.flight.TakeOffRoll;
+import foamfront.model.flight.TrimmedFlight;
+import foamfront.model.flight.WaterRun;
+import foamfront.model.mission.Ground;
+import foamfront.model.mission.Measure;
+import foamfront.model.structure.WaterLanding;
+import foamfront.model.water.Floating;
+import foamfront.model.water.Planing;
+import foamfront.model.water.Water;
+
+/** Floating, leaving and meeting the water; nothing of it is computed for an aeroplane of the land. */
+final class Waterside {
+    private static final Measure[] AFLOAT = {
+        Measure.DRAUGHT,
+        Measure.WATER_TRIM,
+        Measure.WATER_HEEL,
+        Measure.WATER_CLEARANCE,
+        Measure.STEP_ANGLE,
+        Measure.SPRAY_LOAD,
+        Measure.HUMP_THRUST,
+        Measure.HUMP_TRIM,
+        Measure.HUMP_LIFT,
+        Measure.STEP_ELEVATOR,
+        Measure.WATER_RUN,
+        Measure.WATER_RUN_WIND,
+        Measure.HULL_STRENGTH
+    };
+
+    /** Share of weight times span that heels a model at rest, wind and ripples together (judgement). */
+    private static final double HEELING = 0.03;
+
+    /** Speed on the step at which its elevator is asked for, of that at lift-off. */
+    private static final double ON_STEP = 0.7;
+
+    private Waterside() {}
+
+    /** Says that none of it applies; on a site of water that is a fault of its own. */
+    private static void ashore(Workbench w) {
+        for (Measure measure : AFLOAT) {
+            w.rule(measure);
+        }
+        if (w.mission.site().ground() == Ground.WATER) {
+            w.set(Measure.BUOYANCY_RESERVE, -1);
+        } else {
+            w.rule(Measure.BUOYANCY_RESERVE);
+        }
+    }
+
+    /** At rest, once the balance is known. */
+    static void rest(Workbench w) {
+        Flotation flotation = w.airframe.stations().flotation();
+        if (flotation == null) {
+            ashore(w);
+            return;
+        }
+        PlaningForm form = flotation.form();
+        double mass = w.balance.mass();
+        double behind = flotation.stepBehind(w.balance.x());
+        double above = w.balance.z() - flotation.keel();
+        Floating rest = Floating.of(flotation, mass, behind, above);
+        w.set(Measure.BUOYANCY_RESERVE, rest.reserve(mass));
+        w.set(Measure.DRAUGHT, rest.draught());
+        w.set(Measure.WATER_TRIM, rest.trim());
+        w.set(Measure.WATER_HEEL, rest.heeling() / (HEELING * mass * GRAVITY * w.airframe.span()));
+        w.set(Measure.STEP_ANGLE, StrictMath.atan2(behind, above));
+        clearance(w, flotation, rest, behind);
+        w.set(Measure.SPRAY_LOAD, Water.sprayLoad(mass / flotation.count(), form.beam(), form.step()));
+    }
+
+    private static void clearance(Workbench w, Flotation flotation, Floating rest, double behind) {
+        Shaft shaft = w.airframe.stations().shaft();
+        if (shaft.radius() == 0) {
+            w.rule(Measure.WATER_CLEARANCE);
+            return;
+        }
+        double aft = shaft.x() - w.balance.x() - behind;
+        double surface = flotation.keel() + rest.surface(aft);
+        w.set(Measure.WATER_CLEARANCE, shaft.z() - shaft.radius() - surface);
+    }
+
+    /** Through the hump and off, once thrust and drag are known. */
+    static void run(Workbench w) {
+        Flotation flotation = w.airframe.stations().flotation();
+        if (flotation == null) {
+            return;
+        }
+        WaterRun still = WaterRun.of(w.flight, w.performance, flotation, 0);
+        double wind = w.mission.site().wind();
+        WaterRun breeze = wind == 0 ? still : WaterRun.of(w.flight, w.performance, flotation, wind);
+        w.set(Measure.HUMP_THRUST, still.thrust());
+        w.set(Measure.WATER_RUN, still.distance());
+        w.set(Measure.WATER_RUN_WIND, breeze.distance());
+        double trim = WaterRun.humpTrim(flotation.form());
+        w.set(Measure.HUMP_TRIM, trim);
+        w.set(Measure.HUMP_LIFT, lift(w.flight, trim) / w.flight.maximumLift());
+        w.set(Measure.STEP_ELEVATOR, elevator(w, flotation));
+    }
+
+    /** Trimmed lift coefficient of the whole aeroplane at a nose-up attitude. */
+    private static double lift(TrimmedFlight flight, double attitude) {
+        double flat = flight.incidence(0);
+        return (attitude - flat) / (flight.incidence(1) - flat);
+    }
+
+    /** How far the nose can be raised on the water, over what lifts off at 1.2 stall speeds, rad. */
+    static double attitude(Workbench w, Flotation flotation) {
+        double liftOff = w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed());
+        return flotation.form().sternpost() - w.flight.incidence(liftOff);
+    }
+
+    /** Elevator that holds the running trim against Savitsky's moment, thrust line included, of full travel. */
+    private static double elevator(Workbench w, Flotation flotation) {
+        PlaningForm form = flotation.form();
+        double speed = ON_STEP * TakeOffRoll.LIFT_OFF * w.flight.stallSpeed();
+        double trim = WaterRun.runningTrim(form);
+        double pressure = 0.5 * w.flight.density() * speed * speed * w.airframe.area();
+        double lift = Math.max(0, Math.min(w.flight.maximumLift(), lift(w.flight, trim)));
+        double load = Math.max(0.01 * w.flight.weight(), w.flight.weight() - pressure * lift);
+        int count = flotation.count();
+        Planing planing = Planing.of(form.beam(), form.deadrise(), load / count, trim, speed, Planing.Fluid.FRESH);
+        double ahead = flotation.stepBehind(w.balance.x());
+        double above = w.balance.z() - flotation.keel();
+        double water = count * planing.moment(ahead, above, form.beam(), form.deadrise(), 0, 0);
+        double line = w.airframe.stations().shaft().z() - w.balance.z();
+        double thrust = w.performance.fullThrottle().thrust(speed) * line;
+        double authority = w.lifting.elevatorMomentSlope(w.balance.x())
+                * PlainFlap.efficiency(Handling.FULL_TRAVEL)
+                * pressure
+                * w.lifting.referenceChord();
+        double needed = (water - thrust) / authority;
+        return Math.min(99, Math.abs(needed) / Handling.FULL_TRAVEL);
+    }
+
+    /** Alighting, once the stall speed is known. */
+    static void strength(Workbench w) {
+        Flotation flotation = w.airframe.stations().flotation();
+        if (flotation == null) {
+            return;
+        }
+        WaterLanding landing =
+                WaterLanding.of(w.airframe, flotation, w.balance.mass(), w.flight.stallSpeed(), w.factors);
+        w.set(Measure.HULL_STRENGTH, landing.reserve());
+    }
+}
