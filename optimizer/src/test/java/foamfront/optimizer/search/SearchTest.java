@@ -19,7 +19,7 @@ class SearchTest {
     private static final long BUDGET = 6000;
 
     private static Outcome run(Problem problem, long budget, int threads, long seed) {
-        return Search.run(problem, new Settings(budget, seed, threads, 60, 300), Listener.NONE, () -> false);
+        return Search.run(problem, new Settings(budget, seed, threads, 200, 300), Listener.NONE, () -> false);
     }
 
     /** Everything a caller can see, with all digits. */
@@ -56,7 +56,20 @@ class SearchTest {
     @Test
     void fourIslandsFindTheSameOnAnyNumberOfThreads() {
         Problem problem = Benchmark.zdt3().problem();
-        assertThat(print(run(problem, 101_000, 5, 3))).isEqualTo(print(run(problem, 101_000, 1, 3)));
+        assertThat(print(runFour(problem, 5))).isEqualTo(print(runFour(problem, 1)));
+    }
+
+    private static Outcome runFour(Problem problem, int threads) {
+        Settings settings = new Settings(101_000, 3, threads, 400, 300);
+        assertThat(settings.islands()).isEqualTo(4);
+        return Search.run(problem, settings, Listener.NONE, () -> false);
+    }
+
+    @Test
+    void aSmallPopulationIsNotSplit() {
+        assertThat(new Settings(25_000, 1, 8, 100, 300).islands()).isEqualTo(1);
+        assertThat(new Settings(25_000, 1, 1, 200, 300).islands()).isEqualTo(2);
+        assertThat(new Settings(200_000, 1, 1, 300, 300).islands()).isEqualTo(3);
     }
 
     @Test
