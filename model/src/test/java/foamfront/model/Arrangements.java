@@ -65,6 +65,10 @@ public final class Arrangements {
         all.put("curved plate", section(trainer, new WingSection.CurvedPlate(0.06)));
         all.put("symmetrical", section(trainer, new WingSection.FoldedSymmetrical(0.12)));
         all.put("plugged in", Records.with(trainer, "wing.build.joint", WingJoint.PLUG_IN));
+        Design banded = Records.with(trainer, "wing.build.holdDown", HoldDown.RUBBER_BANDS);
+        Design strip = Records.with(banded, "wing.build.spar", new WingSpar.BoardStrip());
+        all.put("folding wing", Records.with(strip, "wing.build.joint", WingJoint.FOLDING));
+        all.put("folding fin", Records.with(trainer, "tail.fin.joint", FinJoint.FOLDING));
         all.put("broken wing", Records.with(trainer, "wing.planform", broken()));
         return all;
     }

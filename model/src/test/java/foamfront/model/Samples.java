@@ -134,7 +134,7 @@ public final class Samples {
     }
 
     public static Workshop workshop() {
-        return new Workshop(2.0e-3, 0.07, 4.3e-3, 10, 600, 420, 900, 300, 60, 300, 0.05);
+        return new Workshop(2.0e-3, 0.07, 4.3e-3, 10, 0.8, 1.5, 0.4, 0.5, 600, 420, 900, 300, 60, 300, 0.05);
     }
 
     /** A 1.2 m high-wing trainer with ailerons, thrown by hand. */

@@ -5,6 +5,8 @@ import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.mass.Balance;
 import foamfront.model.mass.MassBreakdown;
+import foamfront.model.mishap.Mishap;
+import foamfront.model.structure.ControlThrow;
 import foamfront.model.structure.StructureMargins;
 import java.util.List;
 
@@ -24,6 +26,9 @@ import java.util.List;
  * @param parts everything cut or sawn
  * @param bill what is bought
  * @param structure margins of the structure
+ * @param massSpread how far the flying weight may lie off either way, in four builds of five, kg
+ * @param controls their sizes and throws
+ * @param mishap a landing on the nose
  */
 public record Appraisal(
         Airframe airframe,
@@ -38,13 +43,17 @@ public record Appraisal(
         List<PowerPoint> power,
         PartsList parts,
         BillOfMaterials bill,
-        StructureMargins structure) {
+        StructureMargins structure,
+        double massSpread,
+        List<ControlThrow> controls,
+        Mishap mishap) {
     public Appraisal {
         limits = List.copyOf(limits);
         caveats = List.copyOf(caveats);
         surfaces = List.copyOf(surfaces);
         polar = List.copyOf(polar);
         power = List.copyOf(power);
+        controls = List.copyOf(controls);
     }
 
     /** Whether every limit holds. */

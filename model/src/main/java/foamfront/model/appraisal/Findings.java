@@ -5,6 +5,9 @@ import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Power;
 import foamfront.model.fabrication.BillOfMaterials;
+import foamfront.model.fabrication.CutPart;
+import foamfront.model.fabrication.PartsList;
+import foamfront.model.factors.Spread;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
@@ -15,6 +18,7 @@ import foamfront.model.parts.Provenance;
 import foamfront.model.parts.Rotor;
 import foamfront.model.propulsion.Outcome;
 import foamfront.model.propulsion.PowerTrain;
+import foamfront.model.structure.ControlThrow;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -44,7 +48,19 @@ final class Findings {
                 power(w, polar),
                 w.parts,
                 BillOfMaterials.of(w.airframe, w.parts, w.sheets, w.mission, w.factors),
-                w.structure);
+                w.structure,
+                massSpread(w),
+                ControlThrow.of(w.airframe, w.loads),
+                w.mishap);
+    }
+
+    /** The spread of what the builder makes of board, glue and tape, allowance included. */
+    private static double massSpread(Workbench w) {
+        double built = 0;
+        for (CutPart part : w.parts.cut()) {
+            built += PartsList.mass(part, w.design.board(), w.mission.workshop());
+        }
+        return Spread.AIRFRAME_MASS.halfWidth() * (1 + w.mission.workshop().allowance()) * built;
     }
 
     private static List<LimitCheck> limits(Workbench w) {
@@ -52,7 +68,12 @@ final class Findings {
         for (Bound bound : w.bounds()) {
             if (w.applies(bound.measure())) {
                 double value = w.get(bound.measure());
-                checks.add(new LimitCheck(bound, value, bound.margin(value), Sentences.of(bound, value)));
+                String sentence = Sentences.of(bound, value);
+                checks.add(new LimitCheck(
+                        bound,
+                        value,
+                        bound.margin(value),
+                        bound.measure() == Measure.BALANCE_SHIFT ? sentence + Sentences.ballast(w.balance) : sentence));
             }
         }
         return checks;

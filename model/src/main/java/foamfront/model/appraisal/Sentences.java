@@ -1,5 +1,6 @@
 package foamfront.model.appraisal;
 
+import foamfront.model.mass.Balance;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.units.Unit;
@@ -23,6 +24,16 @@ final class Sentences {
             return found + ", more than the " + print(bound.high(), measure.unit()) + " allowed: " + bound.reason();
         }
         return found + ", within its limit";
+    }
+
+    /** What would balance it instead of the battery; nothing where it balances. */
+    static String ballast(Balance balance) {
+        if (balance.missingTravel() == 0) {
+            return "";
+        }
+        boolean nose = balance.noseBallast() > 0;
+        double mass = nose ? balance.noseBallast() : balance.tailBallast();
+        return "; or " + print(mass, Unit.GRAM) + (nose ? " at the nose" : " at the end of the body");
     }
 
     private static String print(double value, Unit unit) {

@@ -2,12 +2,15 @@ package foamfront.model.appraisal;
 
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
+import foamfront.model.design.Power;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.MassGroup;
+import foamfront.model.mishap.Mishap;
 import foamfront.model.mission.Measure;
 import foamfront.model.propulsion.Cell;
 import foamfront.model.structure.FlightLoads;
+import foamfront.model.structure.NoseJoint;
 import foamfront.model.structure.SpanLoad;
 import foamfront.model.structure.Structure;
 import foamfront.model.structure.StructureMargins;
@@ -41,17 +44,53 @@ final class StrengthStage {
                 Math.max(LEAST_SLOPE, w.lifting.liftSlope()),
                 thrown ? w.mission.site().launch().push(w.balance.mass()) : 0,
                 tailLift(w));
+        w.loads = loads;
         StructureMargins margins = Structure.margins(w.airframe, spanLoads(w), loads, w.factors);
         w.structure = margins;
         w.set(Measure.LIMIT_LOAD, margins.limitLoad());
         w.set(Measure.WING_BENDING, Math.min(margins.wingBending(), margins.joint()));
         w.set(Measure.SPAR_SHEAR, margins.sparShear());
         w.set(Measure.TIP_DEFLECTION, margins.tipDeflection());
-        w.set(Measure.DIVERGENCE_SPEED, margins.divergenceSpeed() / top);
+        w.set(Measure.DIVERGENCE_SPEED, Math.min(margins.divergenceSpeed(), margins.flutterSpeed()) / top);
+        w.set(Measure.FLUTTER_SPEED, margins.flutterSpeed() / top);
         w.set(Measure.BOOM_STIFFNESS, margins.boomDeflection());
         w.set(Measure.BOOM_STRENGTH, margins.boomBending());
         w.set(Measure.TAIL_STRENGTH, margins.tailBending());
         w.set(Measure.SERVO_TORQUE, margins.servoTorque());
+        noseJoint(w);
+        mishap(w, stall);
+    }
+
+    private static void mishap(Workbench w, double stall) {
+        Mishap mishap = Mishap.of(w.airframe, w.masses, w.balance, stall, w.mission.workshop(), w.factors);
+        w.mishap = mishap;
+        w.set(Measure.REPAIR_COST, mishap.cost());
+        w.set(Measure.REPAIR_TIME, mishap.time());
+        if (Double.isNaN(mishap.room())) {
+            w.rule(Measure.CRUSH_ROOM);
+        } else {
+            w.set(Measure.CRUSH_ROOM, mishap.room());
+        }
+    }
+
+    private static void noseJoint(Workbench w) {
+        double joint = w.design.body().nosePiece();
+        if (joint == 0) {
+            w.rule(Measure.NOSE_JOINT);
+            return;
+        }
+        double thrust = w.design.power() instanceof Power.NoseTractor
+                ? w.performance.fullThrottle().staticThrust()
+                : 0;
+        w.set(
+                Measure.NOSE_JOINT,
+                NoseJoint.reserve(
+                        w.masses,
+                        w.balance.batteryX(),
+                        w.balance.aim(),
+                        joint,
+                        w.design.body().height(),
+                        thrust));
     }
 
     /** The stabiliser's share of the aeroplane's lift, trimmed at maximum lift; 0 without one. */

@@ -15,11 +15,13 @@ import foamfront.model.flight.Performance;
 import foamfront.model.flight.TrimmedFlight;
 import foamfront.model.mass.Balance;
 import foamfront.model.mass.MassBreakdown;
+import foamfront.model.mishap.Mishap;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.mission.Mission;
 import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.section.SectionPolar;
+import foamfront.model.structure.FlightLoads;
 import foamfront.model.structure.StructureMargins;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -69,6 +71,8 @@ final class Workbench {
     Balance balance;
     double bodyMoment;
     StructureMargins structure;
+    FlightLoads loads;
+    Mishap mishap;
 
     Workbench(Design design, Mission mission, Factors factors) {
         begin(design, mission, factors);

@@ -39,7 +39,7 @@ public record Arrangement(
                 design.power().kind(),
                 design.undercarriage().kind(),
                 build.tips(),
-                finJoint(design.tail()),
+                design.tail().finJoint(),
                 design.covering(),
                 build.section().kind(),
                 build.joint(),
@@ -81,16 +81,6 @@ public record Arrangement(
             }
         }
         return Combination.refusal(this);
-    }
-
-    private static FinJoint finJoint(Tail tail) {
-        if (tail instanceof Tail.Conventional conventional) {
-            return conventional.fin().joint();
-        }
-        if (tail instanceof Tail.TTail tee) {
-            return tee.fin().joint();
-        }
-        return tail instanceof Tail.None none ? none.fin().joint() : FinJoint.FIXED;
     }
 
     private static ControlLayout controls(Design design) {

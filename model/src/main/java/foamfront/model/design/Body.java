@@ -20,6 +20,14 @@ public sealed interface Body {
 
     Nose nose();
 
+    /** Of a replaceable nose piece, tongue excluded, m (judgement: what a hard landing crushes); 0 of a fixed one. */
+    default double nosePiece() {
+        return nose() == Nose.REPLACEABLE ? Math.min(NOSE_PIECE, 0.25 * length()) : 0;
+    }
+
+    /** Longest replaceable nose piece, m. */
+    double NOSE_PIECE = 0.120;
+
     /** Room for things inside, from the nose aft, m. */
     default double bayLength() {
         return length();

@@ -27,6 +27,31 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     "a wing held by rubber bands is one piece across the body",
                     a -> a.joint() == WingJoint.PLUG_IN && a.holdDown() == HoldDown.RUBBER_BANDS),
             new Combination(
+                    "a wing folds on its board skins; a stock spar across the joint would hold it open",
+                    a -> a.joint() == WingJoint.FOLDING && a.spar() == SparKind.STOCK),
+            new Combination(
+                    "a wing that folds at its centre line is lifted off the body, held by rubber bands",
+                    a -> a.joint() == WingJoint.FOLDING && a.holdDown() != HoldDown.RUBBER_BANDS),
+            new Combination(
+                    "a plate has no height for the hinge of a folding wing",
+                    a -> a.joint() == WingJoint.FOLDING
+                            && a.section() != SectionKind.FOLDED_FLAT_BOTTOM
+                            && a.section() != SectionKind.FOLDED_SYMMETRICAL),
+            new Combination(
+                    "a wing that folds lays its upper sides together, where winglets or a pusher's pylon stand",
+                    a -> a.joint() == WingJoint.FOLDING
+                            && (a.tips() == WingTips.WINGLETS || a.power() == PowerKind.PUSHER)),
+            new Combination(
+                    "a T-tail's fin carries the stabiliser and cannot fold",
+                    a -> a.tail() == TailKind.T_TAIL && a.finJoint() == FinJoint.FOLDING),
+            new Combination(
+                    "a V-tail has no fin to fold",
+                    a -> a.tail() == TailKind.V_TAIL && a.finJoint() == FinJoint.FOLDING),
+            new Combination(
+                    "a profile board or a hull keeps its nose: its boards run through",
+                    a -> a.nose() == Nose.REPLACEABLE
+                            && (a.body() == BodyKind.PROFILE_BOARD || a.body() == BodyKind.BOAT_HULL)),
+            new Combination(
                     "a shoulder wing passes through the body and cannot be held by rubber bands",
                     a -> a.height() == WingHeight.SHOULDER && a.holdDown() == HoldDown.RUBBER_BANDS),
             new Combination(

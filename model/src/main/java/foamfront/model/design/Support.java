@@ -15,12 +15,9 @@ public final class Support {
             Map.entry(BodyKind.POD_AND_BOOM, "stock tail booms are not computed yet"),
             Map.entry(BodyKind.PROFILE_BOARD, "things carried outside a profile body are not computed yet"),
             Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
-            Map.entry(Nose.REPLACEABLE, "the replaceable nose's joint is not computed yet"),
             Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
             Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
             Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),
-            Map.entry(FinJoint.FOLDING, "folding fins are not computed yet"),
-            Map.entry(WingJoint.FOLDING, "folding wings are not computed yet"),
             Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),
             Map.entry(ControlLayout.FLAPERONS, "flaps are not computed yet"));
 

@@ -4,8 +4,18 @@ package foamfront.model.design;
 public sealed interface Tail {
     TailKind kind();
 
+    /** How its fins are joined; fixed where it has none. */
+    default FinJoint finJoint() {
+        return FinJoint.FIXED;
+    }
+
     /** Stabiliser on the body, fin above it. */
     record Conventional(TailPlane plane, Fin fin) implements Tail {
+        @Override
+        public FinJoint finJoint() {
+            return fin.joint();
+        }
+
         @Override
         public TailKind kind() {
             return TailKind.CONVENTIONAL;
@@ -14,6 +24,11 @@ public sealed interface Tail {
 
     /** Stabiliser on top of the fin. */
     record TTail(TailPlane plane, Fin fin) implements Tail {
+        @Override
+        public FinJoint finJoint() {
+            return fin.joint();
+        }
+
         @Override
         public TailKind kind() {
             return TailKind.T_TAIL;
@@ -30,6 +45,11 @@ public sealed interface Tail {
 
     /** Fins on a tailless wing. */
     record None(Fin fin) implements Tail {
+        @Override
+        public FinJoint finJoint() {
+            return fin.joint();
+        }
+
         @Override
         public TailKind kind() {
             return TailKind.NONE;

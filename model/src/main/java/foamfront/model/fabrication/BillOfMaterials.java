@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What must be at hand and what of it must be bought: whole sheets, whole stock lengths, tape by the metre, glue by weight and
- * fitted parts. What lies in the drawer costs nothing.
+ * What must be at hand and what of it must be bought: whole sheets, whole stock lengths, tape by the metre, glue by weight,
+ * fitted parts and the small things that fit them. What lies in the drawer costs nothing.
  *
- * @param lines in a fixed order: board, stock, tape, glue, fitted parts
+ * @param lines in a fixed order: board, stock, tape, glue, fitted parts, small fittings
  */
 public record BillOfMaterials(List<Line> lines) {
     /**
@@ -68,6 +68,18 @@ public record BillOfMaterials(List<Line> lines) {
         double glue = parts.glue() * workshop.glueLinearMass();
         sink.take("glue", glue, glue, k * glue * workshop.gluePrice(), Provenance.INVENTED);
         FittedParts.each(airframe, (part, count) -> add(sink, part, count, mission, k));
+        SmallFittings small = SmallFittings.of(airframe);
+        small(sink, "horns, pushrods and leads", small.linkages(), workshop.linkagePrice(), mission, k);
+        small(sink, "power leads and screws", small.powerSets(), workshop.powerFittingsPrice(), mission, k);
+        small(sink, "battery strap", small.straps(), workshop.strapPrice(), mission, k);
+        small(sink, "rubber bands with pegs", small.bandSets(), workshop.bandPrice(), mission, k);
+    }
+
+    private static void small(Sink sink, String item, int count, double price, Mission mission, double k) {
+        if (count > 0) {
+            int bought = Math.max(0, count - mission.owned(item));
+            sink.take(item, count, bought, k * bought * price, Provenance.INVENTED);
+        }
     }
 
     /** Of everything bought. */

@@ -5,7 +5,6 @@ import foamfront.model.airframe.BodyShape;
 import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.HoldDown;
-import foamfront.model.design.Nose;
 import foamfront.model.design.Power;
 import foamfront.model.design.Wing;
 
@@ -19,6 +18,9 @@ final class BodyParts {
 
     /** Length of the sleeve inside a spliced shell, m (common practice). */
     private static final double SLEEVE = 0.080;
+
+    /** Length of the tongues that guide a replaceable nose, half in the body, half in the nose, m (common practice). */
+    private static final double TONGUE = 0.060;
 
     private final PartsBuffer out;
     private final Design design;
@@ -40,7 +42,11 @@ final class BodyParts {
         if (body instanceof Body.PodAndBoom pod) {
             boom(pod, length);
         }
-        shell(length);
+        double nose = body.nosePiece();
+        if (nose > 0) {
+            nose(nose);
+        }
+        shell(nose, length);
         formers(length);
         if (body instanceof Body.TwoBayTube) {
             floor(length);
@@ -49,18 +55,6 @@ final class BodyParts {
             planing(hull);
         }
         saddle();
-        if (body.nose() == Nose.REPLACEABLE) {
-            out.part(
-                    "nose tongue",
-                    2,
-                    false,
-                    false,
-                    new Rectangle(0.06, shape.insideHeight()),
-                    0.06,
-                    0.06,
-                    0.5 * w(),
-                    0);
-        }
     }
 
     private double w() {
@@ -75,11 +69,21 @@ final class BodyParts {
         return 2 * (w() + h() - 4 * shape.wall());
     }
 
-    private void shell(double length) {
+    /** A piece of shell of its own with its seam and two tongues in the body's sides, which slide into it. */
+    private void nose(double length) {
+        boolean angles = 2 * (w() + h()) + Tube.TAB > out.across;
+        int count = angles ? 2 : 1;
+        out.skin("nose", count, tube(length, angles, 0), length, 0, count * length, 0.5 * length, 0, 0);
+        Rectangle tongue = new Rectangle(TONGUE, shape.insideHeight());
+        out.part("nose tongue", 2, false, false, tongue, TONGUE + shape.insideHeight(), length, 0.5 * w(), 0);
+    }
+
+    private void shell(double start, double end) {
+        double length = end - start;
         int pieces = out.pieces(length);
         boolean angles = 2 * (w() + h()) + Tube.TAB > out.across;
         double wanted = design.power().battery().length() + LID_ROOM;
-        double from = 0;
+        double from = start;
         for (int i = 0; i < pieces; i++) {
             double piece = out.pieceLength(length, pieces, i);
             double hatch = i == 0 ? Math.min(wanted, 0.8 * piece) : 0;
@@ -111,7 +115,7 @@ final class BodyParts {
                     false,
                     new Rectangle(SLEEVE, 0.25 * insideAround()),
                     0.5 * insideAround(),
-                    Math.min(out.along, length),
+                    start + Math.min(out.along, length),
                     0.5 * w(),
                     0);
         }

@@ -38,7 +38,8 @@ public record BuildTime(
             pieces += n;
             folds += n * pattern.folds();
         }
-        int fitted = FittedParts.count(airframe);
+        SmallFittings small = SmallFittings.of(airframe);
+        int fitted = FittedParts.count(airframe) + small.bandSets() + small.hinges();
         double k = factors.time();
         return new BuildTime(
                 k * cut * workshop.cutRate(),

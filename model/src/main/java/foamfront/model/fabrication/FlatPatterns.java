@@ -5,6 +5,7 @@ import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import foamfront.model.airframe.Winglet;
 import foamfront.model.design.Design;
+import foamfront.model.design.FinJoint;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingSpar;
@@ -35,7 +36,7 @@ public final class FlatPatterns {
             }
         }
         out.turnTo(Assembly.TAIL);
-        fins(out, airframe.fins());
+        fins(out, airframe.fins(), design.tail().finJoint() == FinJoint.FOLDING);
         out.turnTo(Assembly.BODY);
         new BodyParts(out, airframe).add();
         new MountParts(out, airframe).add();
@@ -54,7 +55,7 @@ public final class FlatPatterns {
         }
         if (build.tips() == WingTips.WINGLETS) {
             Surface winglet = Winglet.on(wing, 1);
-            new PlateParts(out, name + " winglet", winglet.section()).addFins(winglet, 2, 0.5 * wing.span());
+            new PlateParts(out, name + " winglet", winglet.section()).addFins(winglet, 2, 0.5 * wing.span(), false);
         }
     }
 
@@ -93,7 +94,7 @@ public final class FlatPatterns {
         return leading + SectionShape.SPAR_STATION * chord;
     }
 
-    private static void fins(PartsBuffer out, List<Surface> fins) {
+    private static void fins(PartsBuffer out, List<Surface> fins, boolean folding) {
         if (fins.isEmpty()) {
             return;
         }
@@ -102,6 +103,6 @@ public final class FlatPatterns {
             y += Math.abs(fin.panels().get(0).rootY());
         }
         Surface fin = fins.get(0);
-        new PlateParts(out, "fin", fin.section()).addFins(fin, fins.size(), y / fins.size());
+        new PlateParts(out, "fin", fin.section()).addFins(fin, fins.size(), y / fins.size(), folding);
     }
 }

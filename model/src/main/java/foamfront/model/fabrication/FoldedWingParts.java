@@ -22,6 +22,9 @@ final class FoldedWingParts {
     /** Width of a strip laid flat, m (15 to 35 mm, common practice). */
     static final double FLAT_STRIP = 0.030;
 
+    /** Length of a hinge strip across the joint of a folding wing, 60 mm on each half, m (judgement). */
+    private static final double HINGE_STRIP = 0.120;
+
     private final PartsBuffer out;
     private final FoldedSection section;
     private final WingBuild build;
@@ -139,13 +142,15 @@ final class FoldedWingParts {
             }
             return;
         }
-        out.part(
+        // Strips of tape across the lower skins, side by side over the chord, and one along the joint.
+        double hinge = build.joint() == WingJoint.FOLDING ? c * (HINGE_STRIP / PartsBuffer.TAPE_WIDTH + 1) : 0;
+        out.taped(
                 name + " root rib",
                 2,
                 true,
-                false,
                 new Rectangle(c, Math.max(inside(c), ON_EDGE)),
                 2 * c,
+                0.5 * hinge,
                 root.rootX() + 0.5 * c,
                 0,
                 root.rootZ());

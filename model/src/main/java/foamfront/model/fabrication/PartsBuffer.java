@@ -79,6 +79,20 @@ final class PartsBuffer {
         cut.add(new CutPart(name, assembly, count, mirrored, grained, pattern, glue, 0, 0, x, y, z));
     }
 
+    /** Adds an inner part with tape on its joint, m on each. */
+    void taped(
+            String name,
+            int count,
+            boolean mirrored,
+            Pattern pattern,
+            double glue,
+            double tape,
+            double x,
+            double y,
+            double z) {
+        cut.add(new CutPart(name, assembly, count, mirrored, false, pattern, glue, tape, 0, x, y, z));
+    }
+
     void stock(String name, Spar spar, double length, int count, double x, double y, double z) {
         stock.add(new StockPiece(name, assembly, spar, length, count, x, y, z));
     }

@@ -44,12 +44,17 @@ final class PlateParts {
         }
     }
 
-    /** {@code count} fins alike, standing at a mean distance {@code y} from the centre line. */
-    void addFins(Surface fin, int count, double y) {
+    /**
+     * {@code count} fins alike, standing at a mean distance {@code y} from the centre line: glued along both sides of their
+     * roots, or, where they fold, taped there.
+     */
+    void addFins(Surface fin, int count, double y, boolean folding) {
         Panel panel = fin.panels().get(0);
         Plate plate = plate(panel, false, Hinges.on(fin, panel));
         double edges = plate.leadingEdge();
-        out.skin(name, count, plate, 2 * panel.rootChord(), 0, edges, Station.x(panel, 0.5), y, Station.z(panel));
+        double root = 2 * panel.rootChord();
+        double glue = folding ? 0 : root;
+        out.skin(name, count, plate, glue, root - glue, edges, Station.x(panel, 0.5), y, Station.z(panel));
     }
 
     private Plate plate(Panel p, boolean whole, List<Hinge> hinges) {

@@ -1,18 +1,22 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import foamfront.model.airframe.Winglet;
+import foamfront.model.design.FinJoint;
 import foamfront.model.design.HoldDown;
+import foamfront.model.design.Power;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingTips;
 import foamfront.model.mission.CarSpace;
+import foamfront.model.section.SectionShape;
 
 /**
- * The pieces an aeroplane packs into: the body with its tail, and the wing in one piece or in halves when it plugs in, folds.
- * A glued wing stays on the body.
+ * The pieces an aeroplane packs into: the body with its tail, and the wing in one piece, in halves when it plugs in, or folded
+ * in two, upper sides together. Fins that fold lie down. A glued wing in one piece stays on the body.
  *
  * @param longest side of the longest piece, m
  * @param margin car space left beside the tightest piece, m; negative where it does not go in
@@ -22,20 +26,18 @@ public record TransportBox(double longest, double margin) {
         Wing wing = airframe.design().wing();
         double span = airframe.span();
         double body = Math.max(airframe.body().length(), aft(airframe));
-        double tail = airframe.tail() == null
-                ? airframe.body().width()
-                : airframe.tail().span();
+        double tail = tailWidth(airframe);
         double high = height(airframe);
         boolean halves = wing.build().joint() != WingJoint.ONE_PIECE;
         boolean fixed = !halves && wing.build().holdDown() == HoldDown.GLUED;
         if (car.assembled() || fixed) {
             double across = Math.max(span, tail);
-            return new TransportBox(Math.max(across, body), margin(car, across, body, high));
+            return new TransportBox(Math.max(across, body), Room.beside(car, across, body, high));
         }
         double wingLength = halves ? 0.5 * span : span;
         double chord = wing.planform().rootChord();
-        double wingMargin = margin(car, wingLength, chord, wingHeight(airframe));
-        double bodyMargin = margin(car, body, tail, high);
+        double wingMargin = Room.beside(car, wingLength, chord, wingHeight(airframe));
+        double bodyMargin = Room.beside(car, body, tail, high);
         return new TransportBox(Math.max(wingLength, body), Math.min(wingMargin, bodyMargin));
     }
 
@@ -50,9 +52,39 @@ public record TransportBox(double longest, double margin) {
         return aft;
     }
 
-    /** A wing lies flat; on top of it stand its winglets, m. */
+    /** Across the tail, m; a single fin that folds down reaches out by its height. */
+    private static double tailWidth(Airframe airframe) {
+        double plain = airframe.tail() == null
+                ? airframe.body().width()
+                : airframe.tail().span();
+        if (!folds(airframe) || airframe.fins().size() != 1) {
+            return plain;
+        }
+        double fin = airframe.fins().get(0).panels().get(0).breadth();
+        return Math.max(plain, 0.5 * plain + fin);
+    }
+
+    private static boolean folds(Airframe airframe) {
+        return airframe.design().tail().finJoint() == FinJoint.FOLDING;
+    }
+
+    /** A wing lies flat; on top of it stand its winglets or, folded, its other half with engines outside, m. */
     private static double wingHeight(Airframe airframe) {
         double flat = airframe.body().height();
+        if (airframe.design().wing().build().joint() == WingJoint.FOLDING) {
+            double engine = airframe.design().power() instanceof Power.TwinTractor twin
+                    ? Nacelle.height(twin.plant().motor().diameter())
+                    : 0;
+            double chord = airframe.wing().panels().get(0).rootChord();
+            return 2
+                    * (SectionShape.of(
+                                                    airframe.wing().section(),
+                                                    airframe.body().wall(),
+                                                    chord)
+                                            .thickness()
+                                    * chord
+                            + engine);
+        }
         return airframe.design().wing().build().tips() == WingTips.WINGLETS
                 ? flat + Winglet.on(airframe.wing(), 1).span()
                 : flat;
@@ -62,23 +94,12 @@ public record TransportBox(double longest, double margin) {
         double low = -0.5 * airframe.body().height();
         double high = -low;
         for (Surface surface : airframe.surfaces()) {
-            if (surface.role() != Surface.Role.WING) {
+            if (surface.role() != Surface.Role.WING && !(surface.role() == Surface.Role.FIN && folds(airframe))) {
                 for (Panel panel : surface.panels()) {
                     high = Math.max(high, panel.tipZ());
                 }
             }
         }
         return high - Math.min(low, airframe.stations().stance().groundZ());
-    }
-
-    /** Least room left with the piece's sides and the car's both in order of length. */
-    private static double margin(CarSpace car, double a, double b, double c) {
-        double long1 = Math.max(a, Math.max(b, c));
-        double short1 = Math.min(a, Math.min(b, c));
-        double mid1 = a + b + c - long1 - short1;
-        double long2 = Math.max(car.length(), Math.max(car.width(), car.height()));
-        double short2 = Math.min(car.length(), Math.min(car.width(), car.height()));
-        double mid2 = car.length() + car.width() + car.height() - long2 - short2;
-        return Math.min(long2 - long1, Math.min(mid2 - mid1, short2 - short1));
     }
 }

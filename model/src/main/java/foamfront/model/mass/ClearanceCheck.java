@@ -6,6 +6,7 @@ import foamfront.model.airframe.BodyShape;
 import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
+import foamfront.model.design.Nose;
 import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.parts.Battery;
@@ -32,7 +33,7 @@ public final class ClearanceCheck {
         BodyShape body = airframe.body();
         boolean profile = design.body() instanceof Body.ProfileBoard;
         // A load as wide as it likes may hang on a profile board: its width never counts.
-        double width = profile ? Double.POSITIVE_INFINITY : body.insideWidth();
+        double width = profile ? Double.POSITIVE_INFINITY : body.insideWidth() - tongues(design, body);
         double height = profile ? body.height() : body.insideHeight();
         Battery battery = design.power().battery();
         double tallest = 0;
@@ -58,6 +59,11 @@ public final class ClearanceCheck {
         }
         double round = roundPart(design.power());
         return round == 0 ? least : Math.min(least, Math.min(width, height) - round);
+    }
+
+    /** Width the tongues of a replaceable nose take from what slides past them, m. */
+    private static double tongues(Design design, BodyShape body) {
+        return design.body().nose() == Nose.REPLACEABLE ? 2 * body.wall() : 0;
     }
 
     /** Diameter of what is round and must pass inside, m: a nose motor on its firewall, a fan in its duct. */

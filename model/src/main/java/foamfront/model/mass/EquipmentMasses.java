@@ -12,6 +12,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
+import foamfront.model.design.WingJoint;
 import foamfront.model.parts.Wheel;
 import java.util.List;
 
@@ -33,6 +34,12 @@ final class EquipmentMasses {
     /** A pair of 1.5 mm² leads along a wing to its motor, kg/m (from memory of copper and silicone). */
     private static final double WING_LEADS = 0.035;
 
+    /** Two pairs of hooks and their bands over the joint of a folding wing, kg (judgement). */
+    private static final double WING_CATCH = 0.005;
+
+    /** Four pegs and two bands round the joint of a replaceable nose, kg (judgement). */
+    private static final double NOSE_BANDS = 0.006;
+
     private EquipmentMasses() {}
 
     static void add(Airframe airframe, List<MassItem> items) {
@@ -43,6 +50,20 @@ final class EquipmentMasses {
         Bay bay = airframe.stations().bay();
         items.add(MassItem.point(
                 "battery strap", STRAP, 0.5 * (bay.from() + bay.to()), 0, bay.batteryZ(), MassGroup.POWER));
+        double nose = design.body().nosePiece();
+        if (nose > 0) {
+            items.add(MassItem.point("nose pegs and bands", NOSE_BANDS, nose, 0, 0, MassGroup.BODY));
+        }
+        if (design.wing().build().joint() == WingJoint.FOLDING) {
+            double x = design.wing().x() + 0.5 * design.wing().planform().rootChord();
+            items.add(MassItem.point(
+                    "hooks of the folding joint",
+                    WING_CATCH,
+                    x,
+                    0,
+                    design.wing().z(),
+                    MassGroup.WING));
+        }
         if (design.wing().build().holdDown() == HoldDown.RUBBER_BANDS) {
             double x = design.wing().x() + 0.5 * design.wing().planform().rootChord();
             items.add(MassItem.point(

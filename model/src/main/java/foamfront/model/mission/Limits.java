@@ -64,6 +64,7 @@ public final class Limits {
             atMost(Measure.BOOM_STIFFNESS, 0.05, "a softer tail boom changes trim (judgement)"),
             atLeast(Measure.BOOM_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.TAIL_STRENGTH, 1.5, "safety over the limit load (common practice)"),
+            atLeast(Measure.NOSE_JOINT, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.SERVO_TORQUE, 2, "safety on the hinge moment (common practice)"),
             atLeast(Measure.SECTION_REYNOLDS, 0.5, "so small and slow that no section's figures hold (judgement)"),
             atMost(Measure.SECTION_LIFT, 1.25, "a section this far beyond its stall is not known (judgement)"));

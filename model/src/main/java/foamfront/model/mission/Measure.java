@@ -173,7 +173,12 @@ public enum Measure {
     SPAR_SHEAR("spar shear strength", Unit.RATIO, HIGHER, "failure shear over limit shear at the root"),
     TIP_DEFLECTION("tip deflection", Unit.PERCENT, LOWER, "of the semispan at limit load"),
     LIMIT_LOAD("limit load factor", Unit.RATIO, NEITHER, "pull-up or gust, the larger, in g"),
-    DIVERGENCE_SPEED("torsion speed", Unit.RATIO, HIGHER, "torsional divergence speed over top speed"),
+    DIVERGENCE_SPEED("torsion speed", Unit.RATIO, HIGHER, "the lower of divergence and flutter speed over top speed"),
+    FLUTTER_SPEED(
+            "flutter speed",
+            Unit.RATIO,
+            HIGHER,
+            "estimate for the wing's bending with torsion, over top speed; control surfaces not counted"),
     BOOM_STIFFNESS(
             "tail boom deflection",
             Unit.PERCENT,
@@ -186,11 +191,23 @@ public enum Measure {
             HIGHER,
             "failure load of stabiliser or fin at its root over full elevator at manoeuvring speed, trim at the limit load,"
                     + " gust, sideslip or rudder in cruise"),
+    NOSE_JOINT(
+            "nose joint strength",
+            Unit.RATIO,
+            HIGHER,
+            "what the bands of a replaceable nose bear over thrust and landing; with such a nose only"),
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),
     PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest piece once taken apart for the car"),
     CAR_ROOM("room left in the car", Unit.MILLIMETRE, HIGHER, "beside the tightest packed piece"),
+    CRUSH_ROOM(
+            "crush room",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "from what a landing on the nose at stall speed crushes to the foremost load; with loads only"),
+    REPAIR_COST("repair cost", Unit.USD, LOWER, "parts and board to mend a landing on the nose at stall speed"),
+    REPAIR_TIME("repair time", Unit.MINUTE, LOWER, "at the bench to mend a landing on the nose at stall speed"),
     DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
     NOISE(
             "noise index",

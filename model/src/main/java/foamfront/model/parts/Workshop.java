@@ -10,6 +10,10 @@ import static foamfront.model.units.Require.positive;
  * @param tapePrice per metre
  * @param glueLinearMass of one bead of hot-melt glue, kg/m
  * @param gluePrice per kilogram
+ * @param linkagePrice horn, pushrod and lead of one servo
+ * @param powerFittingsPrice leads, firewall plate and screws of one motor
+ * @param strapPrice of a battery strap
+ * @param bandPrice of a set of rubber bands with pegs or hooks
  * @param cutRate seconds per metre of cut or score
  * @param foldRate seconds per metre of fold
  * @param glueRate seconds per metre of glued joint
@@ -23,6 +27,10 @@ public record Workshop(
         double tapePrice,
         double glueLinearMass,
         double gluePrice,
+        double linkagePrice,
+        double powerFittingsPrice,
+        double strapPrice,
+        double bandPrice,
         double cutRate,
         double foldRate,
         double glueRate,
@@ -35,6 +43,10 @@ public record Workshop(
         notNegative("tape price", tapePrice, "per m");
         positive("glue bead mass", glueLinearMass, "kg/m");
         notNegative("glue price", gluePrice, "per kg");
+        notNegative("linkage price", linkagePrice, "");
+        notNegative("power fittings price", powerFittingsPrice, "");
+        notNegative("strap price", strapPrice, "");
+        notNegative("band price", bandPrice, "");
         positive("cut rate", cutRate, "s/m");
         positive("fold rate", foldRate, "s/m");
         positive("glue rate", glueRate, "s/m");

@@ -32,7 +32,7 @@ public record Sandwich(double face, double core, double faceModulus, double core
     static final double WRINKLING = 0.5;
 
     /** Young's modulus times thickness of laminating film, N/m. */
-    private static final double FILM = 2e9 * 28e-6;
+    static final double FILM = 2e9 * 28e-6;
 
     /** A board whose moduli are those of the catalogue times the stiffness factor. */
     public static Sandwich of(Board board, Factors factors) {

@@ -12,8 +12,10 @@ import foamfront.model.design.WingSection;
  * @param top highest point over the centroid, of the thickness
  * @param area enclosed, of the thickness
  * @param areaCentre centroid of the enclosed area aft of the leading edge
+ * @param skinCentre centroid of the outline, where an even skin has its mass, aft of the leading edge
  */
-public record SectionOutline(double perimeter, double secondMoment, double top, double area, double areaCentre) {
+public record SectionOutline(
+        double perimeter, double secondMoment, double top, double area, double areaCentre, double skinCentre) {
     /** Facets of the folded top: rise to three quarters at 7.5 % of chord, the top at 30 %. */
     private static final double[] FOLD_X = {0, 0.075, 0.30, 1};
 
@@ -38,6 +40,7 @@ public record SectionOutline(double perimeter, double secondMoment, double top, 
         double second = 0;
         double area = 0;
         double areaMoment = 0;
+        double aft = 0;
         for (int i = 0; i < x.length; i++) {
             int j = i + 1 == x.length ? 0 : i + 1;
             double dx = x[j] - x[i];
@@ -46,6 +49,7 @@ public record SectionOutline(double perimeter, double secondMoment, double top, 
             double a = (z[i] - low) / thickness;
             double b = (z[j] - low) / thickness;
             length += ds;
+            aft += ds * 0.5 * (x[i] + x[j]);
             first += ds * 0.5 * (a + b);
             second += ds * (a * a + a * b + b * b) / 3;
             double cross = x[i] * b - x[j] * a;
@@ -53,7 +57,8 @@ public record SectionOutline(double perimeter, double secondMoment, double top, 
             areaMoment += cross * (x[i] + x[j]) / 6;
         }
         double mean = first / length;
-        return new SectionOutline(length, second - mean * first, 1 - mean, Math.abs(area), areaMoment / area);
+        return new SectionOutline(
+                length, second - mean * first, 1 - mean, Math.abs(area), areaMoment / area, aft / length);
     }
 
     /** Flat below, folded top. */

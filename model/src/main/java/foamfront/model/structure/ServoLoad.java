@@ -42,7 +42,7 @@ final class ServoLoad {
     }
 
     /** Of the control on one half of the surface, N m. */
-    private static double moment(Surface surface, Control control, FlightLoads loads) {
+    static double moment(Surface surface, Control control, FlightLoads loads) {
         double e = control.chordFraction();
         double travel = travel(control.kind());
         double speed = control.kind() == Control.Kind.FLAP

@@ -36,6 +36,7 @@ public final class Structure {
                 worst.joint(),
                 worst.deflection(),
                 Math.sqrt(2 * divergence / loads.density()),
+                Math.sqrt(2 * worst.flutter() / loads.liftSlope() / loads.density()),
                 boom.deflection(),
                 boom.reserve(),
                 TailPlates.reserve(airframe, loads, limit, board, strength),

@@ -7,9 +7,10 @@ package foamfront.model.structure;
  * @param limitLoad limit load factor
  * @param wingBending paper or spar, worst section of the worst wing
  * @param sparShear at the root, or in a plug-in tube
- * @param joint bending of a plug-in tube and its pressure on the sleeve
+ * @param joint bending of a plug-in tube and its pressure on the sleeve, or a folding wing's hinge and bands
  * @param tipDeflection of the softest wing at limit load, of the semispan
  * @param divergenceSpeed the lowest, in torsion and forward-swept bending, m/s
+ * @param flutterSpeed the lowest estimate for bending with torsion, m/s
  * @param boomDeflection of the tail under its greatest load, of the tail arm
  * @param boomBending strength of the tail boom, in flight and landing
  * @param tailBending strength of stabiliser and fins at their roots, the least
@@ -22,6 +23,7 @@ public record StructureMargins(
         double joint,
         double tipDeflection,
         double divergenceSpeed,
+        double flutterSpeed,
         double boomDeflection,
         double boomBending,
         double tailBending,

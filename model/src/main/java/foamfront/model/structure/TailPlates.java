@@ -9,6 +9,7 @@ import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Body;
+import foamfront.model.design.FinJoint;
 import foamfront.model.design.Tail;
 import java.util.List;
 
@@ -27,6 +28,9 @@ import java.util.List;
  * also takes the stabiliser's weight times the limit load factor, sideways, and the rolling moment of a stabiliser
  * loaded half as much on one side as on the other (judgement after the unsymmetrical tail loads of 14 CFR 23.427, from
  * memory). Reinforcing tape or rod, which many add, is not counted.
+ *
+ * <p>A fin that folds stands between two strips of tape along its root, a board apart: the couple bears 3 kN/m (as a folding
+ * wing's hinge, {@link FoldJoint}) times thickness and chord.
  */
 final class TailPlates {
     private static final double RADIAN = Math.PI / 180;
@@ -51,9 +55,15 @@ final class TailPlates {
                         + weightMoment(airframe, tail, loads, limit);
             }
         }
+        boolean folding = airframe.design().tail().finJoint() == FinJoint.FOLDING;
         for (Surface fin : airframe.fins()) {
             double moment = finPressure(fin, loads) * firstMoment(fin, 0) + atop;
             least = Math.min(least, StructureMargins.reserve(bears * chord(fin, 0), moment));
+            if (folding) {
+                least = Math.min(
+                        least,
+                        StructureMargins.reserve(FoldJoint.TAPE_BEARS * board.thickness() * chord(fin, 0), moment));
+            }
         }
         return least;
     }

@@ -36,6 +36,7 @@ final class WingBeam {
     private final double enclosed;
     private final double offset;
     private final double plate;
+    private final double massOffset;
 
     WingBeam(Sandwich board, WingSection section, WingSpar wingSpar) {
         this.board = board;
@@ -56,9 +57,11 @@ final class WingBeam {
             bottomFixed = 0.5 * t;
             enclosed = outline.area();
             offset = outline.areaCentre() - 0.25;
+            massOffset = outline.skinCentre() - 0.25;
         } else {
             enclosed = 0;
             offset = 0.25;
+            massOffset = 0.25;
             double s = section instanceof WingSection.SteppedPlate stepped ? stepped.step() : 0;
             lengths = 1 + s;
             step = s * t * t / (1 + s);
@@ -80,6 +83,11 @@ final class WingBeam {
     /** Height between the boards' middles (fold) or of the arc (curved plate), m. */
     private double rise(double chord) {
         return Math.max(0, thickness * chord - (enclosed > 0 ? board.thickness() : 0));
+    }
+
+    /** Mean height of a fold between its boards' middles, of a plate between its papers', m. */
+    double meanHeight(double chord) {
+        return enclosed > 0 ? enclosed * rise(chord) : board.depth();
     }
 
     /** Height of the web inside a fold, m; 0 in a plate. */
@@ -140,6 +148,11 @@ final class WingBeam {
     /** Distance of the elastic axis behind the quarter-chord, of the chord. */
     double elasticOffset() {
         return offset;
+    }
+
+    /** Distance of the skins' centre of mass behind the quarter-chord, of the chord; a step ahead of the middle is left out. */
+    double massOffset() {
+        return massOffset;
     }
 
     /** Whether shear distorts the section: plates carry it in the core over their whole chord. */

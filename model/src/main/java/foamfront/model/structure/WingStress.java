@@ -30,6 +30,13 @@ import java.util.List;
  *
  * It lies 1.1 % above the uniform wing's exact 6.33 EI / (a c l³ tan Λ).
  *
+ * <p>Flutter of bending with torsion, where bending is much the softer: V_F = b ω_α √(r² / (2 κ (1/2 + a + x))), the
+ * approximate formula of T. Theodorsen and I. E. Garrick, NACA Report 685 (1940), and S. Pines, J. Aeronautical Sciences
+ * 25 (1958) (both from memory). With κ = π ρ b² / m and K = m b² r² ω_α² it is K / (a c d) of dynamic pressure, d the way from
+ * the quarter-chord back to the centre of mass: torsional divergence with that way in place of the elastic axis's
+ * (derived). Damping and the bending's own stiffness, left out, raise it; servos behind the skins' centre, left out too, lower
+ * it. Real measurements of foam wings there are none.
+ *
  * <p>The lift slope is the real one of sections along the stream, which has the wing's own cos Λ in it; chords across the
  * swept beam are c cos Λ, its length l / cos Λ, and both cancel from the torsion. Against the coupled equation of a
  * uniform wing (WingStressTest) 0 to 2 % high, so at most 1 % in speed. Sweep of the quarter-chord, panel by panel; aft
@@ -41,8 +48,16 @@ import java.util.List;
  * @param spar greatest stress in a stock spar, Pa
  * @param deflection of the tip at the limit load, m
  * @param divergence dynamic pressure times lift slope, q_D a, Pa
+ * @param flutter dynamic pressure times lift slope, q_F a, Pa
  */
-record WingStress(double rootMoment, double rootShear, double face, double spar, double deflection, double divergence) {
+record WingStress(
+        double rootMoment,
+        double rootShear,
+        double face,
+        double spar,
+        double deflection,
+        double divergence,
+        double flutter) {
     /**
      * What bends one half wing, N.
      *
@@ -114,7 +129,8 @@ record WingStress(double rootMoment, double rootShear, double face, double spar,
             outer = inner;
         }
         double softness = work / strain + Math.max(0, bendWork) / bendStrain;
-        return new WingStress(greatestMoment, greatestShear, face, spar, deflection, 1 / softness);
+        double flutter = strain / work * e / beam.massOffset();
+        return new WingStress(greatestMoment, greatestShear, face, spar, deflection, 1 / softness, flutter);
     }
 
     /** w'' of the trial deflection over η. */

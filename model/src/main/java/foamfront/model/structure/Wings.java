@@ -46,12 +46,15 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
     }
 
     private WingMargins margins(Surface wing, SpanLoad load, double halfMass, boolean first) {
-        WingStress stress = WingStress.of(load, beam, wing, forces(halfMass, first));
+        WingStress.Forces forces = forces(halfMass, first);
+        WingStress stress = WingStress.of(load, beam, wing, forces);
         double root = wing.panels().get(0).rootChord();
         double shear = WingReserve.shear(stress, beam, root, airframe.design().board(), factors);
         double joint = StructureMargins.UNLOADED;
+        double deflection = Math.abs(stress.deflection()) / load.semispan();
+        WingJoint kind = airframe.design().wing().build().joint();
         Spar tube = beam.spar();
-        if (tube != null && airframe.design().wing().build().joint() == WingJoint.PLUG_IN) {
+        if (tube != null && kind == WingJoint.PLUG_IN) {
             double push = loads.push() * halfMass;
             JointTube plug = JointTube.of(
                     Math.max(stress.rootMoment(), push * load.arm()),
@@ -60,13 +63,18 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
                     Math.min(root, load.semispan()));
             shear = Math.min(shear, WingReserve.jointShear(plug, tube));
             joint = WingReserve.joint(plug, tube);
+        } else if (kind == WingJoint.FOLDING) {
+            double down = forces.landing() * load.arm() + forces.engine() * forces.engineY();
+            joint = FoldJoint.reserve(stress.rootMoment(), down, beam, root, strength);
+            deflection += FoldJoint.turn(stress.rootMoment(), beam, root);
         }
         return new WingMargins(
                 WingReserve.bending(stress, beam, strength),
                 shear,
                 joint,
-                Math.abs(stress.deflection()) / load.semispan(),
-                stress.divergence());
+                deflection,
+                stress.divergence(),
+                stress.flutter());
     }
 
     private WingStress.Forces forces(double halfMass, boolean first) {

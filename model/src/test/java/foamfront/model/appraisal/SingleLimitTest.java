@@ -106,6 +106,11 @@ class SingleLimitTest {
         cases.add(trainer.with("design.wing.build.spar", new WingSpar.BoardStrip()));
         cases.add(trainer.with("design", Arrangements.of("pod and boom")));
         cases.add(pusher());
+        for (Nose nose : Nose.values()) {
+            // What rides in a nose that comes off turns its joint in landing.
+            Case nosed = trainer.with("design.body.nose", nose).with("design.wing.x", 0.2);
+            cases.add(nosed.with("design.loads", List.of(Records.with(cargo, "length", 0.05))));
+        }
         // A wide thin tube of little strength shears in its sleeve before it bends.
         Spar thin = new Spar(
                 "tube 10/9.6", Spar.Shape.ROUND, 10e-3, 10e-3, 9.6e-3, 127e9, 600e6, 1500, 1, 9, Provenance.INVENTED);

@@ -3,13 +3,17 @@ package foamfront.model.fabrication;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.Vents;
 import foamfront.model.design.Covering;
 import foamfront.model.design.Design;
+import foamfront.model.design.FinJoint;
+import foamfront.model.design.Nose;
 import foamfront.model.design.Power;
+import foamfront.model.design.WingJoint;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Mission;
@@ -51,7 +55,12 @@ class BenchTest {
         BuildTime slow = BuildTime.of(airframe, parts, mission.workshop(), factors(1, 1.7));
         assertThat(slow.total()).isCloseTo(1.7 * time.total(), within(1e-6));
         assertThat(slow.difficulty()).isEqualTo(time.difficulty());
-        assertThat(time.difficulty()).isEqualTo(parts.pieces() + parts.folds() + FittedParts.count(airframe));
+        assertThat(time.difficulty())
+                .isEqualTo(parts.pieces()
+                        + parts.folds()
+                        + FittedParts.count(airframe)
+                        + SmallFittings.of(airframe).bandSets()
+                        + SmallFittings.of(airframe).hinges());
     }
 
     @Test
@@ -119,7 +128,11 @@ class BenchTest {
                         "20 A",
                         "3S 2200",
                         "six channels",
-                        "9 g");
+                        "9 g",
+                        "horns, pushrods and leads",
+                        "power leads and screws",
+                        "battery strap",
+                        "rubber bands with pegs");
         // two halves of 1.1 m are each spliced from a 1 m tube and a rest; rests and joiner share a third
         assertThat(bill.lines().get(1).quantity()).isEqualTo(3);
         assertThat(bill.lines().get(9).quantity()).isEqualTo(4);
@@ -182,6 +195,68 @@ class BenchTest {
         TransportBox whole = TransportBox.of(Airframe.of(designs.get(3)), new CarSpace(1.1, 0.8, 0.5, true));
         assertThat(whole.longest()).isCloseTo(2.0, within(0.01));
         assertThat(whole.margin()).isNegative();
+    }
+
+    @Test
+    void aWingFoldedInTwoPacksHalfAsLongAndTwiceAsThick() {
+        Design open = Arrangements.of("folding wing");
+        Design whole = Records.with(open, "wing.build.joint", WingJoint.ONE_PIECE);
+        double span = open.wing().planform().span();
+        double chord = open.wing().planform().rootChord();
+        double body = Airframe.of(open).body().length();
+        CarSpace low = new CarSpace(1.2, 1.0, 0.12 * chord * 1.99, false);
+
+        assertThat(TransportBox.of(Airframe.of(whole), TestAeroplanes.CAR).longest())
+                .isCloseTo(span, within(ROUNDING));
+        assertThat(TransportBox.of(Airframe.of(open), TestAeroplanes.CAR).longest())
+                .isCloseTo(Math.max(0.5 * span, body), within(0.05));
+        assertThat(TransportBox.of(Airframe.of(open), low).margin()).isNegative();
+    }
+
+    @Test
+    void aFinThatFoldsTakesItsHeightOffTheBody() {
+        Design folding = Arrangements.of("folding fin");
+        Design fixed = Records.with(folding, "tail.fin.joint", FinJoint.FIXED);
+        CarSpace flat = new CarSpace(2, 2, 0.2, true);
+        double gained = TransportBox.of(Airframe.of(folding), flat).margin()
+                - TransportBox.of(Airframe.of(fixed), flat).margin();
+        assertThat(gained).isBetween(0.10, 0.18);
+        // Taped, not glued, along both sides of its root.
+        CutPart hinged = fin(folding);
+        assertThat(hinged.glue()).isZero();
+        assertThat(hinged.tape()).isCloseTo(fin(fixed).glue(), within(ROUNDING));
+    }
+
+    private static CutPart fin(Design design) {
+        return FlatPatterns.of(Airframe.of(design)).cut().stream()
+                .filter(part -> part.name().equals("fin"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aReplaceableNoseIsAShellOfItsOwn() {
+        Design nosed = Records.with(Arrangements.of("two bays"), "body.length", 0.7);
+        Design fixed = Records.with(nosed, "body.nose", Nose.FIXED);
+        PartsList parts = FlatPatterns.of(Airframe.of(nosed));
+        assertThat(parts.cut()).anySatisfy(part -> {
+            assertThat(part.name()).isEqualTo("nose");
+            assertThat(part.pattern().length()).isCloseTo(nosed.body().nosePiece(), within(ROUNDING));
+        });
+        // The same shell in two, and two tongues more.
+        double tongues = 2 * 0.060 * Airframe.of(nosed).body().insideHeight();
+        assertThat(parts.area()).isCloseTo(FlatPatterns.of(Airframe.of(fixed)).area() + tongues, within(ROUNDING));
+    }
+
+    @Test
+    void smallFittingsArePricedByTheWorkshop() {
+        Design plain = TestAeroplanes.trainer(1.2);
+        Airframe airframe = Airframe.of(plain);
+        SmallFittings small = SmallFittings.of(airframe);
+        assertThat(small.linkages()).isEqualTo(4);
+        Mission dear = Records.scaled(TestAeroplanes.mission(), "workshop.linkagePrice", 2);
+        assertThat(cost(plain, dear, Factors.NOMINAL) - cost(plain, TestAeroplanes.mission(), Factors.NOMINAL))
+                .isCloseTo(4 * 0.8, within(ROUNDING));
     }
 
     @Test

@@ -74,7 +74,7 @@ class MassBreakdownTest {
 
     /** Of parts in the trainer, without allowance. */
     private double weightOf(PartsList parts, Factors factors) {
-        Workshop bare = new Workshop(0.002, 0, 0.0076, 0, 1, 1, 1, 1, 1, 1, 0);
+        Workshop bare = new Workshop(0.002, 0, 0.0076, 0, 0, 0, 0, 0, 1, 1, 1, 1, 1, 1, 0);
         PartsList none = new PartsList(List.of(), List.of());
         return MassBreakdown.of(airframe, parts, bare, factors).mass()
                 - MassBreakdown.of(airframe, none, bare, factors).mass();

@@ -141,7 +141,7 @@ class WingBeamTest {
         WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP);
         double chord = (0.022 + 2 * 4.8e-3) / 0.12;
         assertThat(beam.webHeight(chord)).isCloseTo(0.022, within(ROUNDING));
-        WingStress stress = new WingStress(0, 15.7, 0, 0, 0, 0);
+        WingStress stress = new WingStress(0, 15.7, 0, 0, 0, 0, 0);
         double reserve = WingReserve.shear(stress, beam, chord, Examples.BOARD, Factors.NOMINAL);
         assertThat(0.5 * Examples.BOARD.faceStrength() / reserve / 1e6).isCloseTo(2.4, within(0.05));
     }

@@ -50,6 +50,7 @@ final class AppraisalText {
         text.polar();
         text.power();
         text.bill();
+        text.out.append(BuildText.of(appraisal, show));
         text.cautions();
         return text.out.toString();
     }

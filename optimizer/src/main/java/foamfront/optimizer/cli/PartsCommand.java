@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,6 +40,9 @@ final class PartsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "TEXT", arity = "0..*", description = "only parts whose row has all of these words")
     private List<String> words = List.of();
 
+    @Mixin
+    private StripSag strip = new StripSag();
+
     PartsCommand(Console console) {
         this.console = console;
     }
@@ -49,6 +53,10 @@ final class PartsCommand implements Callable<Integer> {
             throw new InputException("foamfront: " + folder + " is no folder.", "Name a folder of catalogue tables.");
         }
         Catalogue catalogue = folder == null ? CatalogueReader.standard() : CatalogueReader.folder(folder);
+        if (strip.asked()) {
+            console.out().print(strip.answer(catalogue));
+            return Exit.FINE;
+        }
         List<Part> parts = catalogue.parts();
         int count = 0;
         for (String sheet : kinds()) {

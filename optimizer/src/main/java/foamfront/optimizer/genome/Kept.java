@@ -87,7 +87,9 @@ public final class Kept {
                 kept("wing", other.joint(), open.joints()),
                 kept("wing", other.spar(), open.spars()),
                 kept("wing", other.holdDown(), open.holdDowns()),
-                kept("controls", other.controls(), open.controls()));
+                kept("controls", other.controls(), open.controls()),
+                kept("body", other.nose(), open.noses()),
+                kept("tail", other.finJoint(), open.finJoints()));
     }
 
     private Stock stock() {

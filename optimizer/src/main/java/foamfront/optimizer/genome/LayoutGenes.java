@@ -2,6 +2,7 @@ package foamfront.optimizer.genome;
 
 import foamfront.model.design.Arrangement;
 import foamfront.model.design.BodyKind;
+import foamfront.model.design.Combination;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Covering;
 import foamfront.model.design.FinJoint;
@@ -39,7 +40,9 @@ final class LayoutGenes {
         SPAR("kind of spar"),
         HOLD_DOWN("hold-down"),
         COVERING("covering"),
-        TIPS("wing tips");
+        TIPS("wing tips"),
+        NOSE("nose"),
+        FIN_JOINT("fin joint");
 
         /** Digits up to this one are the layout, those after it how it is made. */
         static final Digit LAST_OF_LAYOUT = UNDERCARRIAGE;
@@ -52,7 +55,7 @@ final class LayoutGenes {
     }
 
     /** More combinations than this are no table any more. */
-    private static final int MOST = 1 << 20;
+    private static final int MOST = 1 << 22;
 
     private final List<List<?>> options;
     private final int[] levels;
@@ -72,7 +75,9 @@ final class LayoutGenes {
                 kinds.spars(),
                 kinds.holdDowns(),
                 kinds.coverings(),
-                kinds.tips());
+                kinds.tips(),
+                kinds.noses(),
+                kinds.finJoints());
         levels = options.stream().mapToInt(List::size).toArray();
         weights = new int[levels.length];
         long product = 1;
@@ -128,11 +133,11 @@ final class LayoutGenes {
                 wing.height(),
                 (TailKind) choice(Digit.TAIL, digits),
                 (BodyKind) choice(Digit.BODY, digits),
-                Nose.FIXED,
+                (Nose) choice(Digit.NOSE, digits),
                 (PowerKind) choice(Digit.POWER, digits),
                 (UndercarriageKind) choice(Digit.UNDERCARRIAGE, digits),
                 (WingTips) choice(Digit.TIPS, digits),
-                FinJoint.FIXED,
+                (FinJoint) choice(Digit.FIN_JOINT, digits),
                 (Covering) choice(Digit.COVERING, digits),
                 (SectionKind) choice(Digit.SECTION, digits),
                 (WingJoint) choice(Digit.JOINT, digits),
@@ -152,7 +157,7 @@ final class LayoutGenes {
         int[] digits = new int[levels.length];
         for (int code = 0; code < count; code++) {
             read(code, digits);
-            if (arrangement(digits).refusal() == null) {
+            if (Combination.refusal(arrangement(digits)) == null) {
                 table[code] = code;
                 reached.add(code);
             }

@@ -63,6 +63,8 @@ final class Reading {
             case HOLD_DOWN -> layout.holdDown();
             case COVERING -> layout.covering();
             case TIPS -> layout.tips();
+            case NOSE -> layout.nose();
+            case FIN_JOINT -> layout.finJoint();
         };
     }
 

@@ -157,6 +157,10 @@ public final class PartSheets {
         rate(heads, cells, "tape price per m [USD]", workshop.tapePrice());
         rate(heads, cells, "glue linear mass [g/m]", Unit.GRAM_PER_METRE.fromSi(workshop.glueLinearMass()));
         rate(heads, cells, "glue price per kg [USD]", workshop.gluePrice());
+        rate(heads, cells, "linkage price [USD]", workshop.linkagePrice());
+        rate(heads, cells, "power fittings price [USD]", workshop.powerFittingsPrice());
+        rate(heads, cells, "strap price [USD]", workshop.strapPrice());
+        rate(heads, cells, "band price [USD]", workshop.bandPrice());
         rate(heads, cells, "cut rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.cutRate()));
         rate(heads, cells, "fold rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.foldRate()));
         rate(heads, cells, "glue rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.glueRate()));

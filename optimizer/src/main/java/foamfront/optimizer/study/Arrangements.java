@@ -30,7 +30,9 @@ public record Arrangements(
         List<WingJoint> joints,
         List<SparKind> spars,
         List<HoldDown> holdDowns,
-        List<ControlLayout> controls) {
+        List<ControlLayout> controls,
+        List<Nose> noses,
+        List<FinJoint> finJoints) {
     public Arrangements {
         wings = List.copyOf(wings);
         tails = List.copyOf(tails);
@@ -44,6 +46,8 @@ public record Arrangements(
         spars = List.copyOf(spars);
         holdDowns = List.copyOf(holdDowns);
         controls = List.copyOf(controls);
+        noses = List.copyOf(noses);
+        finJoints = List.copyOf(finJoints);
     }
 
     /** How many layouts the choices make, impossible ones included. */
@@ -61,7 +65,9 @@ public record Arrangements(
                 joints,
                 spars,
                 holdDowns,
-                controls)) {
+                controls,
+                noses,
+                finJoints)) {
             count *= list.size();
         }
         return count;
@@ -70,6 +76,8 @@ public record Arrangements(
     /** Layout number {@code index} of {@link #count}; the last list runs fastest. */
     public Arrangement at(long index) {
         Dial dial = new Dial(index);
+        FinJoint finJoint = dial.next(finJoints);
+        Nose nose = dial.next(noses);
         ControlLayout control = dial.next(controls);
         HoldDown holdDown = dial.next(holdDowns);
         SparKind spar = dial.next(spars);
@@ -87,11 +95,11 @@ public record Arrangements(
                 wing.height(),
                 tail,
                 body,
-                Nose.FIXED,
+                nose,
                 power,
                 undercarriage,
                 tip,
-                FinJoint.FIXED,
+                finJoint,
                 covering,
                 section,
                 joint,

@@ -4,7 +4,9 @@ import foamfront.model.design.BodyKind;
 import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Covering;
+import foamfront.model.design.FinJoint;
 import foamfront.model.design.HoldDown;
+import foamfront.model.design.Nose;
 import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
@@ -38,7 +40,9 @@ final class ArrangementsReader {
             List.of(WingJoint.ONE_PIECE),
             List.of(SparKind.values()),
             List.of(HoldDown.values()),
-            List.of(ControlLayout.RUDDER_ELEVATOR));
+            List.of(ControlLayout.RUDDER_ELEVATOR),
+            List.of(Nose.FIXED),
+            List.of(FinJoint.FIXED));
 
     private ArrangementsReader() {}
 
@@ -59,7 +63,9 @@ final class ArrangementsReader {
                 choices(fields, StudyKeys.WING_JOINT, WingJoint.values(), STANDING.joints()),
                 choices(fields, StudyKeys.SPAR, SparKind.values(), STANDING.spars()),
                 choices(fields, StudyKeys.HOLD_DOWN, HoldDown.values(), STANDING.holdDowns()),
-                choices(fields, StudyKeys.CONTROLS, ControlLayout.values(), STANDING.controls()));
+                choices(fields, StudyKeys.CONTROLS, ControlLayout.values(), STANDING.controls()),
+                choices(fields, StudyKeys.NOSE, Nose.values(), STANDING.noses()),
+                choices(fields, StudyKeys.FIN_JOINT, FinJoint.values(), STANDING.finJoints()));
         if (read.possible().isEmpty()) {
             file.fault(
                     StudyKeys.ARRANGEMENTS_KEY,

@@ -5,7 +5,9 @@ import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Covering;
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.FinJoint;
 import foamfront.model.design.HoldDown;
+import foamfront.model.design.Nose;
 import foamfront.model.design.Place;
 import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
@@ -93,6 +95,8 @@ public final class StudyKeys {
     static final Key SPAR = choices("spar", SparKind.values(), "board strip and stock");
     static final Key HOLD_DOWN = choices("hold-down", HoldDown.values(), "glued and rubber bands");
     static final Key CONTROLS = choices("controls", ControlLayout.values(), "rudder-elevator");
+    static final Key NOSE = choices("nose", Nose.values(), "fixed");
+    static final Key FIN_JOINT = choices("fin joint", FinJoint.values(), "fixed");
     static final KeyTable ARRANGEMENTS = KeyTable.of(
             "The layouts the search may take.",
             WING,
@@ -106,7 +110,9 @@ public final class StudyKeys {
             WING_JOINT,
             SPAR,
             HOLD_DOWN,
-            CONTROLS);
+            CONTROLS,
+            NOSE,
+            FIN_JOINT);
 
     // dimensions
     static final KeyTable VARY = new KeyTable("Dimensions the search chooses, each from a range.", dimensions(true));

@@ -60,6 +60,9 @@ class CliTest {
         Run text = Run.of("appraise", "seed-dropper#1", "--out", out);
         assertThat(text.code()).isZero();
         assertThat(text.out()).contains("every limit holds", "Balance point", "to spare", "Shopping list", "C_L");
+        assertThat(text.out())
+                .contains(
+                        "in four builds of five", "Moments of inertia", "Sheets of", "A landing on the nose", "% expo");
         Run run = Run.of("appraise", out + "/seed-dropper/001#1", "--json");
         JsonNode json = new ObjectMapper().readTree(run.out());
         JsonNode front = new ObjectMapper()

@@ -4,7 +4,9 @@ import foamfront.model.design.BodyKind;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Covering;
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.FinJoint;
 import foamfront.model.design.HoldDown;
+import foamfront.model.design.Nose;
 import foamfront.model.design.Place;
 import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
@@ -131,13 +133,15 @@ public final class Studies {
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
                 List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
-                List.of(Covering.values()),
+                List.of(Covering.BARE, Covering.BOTH_FACES),
                 List.of(WingTips.values()),
                 List.of(SectionKind.values()),
-                List.of(WingJoint.ONE_PIECE, WingJoint.PLUG_IN),
+                List.of(WingJoint.values()),
                 List.of(SparKind.BOARD_STRIP, SparKind.STOCK),
                 List.of(HoldDown.GLUED, HoldDown.RUBBER_BANDS),
-                List.of(ControlLayout.RUDDER_ELEVATOR, ControlLayout.AILERONS, ControlLayout.ELEVONS));
+                List.of(ControlLayout.RUDDER_ELEVATOR, ControlLayout.AILERONS, ControlLayout.ELEVONS),
+                List.of(Nose.values()),
+                List.of(FinJoint.values()));
     }
 
     private static Stock stock() {

@@ -1,0 +1,34 @@
+package foamfront.model.fabrication;
+
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Servos;
+import foamfront.model.design.FinJoint;
+import foamfront.model.design.HoldDown;
+import foamfront.model.design.Nose;
+import foamfront.model.design.Wing;
+import foamfront.model.design.WingJoint;
+
+/**
+ * Small things bought by the handful, which no catalogue row stands for: counted here, weighed where the equipment is,
+ * priced by the workshop's table.
+ *
+ * @param linkages horn, pushrod and lead of each servo, and a biplane's links to its upper wing
+ * @param powerSets leads, firewall plate and screws of each motor
+ * @param straps round the battery
+ * @param bandSets rubber bands with their pegs or hooks: a banded wing, a folding one, a replaceable nose
+ * @param hinges fins that fold: nothing is bought for them, but each is fitted
+ */
+public record SmallFittings(int linkages, int powerSets, int straps, int bandSets, int hinges) {
+    public static SmallFittings of(Airframe airframe) {
+        var design = airframe.design();
+        Servos servos = airframe.servos();
+        int links = design.wing() instanceof Wing.Biplane ? servos.wing() : 0;
+        var build = design.wing().build();
+        int bands = (build.holdDown() == HoldDown.RUBBER_BANDS ? 1 : 0)
+                + (build.joint() == WingJoint.FOLDING ? 1 : 0)
+                + (design.body().nose() == Nose.REPLACEABLE ? 1 : 0);
+        int hinges =
+                design.tail().finJoint() == FinJoint.FOLDING ? airframe.fins().size() : 0;
+        return new SmallFittings(servos.total() + links, design.power().motors(), 1, bands, hinges);
+    }
+}

@@ -1,0 +1,76 @@
+package foamfront.model.fabrication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foamfront.model.mission.CarSpace;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RoomTest {
+    private static final CarSpace CAR = new CarSpace(1.0, 0.5, 0.4, false);
+
+    @Test
+    void alongTheSidesTheTightestDifferenceIsLeft() {
+        assertThat(Room.beside(CAR, 0.3, 0.9, 0.45)).isCloseTo(0.05, within(1e-12));
+        assertThat(Room.beside(CAR, 0.45, 0.3, 0.9)).isCloseTo(0.05, within(1e-12));
+        assertThat(Room.beside(CAR, 0.6, 0.6, 0.6)).isCloseTo(-0.2, within(1e-4));
+    }
+
+    /**
+     * Known answers: a line fits a diagonal, √(1 + 0.25) = 1.1180; a square's greatest strip at 45° is √2 a − q long, as
+     * extents (p + q) / √2 = a show.
+     */
+    @ParameterizedTest(name = "{2} by {3} in {0} by {1}")
+    @CsvSource({
+        "1.0, 0.5, 1.1180, 0.00001, true",
+        "1.0, 0.5, 1.1181, 0.00001, false",
+        "1.0, 1.0, 1.2142, 0.2, true",
+        "1.0, 1.0, 1.2143, 0.2, false",
+        "0.5, 1.0, 0.5, 1.0, true",
+        "0.5, 1.0, 0.501, 1.0, false"
+    })
+    void aRectangleGoesIntoAnotherAslant(double u, double v, double p, double q, boolean fits) {
+        assertThat(Room.flat(u, v, p, q)).isEqualTo(fits);
+    }
+
+    /** A rectangle at angle t spans p cos t + q sin t by p sin t + q cos t: tried at 20 000 angles. */
+    @ParameterizedTest(name = "seed {0}")
+    @CsvSource({"1", "2", "3"})
+    void agreesWithTurningInSmallSteps(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 60; i++) {
+            double a = random.nextDouble(0.4, 1.2);
+            double b = random.nextDouble(0.3, a);
+            double p = random.nextDouble(0.2, 1.5);
+            double q = random.nextDouble(0.02, p);
+            double least = Double.POSITIVE_INFINITY;
+            for (int k = 0; k <= 20_000; k++) {
+                double t = 0.5 * Math.PI * k / 20_000;
+                double wide = p * StrictMath.cos(t) + q * StrictMath.sin(t);
+                double deep = p * StrictMath.sin(t) + q * StrictMath.cos(t);
+                least = Math.min(least, Math.max(wide - a, deep - b));
+            }
+            if (Math.abs(least) > 1e-4) {
+                assertThat(Room.flat(a, b, p, q))
+                        .as(a + " " + b + " " + p + " " + q)
+                        .isEqualTo(least < 0);
+            }
+        }
+    }
+
+    @Test
+    void whatOnlyGoesInAslantLeavesNothingAndGradesOnFromThere() {
+        // 1.05 m by 50 mm in the face of 1.0 by 0.5 m
+        assertThat(Room.beside(CAR, 1.05, 0.05, 0.05)).isZero();
+        double before = 0;
+        for (double length = 1.06; length < 1.5; length += 0.02) {
+            double room = Room.beside(CAR, length, 0.1, 0.1);
+            assertThat(room).isLessThanOrEqualTo(before + 1e-4);
+            before = room;
+        }
+        assertThat(before).isBetween(-0.5, -0.3);
+    }
+}
