@@ -71,7 +71,13 @@ public final class Arrangements {
         all.put("folding wing", Records.with(strip, "wing.build.joint", WingJoint.FOLDING));
         all.put("folding fin", Records.with(trainer, "tail.fin.joint", FinJoint.FOLDING));
         all.put("broken wing", Records.with(trainer, "wing.planform", broken()));
+        all.put("flaps", flapped(Objects.requireNonNull(all.get("tail wheel")), FlapKind.FLAPS));
+        all.put("flaperons", flapped(trainer, FlapKind.FLAPERONS));
         return all;
+    }
+
+    private static Design flapped(Design design, FlapKind kind) {
+        return Records.with(design, "controls", new Controls(true, true, kind, 0.45, 0.25, 0.35, 0.4, 0.4, 0.25));
     }
 
     /** A shoulder-high body round a 64 mm fan on 3 cells. */

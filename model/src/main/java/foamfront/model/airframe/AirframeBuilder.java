@@ -93,14 +93,14 @@ final class AirframeBuilder {
         double inner = 1 - controls.aileronSpan();
         if (controls.ailerons()) {
             boolean tailless = kind == WingKind.FLYING_WING || kind == WingKind.DELTA;
+            Control.Kind turns = tailless
+                    ? Control.Kind.ELEVON
+                    : controls.flaps() == FlapKind.FLAPERONS ? Control.Kind.FLAPERON : Control.Kind.AILERON;
             list.add(new Control(
-                    tailless ? Control.Kind.ELEVON : Control.Kind.AILERON,
-                    controls.aileronChord(),
-                    inner,
-                    kind == WingKind.DELTA ? DELTA_ELEVON_END : 1));
+                    turns, controls.aileronChord(), inner, kind == WingKind.DELTA ? DELTA_ELEVON_END : 1));
         }
-        if (controls.flaps() == FlapKind.FLAPS && inner > 0.15) {
-            list.add(new Control(Control.Kind.FLAP, controls.aileronChord(), 0.1, inner));
+        if (controls.flaps() == FlapKind.FLAPS) {
+            list.add(new Control(Control.Kind.FLAP, controls.flapChord(), Controls.FLAP_ROOT, controls.flapEnd()));
         }
         return list;
     }

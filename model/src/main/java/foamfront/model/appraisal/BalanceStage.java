@@ -12,11 +12,14 @@ import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Controls;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.UndercarriageKind;
+import foamfront.model.flight.FlapSetting;
 import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
+import foamfront.model.flight.HighLift;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.Balance;
 import foamfront.model.mission.Bound;
@@ -71,6 +74,8 @@ final class BalanceStage {
         w.set(Measure.STALL_SPEED, w.flight.stallSpeed());
         w.set(Measure.MAXIMUM_LIFT, w.flight.maximumLift());
         w.set(Measure.TRIM_TRAVEL, Math.abs(w.flight.elevatorAtStall()) / Handling.FULL_TRAVEL);
+        w.set(Measure.STALL_PLACE, w.flight.stallPlace());
+        flaps(w);
         handling(w);
     }
 
@@ -82,6 +87,23 @@ final class BalanceStage {
         }
         double attitude = GroundAttitude.most(w.airframe, wheel, w.balance.x());
         return edge.upTo(attitude + w.lifting.liftCoefficient(0, 0, 0) / w.lifting.liftSlope());
+    }
+
+    /** Landing flaps: what they do to stall and trim. */
+    private static void flaps(Workbench w) {
+        FlapKind kind = w.design.controls().flaps();
+        if (kind == FlapKind.NONE) {
+            w.set(Measure.LANDING_STALL_SPEED, w.flight.stallSpeed());
+            w.rule(Measure.FLAP_TRIM);
+            return;
+        }
+        HighLift landing = w.flight.lowered(FlapSetting.LANDING.deflection(kind));
+        w.set(Measure.LANDING_STALL_SPEED, landing.stallSpeed());
+        double lift = w.flight.liftCoefficient(Performance.CRUISE * landing.stallSpeed());
+        w.set(Measure.FLAP_TRIM, Math.abs(landing.elevator(lift) - w.flight.elevator(lift)) / Handling.FULL_TRAVEL);
+        w.set(
+                Measure.TRIM_TRAVEL,
+                Math.max(w.get(Measure.TRIM_TRAVEL), Math.abs(landing.elevatorAtStall()) / Handling.FULL_TRAVEL));
     }
 
     private static void solveLift(Workbench w) {
@@ -103,7 +125,7 @@ final class BalanceStage {
             w.sections.add(
                     new SectionLift(polar.zeroLiftAngle(), polar.slopeRatio(logReynolds), polar.momentCoefficient()));
         }
-        w.lifting.solve(surfaces, w.sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
+        w.lifting.solve(surfaces, w.sections, PlainFlap.SMALL_ANGLE_EFFICIENCY);
     }
 
     /** A pusher is thrown by the body under its balance point, with the propeller behind the hand. */
@@ -160,8 +182,16 @@ final class BalanceStage {
             double lift = w.flight.liftCoefficient(Performance.SAFE * w.flight.stallSpeed());
             travel = Math.max(0, travel - Math.abs(w.flight.elevator(lift)));
         }
-        w.rollPower = travel * PlainFlap.efficiency(Handling.FULL_TRAVEL) * lateral.aileronPower();
+        double droop = w.design.controls().flaps() == FlapKind.FLAPERONS
+                ? FlapSetting.LANDING.deflection(FlapKind.FLAPERONS)
+                : 0;
+        w.rollPower = travel / Handling.FULL_TRAVEL * differential(droop) * lateral.aileronPower();
         w.set(Measure.ROLL_RESPONSE, -w.rollPower / lateral.rollDamping());
+    }
+
+    /** Half the difference of what both ailerons are worth at full travel about a droop, rad: one goes down into separation. */
+    private static double differential(double droop) {
+        return 0.5 * (PlainFlap.worth(droop + Handling.FULL_TRAVEL) - PlainFlap.worth(droop - Handling.FULL_TRAVEL));
     }
 
     /** What full rudder does: C_n and C_l. */

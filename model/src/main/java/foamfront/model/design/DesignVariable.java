@@ -44,6 +44,8 @@ public enum DesignVariable {
     BODY_HEIGHT("body height", MILLIMETRE, 30, 300, "the body's width"),
     AILERON_SPAN("aileron span", RATIO, 0.1, 0.95, "0.4 of the semispan"),
     AILERON_CHORD("aileron chord", RATIO, 0.08, 0.45, "0.22 of the wing's chord"),
+    FLAP_SPAN("flap span", RATIO, 0.1, 0.9, "0.4 of the semispan, from the body outwards, as far as ailerons leave"),
+    FLAP_CHORD("flap chord", RATIO, 0.08, 0.45, "0.25 of the wing's chord"),
     ELEVATOR_CHORD("elevator chord", RATIO, 0.1, 1, "0.35 of the tail's chord"),
     RUDDER_CHORD("rudder chord", RATIO, 0.1, 1, "0.4 of the fin's chord");
 

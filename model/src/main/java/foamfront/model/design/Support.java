@@ -14,9 +14,7 @@ public final class Support {
             Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
             Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
             Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
-            Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),
-            Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),
-            Map.entry(ControlLayout.FLAPERONS, "flaps are not computed yet"));
+            Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"));
 
     private Support() {}
 

@@ -17,6 +17,8 @@ public final class WorkshopRules {
     /** Fins of a wing without a tail, one a side (common practice). */
     public static final int TAILLESS_FINS = 2;
 
+    static final double FLAP_SPAN = 0.4;
+    static final double FLAP_CHORD = 0.25;
     private static final double TWIN_CLEARANCE = 0.025;
 
     private WorkshopRules() {}
@@ -85,6 +87,8 @@ public final class WorkshopRules {
             case BODY_HEIGHT -> of(values, DesignVariable.BODY_WIDTH);
             case AILERON_SPAN -> 0.4;
             case AILERON_CHORD -> 0.22;
+            case FLAP_SPAN -> FLAP_SPAN;
+            case FLAP_CHORD -> FLAP_CHORD;
             case ELEVATOR_CHORD -> 0.35;
             case RUDDER_CHORD -> 0.4;
         };

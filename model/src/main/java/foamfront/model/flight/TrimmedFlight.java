@@ -11,6 +11,7 @@ import foamfront.model.factors.Spread;
 import foamfront.model.propulsion.Slipstream;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,9 +28,6 @@ import org.jspecify.annotations.Nullable;
  * <p>Belongs to one worker; what it says stands until the next {@link #prepare}. Nothing is allocated after construction.
  */
 public final class TrimmedFlight {
-    /** Fixed-point steps for the stall speed: maximum lift changes slowly with speed, so each step gains a digit. */
-    private static final int STALL_STEPS = 6;
-
     /** A balance point that moves less than this stays, m. */
     private static final double LEAST_SHIFT = 1e-6;
 
@@ -53,10 +51,15 @@ public final class TrimmedFlight {
     private int streams = 1;
     private @Nullable ParasiteDrag drags;
 
-    private double maximumLift;
-    private double stallSpeed;
-    private double stallPlace;
-    private double elevatorAtStall;
+    private final StallPoint stall = new StallPoint();
+    private final DoubleUnaryOperator vortices = this::withVortices;
+    private final HighLift highLift = new HighLift(this);
+    private List<Surface> surfaces = List.of();
+    private SectionPolar[] polars = new SectionPolar[0];
+    private double balanceX;
+    private double forwardX;
+    private double bodyMoment;
+    private double viscosity;
 
     private double cleanDrag;
     private double profile;
@@ -103,30 +106,31 @@ public final class TrimmedFlight {
         this.drags = drags;
         // A delta's fins stand on its tips, too short there for winglets.
         inducedShare = edge == null ? Winglets.inducedShare(Winglets.heightOverSpan(surfaces)) : 1;
+        viscosity = air.kinematicViscosity();
+        this.surfaces = surfaces;
+        this.polars = polars;
+        this.balanceX = balanceX;
+        this.forwardX = Math.min(forwardX, balanceX);
+        this.bodyMoment = bodyMoment;
         trim.solve(lifting, balanceX, bodyMoment);
-        strips.lay(lifting, surfaces, polars, trim, air.kinematicViscosity(), factors);
+        strips.lay(lifting, surfaces, polars, trim, 0, viscosity, factors);
         if (edge != null) {
             vortexTrim.solve(lifting, edge, balanceX, bodyMoment);
-            forwardVortexTrim.solve(lifting, edge, Math.min(balanceX, forwardX), bodyMoment);
+            forwardVortexTrim.solve(lifting, edge, this.forwardX, bodyMoment);
         }
         if (balanceX - forwardX < LEAST_SHIFT) {
-            stall(trim, strips);
+            stall.find(trim, strips, weight, density, reference, vortices);
         } else {
             forwardTrim.solve(lifting, forwardX, bodyMoment);
-            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, air.kinematicViscosity(), factors);
-            stall(forwardTrim, forwardStrips);
+            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, 0, viscosity, factors);
+            stall.find(forwardTrim, forwardStrips, weight, density, reference, vortices);
         }
     }
 
-    private void stall(TrimLine line, Strips along) {
-        double speed = StrictMath.sqrt(2 * weight / (density * reference));
-        for (int step = 0; step < STALL_STEPS; step++) {
-            maximumLift = withVortices(along.liftAtFirstStall(StrictMath.log(speed)));
-            speed = Math.sqrt(2 * weight / (density * reference * maximumLift));
-        }
-        stallSpeed = speed;
-        stallPlace = along.stallPlace();
-        elevatorAtStall = edge == null ? line.elevator(maximumLift) : forwardVortexTrim.elevator(maximumLift);
+    /** The same aeroplane with flaps let down to a deflection (rad); stands until the next such call. */
+    public HighLift lowered(double deflection) {
+        highLift.lower(lifting, surfaces, polars, balanceX, forwardX, bodyMoment, deflection);
+        return highLift;
     }
 
     /** Maximum lift of attached flow raised to that of the vortices, in proportion to their share. */
@@ -151,12 +155,12 @@ public final class TrimmedFlight {
     public double drag(double speed, double lift) {
         double logSpeed = StrictMath.log(speed);
         profile = strips.dragArea(lift, logSpeed) / reference;
-        induced = inducedShare * lifting.inducedDrag(trim.incidence(lift), trim.elevator(lift), 0);
+        induced = inducedDrag(lift);
         if (edge != null) {
             profile += edge.share() * (strips.idleDragArea(logSpeed) / reference - profile);
             induced += edge.share() * (vortexTrim.normalForceDrag(lift) - induced);
         }
-        parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
+        parasite = parasiteDrag(logSpeed);
         cleanDrag = 0.5 * density * speed * speed * reference * (profile + induced + parasite);
         return cleanDrag;
     }
@@ -220,7 +224,20 @@ public final class TrimmedFlight {
     public double greatestLiftShare(double speed) {
         double lift = liftCoefficient(speed);
         double attached = strips.greatestLiftShare(lift, StrictMath.log(speed));
-        return edge == null ? attached : attached + edge.share() * (lift / maximumLift - attached);
+        return edge == null ? attached : attached + edge.share() * (lift / maximumLift() - attached);
+    }
+
+    /** Induced drag coefficient trimmed at a lift coefficient, flaps up. */
+    public double inducedDrag(double lift) {
+        return inducedDrag(incidence(lift), elevator(lift), 0);
+    }
+
+    double inducedDrag(double alpha, double elevator, double flap) {
+        return inducedShare * lifting.inducedDrag(alpha, elevator, flap);
+    }
+
+    double parasiteDrag(double logSpeed) {
+        return factors.parasiteDrag() * drags(logSpeed) / reference;
     }
 
     private double drags(double logSpeed) {
@@ -255,22 +272,28 @@ public final class TrimmedFlight {
 
     /** Elevator (elevon) trimmed at maximum lift, trailing edge down positive, rad. */
     public double elevatorAtStall() {
-        return elevatorAtStall;
+        return edge == null ? stall.elevator() : forwardVortexTrim.elevator(stall.maximumLift());
     }
 
     /** Trimmed maximum lift coefficient, power off. */
     public double maximumLift() {
-        return maximumLift;
+        return stall.maximumLift();
+    }
+
+    /** The same at the Reynolds numbers of a speed, m/s. */
+    double maximumLift(double speed) {
+        boolean apart = balanceX - forwardX >= LEAST_SHIFT;
+        return (apart ? forwardStrips : strips).liftAtFirstStall(StrictMath.log(speed));
     }
 
     /** m/s. */
     public double stallSpeed() {
-        return stallSpeed;
+        return stall.speed();
     }
 
     /** Where the stall begins, fraction of the semispan. */
     public double stallPlace() {
-        return stallPlace;
+        return stall.place();
     }
 
     /** Power-off drag that the last {@link #drag} or {@link #poweredDrag} found, N. */
@@ -296,6 +319,14 @@ public final class TrimmedFlight {
     /** N. */
     public double weight() {
         return weight;
+    }
+
+    double kinematicViscosity() {
+        return viscosity;
+    }
+
+    Factors factors() {
+        return factors;
     }
 
     /** kg/m³. */

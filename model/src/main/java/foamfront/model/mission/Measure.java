@@ -41,7 +41,12 @@ public enum Measure {
             "stall speed",
             Unit.METRE_PER_SECOND,
             LOWER,
-            "least level speed, trimmed at the foremost balance point, power off"),
+            "least level speed, trimmed at the foremost balance point, power off, flaps up"),
+    LANDING_STALL_SPEED(
+            "landing stall speed",
+            Unit.METRE_PER_SECOND,
+            LOWER,
+            "the same with flaps let down for landing; without flaps the stall speed itself"),
     CRUISE_SPEED(
             "cruise speed",
             Unit.METRE_PER_SECOND,
@@ -56,10 +61,18 @@ public enum Measure {
             "top speed over stall speed, or over 4/3 of the wind where that is more"),
     CLIMB_RATE("climb rate", Unit.METRE_PER_SECOND, HIGHER, "best steady climb at full throttle, battery at 30 %"),
     GLIDE_RATIO("glide ratio", Unit.RATIO, HIGHER, "best lift over drag, power off"),
+    APPROACH_GLIDE(
+            "approach glide ratio",
+            Unit.RATIO,
+            LOWER,
+            "lift over drag at 1.3 landing stall speeds, motor off, flaps let down: how flat it comes in over the hedge"),
     SINK_RATE("sink rate", Unit.METRE_PER_SECOND, LOWER, "least steady sink, power off"),
     THRUST_TO_WEIGHT("thrust to weight", Unit.RATIO, HIGHER, "static thrust at full throttle over weight"),
     TAKE_OFF_DISTANCE(
-            "take-off distance", Unit.METRE, LOWER, "ground roll to 1.2 stall speeds on the site's surface, still air"),
+            "take-off distance",
+            Unit.METRE,
+            LOWER,
+            "ground roll to 1.2 stall speeds on the site's surface, still air, flaps as for take-off"),
     GROUND_ATTITUDE(
             "ground attitude to spare",
             Unit.DEGREE,
@@ -111,7 +124,12 @@ public enum Measure {
             "elevator at stall",
             Unit.RATIO,
             LOWER,
-            "elevator travel used to trim at maximum lift and the foremost balance point, of full travel"),
+            "elevator travel used to trim at maximum lift and the foremost balance point, flaps up or down, of full travel"),
+    FLAP_TRIM(
+            "elevator for flaps",
+            Unit.RATIO,
+            LOWER,
+            "elevator travel by which landing flaps change trim at 1.3 landing stall speeds, of full travel; with flaps only"),
     ELEVON_TRIM(
             "elevons in cruise",
             Unit.RATIO,
@@ -266,6 +284,11 @@ public enum Measure {
             Unit.RATIO,
             HIGHER,
             "trimmed at the foremost balance point, whole aeroplane, power off"),
+    STALL_PLACE(
+            "stall begins at",
+            Unit.RATIO,
+            LOWER,
+            "fraction of the semispan, flaps up; 0 where the tail lets go first; near the tips it drops a wing"),
     SPAN_EFFICIENCY("span efficiency", Unit.RATIO, HIGHER, "of the whole aeroplane's drag polar, viscous"),
     ZERO_LIFT_DRAG("zero-lift drag coefficient", Unit.RATIO, LOWER, "of the parabola through the drag polar");
 

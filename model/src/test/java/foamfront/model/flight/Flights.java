@@ -39,7 +39,7 @@ final class Flights {
             polars[i] = SectionPolar.of(surface.section(), design.board().thickness(), surface.meanAerodynamicChord());
             sections.add(new SectionLift(polars[i].zeroLiftAngle(), 0.95, polars[i].momentCoefficient()));
         }
-        lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
+        lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY);
         bodyMoment = BodyMoment.pitchSlope(airframe.body(), lifting.referenceArea(), lifting.referenceChord());
         double neutral = -(lifting.momentSlope(0) + bodyMoment) * lifting.referenceChord() / lifting.liftSlope();
         balanceX = Double.isNaN(stated) ? neutral - MARGIN * lifting.referenceChord() : stated;

@@ -47,6 +47,7 @@ final class AppraisalText {
         text.limits();
         text.masses();
         text.surfaces();
+        text.motions();
         text.polar();
         text.power();
         text.bill();
@@ -158,6 +159,10 @@ final class AppraisalText {
 
     private String grams(double mass) {
         return Numbers.fixed(show.unit(Unit.GRAM).fromSi(mass), show == Show.METRIC ? 1 : 2);
+    }
+
+    private void motions() {
+        out.append('\n').append(MotionsText.of(appraisal.motions(), show)).append('\n');
     }
 
     private void surfaces() {

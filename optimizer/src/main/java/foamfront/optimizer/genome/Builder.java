@@ -233,13 +233,17 @@ final class Builder {
 
     private Controls controls() {
         return new Controls(
-                layout.controls() != ControlLayout.RUDDER_ELEVATOR,
+                Genome.hasAilerons(layout.controls()),
                 layout.controls() != ControlLayout.ELEVONS,
-                FlapKind.NONE,
-                of(DesignVariable.AILERON_SPAN),
+                layout.flaps(),
+                layout.flaps() == FlapKind.FLAPS
+                        ? Math.min(of(DesignVariable.AILERON_SPAN), Controls.MOST_AILERON_BESIDE_FLAPS)
+                        : of(DesignVariable.AILERON_SPAN),
                 of(DesignVariable.AILERON_CHORD),
                 of(DesignVariable.ELEVATOR_CHORD),
-                of(DesignVariable.RUDDER_CHORD));
+                of(DesignVariable.RUDDER_CHORD),
+                of(DesignVariable.FLAP_SPAN),
+                of(DesignVariable.FLAP_CHORD));
     }
 
     private List<Load> loads() {

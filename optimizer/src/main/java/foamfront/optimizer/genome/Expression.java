@@ -1,6 +1,7 @@
 package foamfront.optimizer.genome;
 
 import foamfront.model.design.BodyKind;
+import foamfront.model.design.ControlLayout;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
@@ -24,6 +25,9 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
     Expression neutral(Genome genome) {
         if (!Genome.hasAilerons(kind(genome, Digit.CONTROLS))) {
             clear(DesignVariable.AILERON_SPAN, DesignVariable.AILERON_CHORD);
+        }
+        if (kind(genome, Digit.CONTROLS) != ControlLayout.FLAPS) {
+            clear(DesignVariable.FLAP_SPAN, DesignVariable.FLAP_CHORD);
         }
         if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
             clear(DesignVariable.SECTION_THICKNESS);

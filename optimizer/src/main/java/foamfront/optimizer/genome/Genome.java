@@ -40,7 +40,7 @@ public final class Genome {
     /** Loads are weighed to this, kg. */
     private static final double MASS_STEP = 0.005;
 
-    /** Throttle, elevator, rudder, ailerons. */
+    /** Throttle, elevator, rudder, ailerons; a drop takes one more, and so do flaps or ailerons that droop. */
     private static final int CHANNELS = 4;
 
     final Study study;
@@ -89,7 +89,9 @@ public final class Genome {
     }
 
     private static int channels(Study study) {
-        return CHANNELS + (study.payload().stream().anyMatch(PayloadItem::released) ? 1 : 0);
+        return CHANNELS
+                + (study.payload().stream().anyMatch(PayloadItem::released) ? 1 : 0)
+                + (study.arrangements().controls().stream().anyMatch(Genome::needsFlapChannel) ? 1 : 0);
     }
 
     private static int[] filled(int length) {
@@ -125,6 +127,7 @@ public final class Genome {
         }
         List<Condition> when = switch (dimension) {
             case AILERON_SPAN, AILERON_CHORD -> whenAny(Digit.CONTROLS, Genome::hasAilerons);
+            case FLAP_SPAN, FLAP_CHORD -> whenAny(Digit.CONTROLS, controls -> controls == ControlLayout.FLAPS);
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
@@ -185,6 +188,10 @@ public final class Genome {
 
     static boolean hasAilerons(Object controls) {
         return controls != ControlLayout.RUDDER_ELEVATOR;
+    }
+
+    static boolean needsFlapChannel(Object controls) {
+        return controls == ControlLayout.FLAPS || controls == ControlLayout.FLAPERONS;
     }
 
     static boolean isBiplane(Object wing) {

@@ -141,6 +141,8 @@ final class Reading {
             case BODY_HEIGHT -> design.body().height();
             case AILERON_SPAN -> design.controls().aileronSpan();
             case AILERON_CHORD -> design.controls().aileronChord();
+            case FLAP_SPAN -> design.controls().flapSpan();
+            case FLAP_CHORD -> design.controls().flapChord();
             case ELEVATOR_CHORD -> design.controls().elevatorChord();
             case RUDDER_CHORD -> design.controls().rudderChord();
         };

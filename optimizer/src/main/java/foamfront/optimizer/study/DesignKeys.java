@@ -156,6 +156,9 @@ public final class DesignKeys {
     static final Key FLAPS = Key.choice("flaps", FlapKind.values(), "none");
     static final Key AILERON_SPAN = ratio("aileron span", 0.1, 0.95, "0.4 of the semispan");
     static final Key AILERON_CHORD = ratio("aileron chord", 0.08, 0.45, "0.22 of the wing's chord");
+    static final Key FLAP_SPAN =
+            ratio("flap span", 0.1, 0.9, "from the body outwards as far as ailerons leave; 0.4 of the semispan");
+    static final Key FLAP_CHORD = ratio("flap chord", 0.08, 0.45, "0.25 of the wing's chord");
     static final Key ELEVATOR_CHORD = ratio("elevator chord", 0.1, 1, "0.35 of the tail's chord");
     static final Key RUDDER_CHORD = ratio("rudder chord", 0.1, 1, "0.4 of the fin's chord");
     static final KeyTable CONTROLS = KeyTable.of(
@@ -166,6 +169,8 @@ public final class DesignKeys {
             FLAPS,
             AILERON_SPAN,
             AILERON_CHORD,
+            FLAP_SPAN,
+            FLAP_CHORD,
             ELEVATOR_CHORD,
             RUDDER_CHORD);
 

@@ -257,14 +257,25 @@ public final class DesignReader {
         if (!table.yesNo(DesignKeys.ELEVATOR, true)) {
             table.fault(DesignKeys.ELEVATOR, "an aeroplane needs its elevator", "Write yes, or delete the key.");
         }
-        return new Controls(
+        FlapKind flaps = table.choice(DesignKeys.FLAPS, FlapKind.values(), FlapKind.NONE);
+        for (Key key : List.of(DesignKeys.FLAP_SPAN, DesignKeys.FLAP_CHORD)) {
+            if (flaps != FlapKind.FLAPS && table.has(key)) {
+                table.fault(key, "'flaps: " + flaps.words() + "' has none", "Delete the key, or write flaps: flaps.");
+            }
+        }
+        Controls plain = new Controls(
                 ailerons,
                 rudder,
-                table.choice(DesignKeys.FLAPS, FlapKind.values(), FlapKind.NONE),
+                flaps,
                 airframe.dimension(table, DesignKeys.AILERON_SPAN, DesignVariable.AILERON_SPAN),
                 airframe.dimension(table, DesignKeys.AILERON_CHORD, DesignVariable.AILERON_CHORD),
                 airframe.dimension(table, DesignKeys.ELEVATOR_CHORD, DesignVariable.ELEVATOR_CHORD),
                 airframe.dimension(table, DesignKeys.RUDDER_CHORD, DesignVariable.RUDDER_CHORD));
+        return flaps != FlapKind.FLAPS
+                ? plain
+                : plain.withFlaps(
+                        airframe.dimension(table, DesignKeys.FLAP_SPAN, DesignVariable.FLAP_SPAN),
+                        airframe.dimension(table, DesignKeys.FLAP_CHORD, DesignVariable.FLAP_CHORD));
     }
 
     private Radio radio(Rules table) {

@@ -6,6 +6,7 @@ import foamfront.model.design.Controls;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
 import foamfront.model.design.Fin;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Load;
 import foamfront.model.design.Planform;
 import foamfront.model.design.Power;
@@ -193,6 +194,10 @@ public final class DesignWriter {
         choice("flaps", controls.flaps());
         ratio("aileron span", controls.aileronSpan());
         ratio("aileron chord", controls.aileronChord());
+        if (controls.flaps() == FlapKind.FLAPS) {
+            ratio("flap span", controls.flapSpan());
+            ratio("flap chord", controls.flapChord());
+        }
         ratio("elevator chord", controls.elevatorChord());
         ratio("rudder chord", controls.rudderChord());
     }
