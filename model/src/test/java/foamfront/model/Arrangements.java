@@ -58,6 +58,7 @@ public final class Arrangements {
         all.put("V-tail", Records.with(trainer, "tail", new Tail.VTail(plane(trainer, 35 * DEGREE))));
         all.put("T-tail", Records.with(trainer, "tail", new Tail.TTail(plane(trainer, 0), fin())));
         all.put("flying wing", flyingWing(trainer));
+        all.put("delta", delta(trainer));
         all.put("pod and boom", Records.with(trainer, "body", podAndBoom()));
         all.put("two bays", Records.with(trainer, "body", new Body.TwoBayTube(0.86, 0.07, 0.1, Nose.REPLACEABLE)));
         all.put("profile", Records.with(trainer, "body", new Body.ProfileBoard(0.86, 0.0045, 0.07, Nose.FIXED)));
@@ -70,7 +71,13 @@ public final class Arrangements {
         all.put("folding wing", Records.with(strip, "wing.build.joint", WingJoint.FOLDING));
         all.put("folding fin", Records.with(trainer, "tail.fin.joint", FinJoint.FOLDING));
         all.put("broken wing", Records.with(trainer, "wing.planform", broken()));
+        all.put("flaps", flapped(Objects.requireNonNull(all.get("tail wheel")), FlapKind.FLAPS));
+        all.put("flaperons", flapped(trainer, FlapKind.FLAPERONS));
         return all;
+    }
+
+    private static Design flapped(Design design, FlapKind kind) {
+        return Records.with(design, "controls", new Controls(true, true, kind, 0.45, 0.25, 0.35, 0.4, 0.4, 0.25));
     }
 
     /** A shoulder-high body round a 64 mm fan on 3 cells. */
@@ -129,6 +136,19 @@ public final class Arrangements {
         return Records.with(elevons, "tail", new Tail.None(new Fin(2, 0.23, 0.175, 0.8, FinJoint.FIXED)));
     }
 
+    /** A profile board in front, two fins folded up at the tips. */
+    private static Design delta(Design trainer) {
+        Planform plan = new Planform(0.54, 0.46, 0.25, StrictMath.atan2(0.75 * 0.345, 0.27), 0, 0, 0, List.of());
+        Design flat = section(trainer, new WingSection.FlatPlate());
+        Design glued = Records.with(flat, "wing.build.holdDown", HoldDown.GLUED);
+        Design delta =
+                Records.with(glued, "wing", new Wing.Delta(plan, glued.wing().build(), 0.16, 0.02));
+        Design body = Records.with(delta, "body", new Body.ProfileBoard(0.66, 0.0045, 0.07, Nose.FIXED));
+        Design elevons =
+                Records.with(body, "controls", new Controls(true, false, FlapKind.NONE, 0.75, 0.15, 0.35, 0.4));
+        return Records.with(elevons, "tail", new Tail.None(new Fin(2, 0.09, 0.10, 0.7, FinJoint.FIXED)));
+    }
+
     private static Planform broken() {
         return new Planform(
                 1.2,
@@ -144,7 +164,7 @@ public final class Arrangements {
     private static Body podAndBoom() {
         Spar boom = new Spar(
                 "tube 10/8", Spar.Shape.ROUND, 10e-3, 10e-3, 8e-3, 127e9, 600e6, 1500, 1, 9, Provenance.OPEN_DATA);
-        return new Body.PodAndBoom(0.86, 0.07, 0.07, Nose.FIXED, 0.42, boom);
+        return new Body.PodAndBoom(0.86, 0.07, 0.07, Nose.FIXED, 0.47, boom);
     }
 
     private static TailPlane plane(Design trainer, double dihedral) {

@@ -13,12 +13,12 @@ public final class BodyMoment {
 
     /** dC_m/dα, per rad, positive: nose up. */
     public static double pitchSlope(BodyShape body, double area, double chord) {
-        return prism(body.width(), body.length()) / (area * chord);
+        return prism(body.width(), body.full()) / (area * chord);
     }
 
     /** dC_n/dβ, per rad, negative: away from the wind. */
     public static double yawSlope(BodyShape body, double area, double span) {
-        return -prism(body.height(), body.length()) / (area * span);
+        return -prism(body.height(), body.full()) / (area * span);
     }
 
     /** (π / 2) w² l of a prism, m³. */

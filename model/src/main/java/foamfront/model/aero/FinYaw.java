@@ -36,7 +36,7 @@ public final class FinYaw {
     }
 
     /** x of the area's mean quarter chord, m: Simpson's rule, exact on straight edges. */
-    static double quarterChord(Surface fin) {
+    public static double quarterChord(Surface fin) {
         double sum = 0;
         double area = 0;
         for (int i = 0; i < fin.panels().size(); i++) {

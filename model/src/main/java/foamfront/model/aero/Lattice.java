@@ -81,6 +81,9 @@ final class Lattice {
     /** Change of the section's maximum lift per radian of elevon. */
     final double[] maximumShift;
 
+    /** The same per radian of flap. */
+    final double[] flapMaximumShift;
+
     /** Share of a strip's circulation in each row, and weight of each row's flow condition, row by row. */
     final double[] rowShare;
 
@@ -120,6 +123,7 @@ final class Lattice {
         aileron = new double[n];
         rudder = new double[n];
         maximumShift = new double[n];
+        flapMaximumShift = new double[n];
         rowShare = new double[n * rows];
         rowWeight = new double[n * rows];
         share = new double[rows];
@@ -129,7 +133,7 @@ final class Lattice {
     }
 
     /** Cuts the surfaces of a half model; sections stand in the same order as the surfaces. */
-    void fill(List<Surface> all, List<SectionLift> sections, double elevatorEfficiency, double flapEfficiency) {
+    void fill(List<Surface> all, List<SectionLift> sections, double elevatorEfficiency) {
         strips = 0;
         nodes = 0;
         surfaces = 0;
@@ -144,7 +148,7 @@ final class Lattice {
                 map(surface);
                 cutNodes(surface, sections.get(i).slopeRatio());
                 cutStrips(sections.get(i));
-                hinge(surface, elevatorEfficiency, flapEfficiency);
+                hinge(surface, elevatorEfficiency);
                 strips += stations.strips;
                 nodes += stations.strips + 1;
                 if (lateralSurfaces == surfaces && (isWing(surface) || isCanted(surface))) {
@@ -310,6 +314,7 @@ final class Lattice {
             aileron[i] = 0;
             rudder[i] = 0;
             maximumShift[i] = 0;
+            flapMaximumShift[i] = 0;
             for (int r = 0; r < rows; r++) {
                 rowShare[i * rows + r] = share[r];
                 rowWeight[i * rows + r] = share[rows - 1 - r];
@@ -319,7 +324,7 @@ final class Lattice {
         }
     }
 
-    private void hinge(Surface surface, double elevatorEfficiency, double flapEfficiency) {
+    private void hinge(Surface surface, double elevatorEfficiency) {
         double length = length(surface);
         for (int c = 0; c < surface.controls().size(); c++) {
             Control control = surface.controls().get(c);
@@ -337,11 +342,20 @@ final class Lattice {
                     double shift = PlainFlap.maximumLiftSlope(control.chordFraction());
                     turn(control, length, elevatorEfficiency * shift, maximumShift);
                 }
-                case FLAP -> pitch(control, length, flapEfficiency, turn, flap, flapMoment);
+                case FLAP -> droop(control, length, turn);
+                case FLAPERON -> {
+                    droop(control, length, turn);
+                    turn(control, length, turn, aileron);
+                }
                 case AILERON -> turn(control, length, turn, aileron);
                 case RUDDER -> {}
             }
         }
+    }
+
+    private void droop(Control control, double length, double turn) {
+        pitch(control, length, 1, turn, flap, flapMoment);
+        turn(control, length, PlainFlap.maximumLiftSlope(control.chordFraction()), flapMaximumShift);
     }
 
     private void pitch(

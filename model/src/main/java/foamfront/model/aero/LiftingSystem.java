@@ -14,7 +14,8 @@ import java.util.List;
  * lattice. Only mirrored surfaces that are not fins carry lift here; the end-plate effect of tip fins is left out.
  *
  * <p>The flow is linear in four columns - unit incidence, fixed twist and camber, unit elevator or elevon, unit flap - so
- * every condition is α × incidence + fixed + δₑ × elevator + δ_f × flap. Induced drag is the far-wake quadratic form
+ * every condition is α × incidence + fixed + δₑ × elevator + δ_f × flap, δ_f what is left of the flap's deflection
+ * ({@link PlainFlap#worth}). Induced drag is the far-wake quadratic form
  * D / q = -2 Σ Γᵢ wᵢ Δsᵢ over the half wake (M. M. Munk, NACA R-121, 1921), kept as a 4 × 4 matrix.
  *
  * <p>A surface's share ({@link #surfaceLift}) is its lift with the others beside it; for a wing alone solve the wing
@@ -64,7 +65,7 @@ public final class LiftingSystem {
 
     /** Solves for a new aeroplane whose controls keep their whole theoretical effectiveness. */
     public void solve(List<Surface> surfaces, List<SectionLift> sections) {
-        solve(surfaces, sections, 1, 1);
+        solve(surfaces, sections, 1);
     }
 
     /**
@@ -73,11 +74,9 @@ public final class LiftingSystem {
      * @param surfaces all surfaces; fins and unmirrored ones are passed over
      * @param sections one per surface, in the same order
      * @param elevatorEfficiency share of the theoretical effectiveness that elevator and elevons keep, see {@link PlainFlap}
-     * @param flapEfficiency the same for flaps
      */
-    public void solve(
-            List<Surface> surfaces, List<SectionLift> sections, double elevatorEfficiency, double flapEfficiency) {
-        lattice.fill(surfaces, sections, elevatorEfficiency, flapEfficiency);
+    public void solve(List<Surface> surfaces, List<SectionLift> sections, double elevatorEfficiency) {
+        lattice.fill(surfaces, sections, elevatorEfficiency);
         int n = rows * lattice.strips;
         int stride = n + COLUMNS;
         influence.fill(matrix, stride, lateral.matrix(), lateral.stride());
@@ -258,6 +257,11 @@ public final class LiftingSystem {
         return (nose[ELEVATOR] + x * lift[ELEVATOR]) / (referenceArea * referenceChord);
     }
 
+    /** dC_m/dδ of flaps about x, per rad. */
+    public double flapMomentSlope(double x) {
+        return (nose[FLAP] + x * lift[FLAP]) / (referenceArea * referenceChord);
+    }
+
     /** C_m about x at α = 0 with controls neutral. */
     public double fixedMoment(double x) {
         return (nose[FIXED] + x * lift[FIXED]) / (referenceArea * referenceChord);
@@ -329,6 +333,11 @@ public final class LiftingSystem {
     /** Change of a strip's maximum lift coefficient per rad of elevon: up-elevon takes it away. */
     public double stripMaximumShift(int strip) {
         return lattice.maximumShift[strip];
+    }
+
+    /** Change of a strip's maximum lift coefficient per rad of flap at its whole theoretical effectiveness. */
+    public double stripFlapMaximumShift(int strip) {
+        return lattice.flapMaximumShift[strip];
     }
 
     /** y of a strip's control point, m. */

@@ -1,12 +1,14 @@
 package foamfront.model.aero;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Bay;
 import foamfront.model.airframe.BodyShape;
 import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Vents;
 import foamfront.model.atmosphere.Atmosphere;
+import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.HoldDown;
 import foamfront.model.design.Load;
@@ -15,8 +17,13 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
+import foamfront.model.parts.Battery;
+import foamfront.model.parts.Controller;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Propeller;
+import foamfront.model.parts.Receiver;
+import foamfront.model.parts.Servo;
+import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
 
 /**
@@ -56,13 +63,15 @@ public final class ParasiteBuildUp {
         double nu = air.kinematicViscosity();
         BodyShape shape = airframe.body();
         BoxBody body =
-                new BoxBody(shape.length(), shape.width(), shape.height(), NOSE_RADIUS, shape.width() * shape.height());
+                new BoxBody(shape.full(), shape.width(), shape.height(), NOSE_RADIUS, shape.width() * shape.height());
         Design design = airframe.design();
         double fixed = wheels(design.undercarriage()) + motor(design) + vents(design);
         return ParasiteDrag.of(
                 speed -> fixed
                         + body.dragArea(speed, nu)
-                        + loads(airframe.design(), speed, nu)
+                        + boom(design, speed, nu)
+                        + exposed(airframe, speed, nu)
+                        + loads(design, speed, nu)
                         + legs(airframe, speed, nu)
                         + pylon(airframe, speed, nu)
                         + nacelles(airframe, speed, nu)
@@ -184,10 +193,41 @@ public final class ParasiteBuildUp {
         return Fittings.rubberBands(BANDS, BAND, 0.5 * airframe.body().width(), speed, nu);
     }
 
+    /** Turbulent friction round a tail boom behind its pod, in the wake of the wing's root. */
+    private static double boom(Design design, double speed, double nu) {
+        if (!(design.body() instanceof Body.PodAndBoom pod) || pod.length() <= pod.bayLength()) {
+            return 0;
+        }
+        double length = pod.length() - pod.bayLength();
+        double around = pod.boom().shape() == Spar.Shape.ROUND
+                ? Math.PI * pod.boom().height()
+                : 2 * (pod.boom().height() + pod.boom().width());
+        return around * length * SkinFriction.turbulent(speed * length / nu);
+    }
+
+    /** Battery, controller, receiver and tail servos on the sides of a profile board, each as a sharp box (judgement). */
+    private static double exposed(Airframe airframe, double speed, double nu) {
+        Design design = airframe.design();
+        if (!(design.body() instanceof Body.ProfileBoard)) {
+            return 0;
+        }
+        Battery battery = design.power().battery();
+        double sum = Fittings.box(battery.length(), battery.width(), battery.height(), speed, nu);
+        Receiver receiver = design.radio().receiver();
+        sum += Fittings.box(receiver.length(), receiver.width(), receiver.height(), speed, nu);
+        Controller controller = Bay.controller(design.power());
+        if (controller != null) {
+            sum += Fittings.box(controller.length(), controller.width(), controller.height(), speed, nu);
+        }
+        Servo servo = design.radio().servo();
+        return sum + airframe.servos().tail() * Fittings.box(servo.length(), servo.width(), servo.height(), speed, nu);
+    }
+
     private static double loads(Design design, double speed, double nu) {
+        boolean outside = design.body() instanceof Body.ProfileBoard;
         double sum = 0;
         for (Load load : design.loads()) {
-            if (load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
+            if (outside || load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
                 sum += Fittings.box(load.length(), load.width(), load.height(), speed, nu);
             }
         }

@@ -57,6 +57,11 @@ public final class PlainFlap {
         return SMALL_ANGLE_EFFICIENCY - (SMALL_ANGLE_EFFICIENCY - LARGE_ANGLE_EFFICIENCY) * beyond;
     }
 
+    /** The deflection at whole effectiveness that does as much as this one, rad. */
+    public static double worth(double deflection) {
+        return efficiency(deflection) * deflection;
+    }
+
     /** θ of the hinge, rad. */
     private static double hinge(double chordFraction) {
         return StrictMath.acos(2 * chordFraction - 1);

@@ -41,6 +41,21 @@ public record Airframe(
         fins = List.copyOf(fins);
     }
 
+    /** Height of the wings over the body axis, mean by area, m. */
+    public double wingHeight() {
+        double moment = 0;
+        double sum = 0;
+        for (int i = 0; i < surfaces.size(); i++) {
+            Surface surface = surfaces.get(i);
+            for (int k = 0; surface.isWing() && k < surface.panels().size(); k++) {
+                Panel panel = surface.panels().get(k);
+                moment += panel.area() * 0.5 * (panel.rootZ() + panel.tipZ());
+                sum += panel.area();
+            }
+        }
+        return moment / sum;
+    }
+
     public static Airframe of(Design design) {
         return AirframeBuilder.build(design);
     }

@@ -19,6 +19,9 @@ final class AirframeBuilder {
     /** Between the outer fins of a tailless wing, of its span. */
     private static final double FIN_SPREAD = 0.6;
 
+    /** Elevons of a delta leave the fin's foot a strip of the tip, of the semispan (common practice). */
+    private static final double DELTA_ELEVON_END = 0.97;
+
     private AirframeBuilder() {}
 
     static Airframe build(Design design) {
@@ -54,6 +57,7 @@ final class AirframeBuilder {
                 body.length(),
                 body.width(),
                 body.height(),
+                body.bayLength(),
                 design.board().thickness(),
                 body instanceof Body.TwoBayTube ? 1 : 0);
         Servos servos = Servos.of(design, surfaces);
@@ -89,11 +93,14 @@ final class AirframeBuilder {
         double inner = 1 - controls.aileronSpan();
         if (controls.ailerons()) {
             boolean tailless = kind == WingKind.FLYING_WING || kind == WingKind.DELTA;
+            Control.Kind turns = tailless
+                    ? Control.Kind.ELEVON
+                    : controls.flaps() == FlapKind.FLAPERONS ? Control.Kind.FLAPERON : Control.Kind.AILERON;
             list.add(new Control(
-                    tailless ? Control.Kind.ELEVON : Control.Kind.AILERON, controls.aileronChord(), inner, 1));
+                    turns, controls.aileronChord(), inner, kind == WingKind.DELTA ? DELTA_ELEVON_END : 1));
         }
-        if (controls.flaps() == FlapKind.FLAPS && inner > 0.15) {
-            list.add(new Control(Control.Kind.FLAP, controls.aileronChord(), 0.1, inner));
+        if (controls.flaps() == FlapKind.FLAPS) {
+            list.add(new Control(Control.Kind.FLAP, controls.flapChord(), Controls.FLAP_ROOT, controls.flapEnd()));
         }
         return list;
     }
@@ -114,7 +121,7 @@ final class AirframeBuilder {
 
     private static List<Surface> fins(Design design) {
         Tail tail = design.tail();
-        double top = 0.5 * design.body().height();
+        double top = 0.5 * design.body().tailHeight();
         List<Control> rudder = design.controls().rudder()
                 ? List.of(new Control(Control.Kind.RUDDER, design.controls().rudderChord(), 0, 1))
                 : List.of();
@@ -130,7 +137,8 @@ final class AirframeBuilder {
             return row(tee.fin(), trailing(tee.plane()), 0, top, rudder);
         }
         if (tail instanceof Tail.None none) {
-            return onWing(none.fin(), wing(design), rudder);
+            double spread = design.wing() instanceof Wing.Delta ? 1 : FIN_SPREAD;
+            return onWing(none.fin(), wing(design), spread, rudder);
         }
         return List.of();
     }
@@ -145,11 +153,15 @@ final class AirframeBuilder {
         return list;
     }
 
-    /** Fins on a tailless wing: one on the centre line, or spread over 0.6 of the span, where the wing's trailing edge is. */
-    private static List<Surface> onWing(Fin fin, Surface wing, List<Control> controls) {
+    /**
+     * Fins on a tailless wing: one on the centre line, or spread over a share of the span, where the wing's trailing edge is.
+     *
+     * @param spread 1 for a delta, whose tips are folded up
+     */
+    private static List<Surface> onWing(Fin fin, Surface wing, double spread, List<Control> controls) {
         List<Surface> list = new ArrayList<>(fin.count());
         for (int i = 0; i < fin.count(); i++) {
-            double y = fin.count() == 1 ? 0 : FIN_SPREAD * wing.span() * ((double) i / (fin.count() - 1) - 0.5);
+            double y = fin.count() == 1 ? 0 : spread * wing.span() * ((double) i / (fin.count() - 1) - 0.5);
             Panel panel = abreast(wing, Math.abs(y));
             double t = (Math.abs(y) - panel.rootY()) / (panel.tipY() - panel.rootY());
             double root = panel.rootX() + panel.rootChord();

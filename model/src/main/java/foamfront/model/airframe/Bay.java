@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * The row inside the body, from the nose aft (common practice): a nose motor's controller behind its firewall, loads
  * for the nose, the battery's room, which ends under the wing's trailing edge or further aft where that is too short, a
  * pusher's controller, the tail's servos abreast as far as the width allows, the receiver, a fan with its jet pipe to
- * the body's end. A twin's controllers hang in its nacelles.
+ * the body's end. A twin's controllers hang in its nacelles. On a profile board the same row hangs on its sides, battery on one
+ * and the small things on the other; how far that lies off the middle is left out (judgement).
  *
  * @param loadsFrom where the loads for the nose start, m
  * @param from foremost place of the battery's front end, behind those loads, m
@@ -61,7 +62,9 @@ public record Bay(
 
         Servo servo = design.radio().servo();
         Receiver receiver = design.radio().receiver();
-        double abreast = Math.max(1, Math.floor(body.insideWidth() / servo.width()));
+        boolean profile = design.body() instanceof Body.ProfileBoard;
+        // On a profile board one hangs on each side.
+        double abreast = profile ? 2 : Math.max(1, Math.floor(body.insideWidth() / servo.width()));
         double rows = Math.ceil(servos.tail() / abreast) * (servo.length() + GAP);
         double first = ahead ? 0 : room;
         Fan fan = design.power() instanceof Power.DuctedFan ducted ? ducted.fan() : null;
@@ -137,8 +140,13 @@ public record Bay(
         return sum;
     }
 
-    /** On the floor; in a two-bay tube under the roof. */
+    /** On the floor; in a two-bay tube under the roof; on a profile board along its lower edge, or its upper over a low wing. */
     private static double batteryZ(Design design, BodyShape body) {
+        if (design.body() instanceof Body.ProfileBoard) {
+            Battery battery = design.power().battery();
+            double up = 0.5 * (body.height() - Math.min(battery.width(), battery.height()));
+            return design.wing().z() < 0 ? up : -up;
+        }
         double fromAxis = 0.5 * body.height()
                 - body.wall()
                 - GAP

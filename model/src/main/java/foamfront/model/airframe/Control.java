@@ -15,6 +15,8 @@ public record Control(Kind kind, double chordFraction, double from, double to) {
         AILERON,
         ELEVON,
         FLAP,
+        /** An aileron that droops as flap too. */
+        FLAPERON,
         RUDDER
     }
 }

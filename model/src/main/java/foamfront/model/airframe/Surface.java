@@ -40,6 +40,26 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
         return mirrored ? 2 * sum : sum;
     }
 
+    /** Area of one half between two fractions of its breadth, in its own plane, m². */
+    public double areaBetween(double from, double to) {
+        double length = 0;
+        for (Panel panel : panels) {
+            length += panel.breadth();
+        }
+        double passed = 0;
+        double sum = 0;
+        for (Panel panel : panels) {
+            double breadth = panel.breadth();
+            double inner = Math.max(0, (from * length - passed) / breadth);
+            double outer = Math.min(1, (to * length - passed) / breadth);
+            if (outer > inner) {
+                sum += (outer - inner) * breadth * 0.5 * (panel.chord(inner) + panel.chord(outer));
+            }
+            passed += breadth;
+        }
+        return sum;
+    }
+
     /** Projected span tip to tip when mirrored, height of a fin otherwise, m. */
     public double span() {
         Panel first = panels.get(0);

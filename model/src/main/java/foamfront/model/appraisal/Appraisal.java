@@ -3,6 +3,7 @@ package foamfront.model.appraisal;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.PartsList;
+import foamfront.model.flight.Motions;
 import foamfront.model.mass.Balance;
 import foamfront.model.mass.MassBreakdown;
 import foamfront.model.mishap.Mishap;
@@ -21,6 +22,7 @@ import java.util.List;
  * @param balance where it balances
  * @param surfaces each lifting surface alone, then the whole system
  * @param neutralPoint of the whole aeroplane, body included, m aft of the wing's root leading edge
+ * @param motions how it answers a disturbance at 1.3 stall speeds
  * @param polar trimmed level flight from the stall up
  * @param power what the power plant does over the same speeds
  * @param parts everything cut or sawn
@@ -39,6 +41,7 @@ public record Appraisal(
         Balance balance,
         List<LiftingSummary> surfaces,
         double neutralPoint,
+        Motions motions,
         List<PolarPoint> polar,
         List<PowerPoint> power,
         PartsList parts,

@@ -5,22 +5,29 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 import foamfront.model.aero.BodyMoment;
 import foamfront.model.aero.FinYaw;
 import foamfront.model.aero.LateralSystem;
+import foamfront.model.aero.LeadingEdgeVortex;
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.PlainFlap;
 import foamfront.model.aero.SectionLift;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Controls;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.UndercarriageKind;
+import foamfront.model.flight.FlapSetting;
+import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
+import foamfront.model.flight.HighLift;
 import foamfront.model.flight.Performance;
 import foamfront.model.mass.Balance;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
+import foamfront.model.parts.Wheel;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Lift, balance, stall and handling: the aeroplane in the air with its motor stopped. */
 final class BalanceStage {
@@ -40,6 +47,10 @@ final class BalanceStage {
         // C_mα(x) = C_mα(0) + x C_Lα / c; the neutral point makes it vanish with the body's share added.
         w.neutralPoint =
                 -(w.lifting.momentSlope(0) + w.bodyMoment) * w.lifting.referenceChord() / w.lifting.liftSlope();
+        LeadingEdgeVortex edge = LeadingEdgeVortex.of(airframe);
+        if (edge != null) {
+            w.neutralPoint = edge.foremostNeutralPoint(w.lifting, w.bodyMoment);
+        }
         w.balance = Balance.of(w.masses, airframe, w.neutralPoint);
         w.set(
                 Measure.BAY_LENGTH,
@@ -55,6 +66,7 @@ final class BalanceStage {
                 w.balance.x(),
                 w.balance.foremostX(airframe.chord()),
                 w.bodyMoment,
+                onGround(w, edge),
                 ParasiteBuildUp.of(airframe, w.air()),
                 w.air(),
                 w.balance.mass() * GRAVITY,
@@ -62,7 +74,36 @@ final class BalanceStage {
         w.set(Measure.STALL_SPEED, w.flight.stallSpeed());
         w.set(Measure.MAXIMUM_LIFT, w.flight.maximumLift());
         w.set(Measure.TRIM_TRAVEL, Math.abs(w.flight.elevatorAtStall()) / Handling.FULL_TRAVEL);
+        w.set(Measure.STALL_PLACE, w.flight.stallPlace());
+        flaps(w);
         handling(w);
+    }
+
+    /** A delta on wheels flares no further than its tail allows. */
+    private static @Nullable LeadingEdgeVortex onGround(Workbench w, @Nullable LeadingEdgeVortex edge) {
+        Wheel wheel = w.design.undercarriage().wheel();
+        if (edge == null || wheel == null) {
+            return edge;
+        }
+        double attitude = GroundAttitude.most(w.airframe, wheel, w.balance.x());
+        return edge.upTo(attitude + w.lifting.liftCoefficient(0, 0, 0) / w.lifting.liftSlope());
+    }
+
+    /** Landing flaps: what they do to stall and trim. */
+    private static void flaps(Workbench w) {
+        FlapKind kind = w.design.controls().flaps();
+        if (kind == FlapKind.NONE) {
+            w.set(Measure.LANDING_STALL_SPEED, w.flight.stallSpeed());
+            w.rule(Measure.FLAP_TRIM);
+            return;
+        }
+        HighLift landing = w.flight.lowered(FlapSetting.LANDING.deflection(kind));
+        w.set(Measure.LANDING_STALL_SPEED, landing.stallSpeed());
+        double lift = w.flight.liftCoefficient(Performance.CRUISE * landing.stallSpeed());
+        w.set(Measure.FLAP_TRIM, Math.abs(landing.elevator(lift) - w.flight.elevator(lift)) / Handling.FULL_TRAVEL);
+        w.set(
+                Measure.TRIM_TRAVEL,
+                Math.max(w.get(Measure.TRIM_TRAVEL), Math.abs(landing.elevatorAtStall()) / Handling.FULL_TRAVEL));
     }
 
     private static void solveLift(Workbench w) {
@@ -84,7 +125,7 @@ final class BalanceStage {
             w.sections.add(
                     new SectionLift(polar.zeroLiftAngle(), polar.slopeRatio(logReynolds), polar.momentCoefficient()));
         }
-        w.lifting.solve(surfaces, w.sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
+        w.lifting.solve(surfaces, w.sections, PlainFlap.SMALL_ANGLE_EFFICIENCY);
     }
 
     /** A pusher is thrown by the body under its balance point, with the propeller behind the hand. */
@@ -141,8 +182,16 @@ final class BalanceStage {
             double lift = w.flight.liftCoefficient(Performance.SAFE * w.flight.stallSpeed());
             travel = Math.max(0, travel - Math.abs(w.flight.elevator(lift)));
         }
-        w.rollPower = travel * PlainFlap.efficiency(Handling.FULL_TRAVEL) * lateral.aileronPower();
+        double droop = w.design.controls().flaps() == FlapKind.FLAPERONS
+                ? FlapSetting.LANDING.deflection(FlapKind.FLAPERONS)
+                : 0;
+        w.rollPower = travel / Handling.FULL_TRAVEL * differential(droop) * lateral.aileronPower();
         w.set(Measure.ROLL_RESPONSE, -w.rollPower / lateral.rollDamping());
+    }
+
+    /** Half the difference of what both ailerons are worth at full travel about a droop, rad: one goes down into separation. */
+    private static double differential(double droop) {
+        return 0.5 * (PlainFlap.worth(droop + Handling.FULL_TRAVEL) - PlainFlap.worth(droop - Handling.FULL_TRAVEL));
     }
 
     /** What full rudder does: C_n and C_l. */

@@ -4,13 +4,16 @@ import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Power;
+import foamfront.model.design.Wing;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.CutPart;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.factors.Spread;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.LevelFlight;
+import foamfront.model.flight.Motions;
 import foamfront.model.flight.Performance;
+import foamfront.model.mass.Inertia;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Propeller;
@@ -34,6 +37,7 @@ final class Findings {
         List<Caveat> caveats = caveats(w);
         // The curves run the kernels again, so they come last of what reads them.
         List<LiftingSummary> surfaces = surfaces(w);
+        Motions motions = motions(w);
         List<PolarPoint> polar = polar(w);
         return new Appraisal(
                 w.airframe,
@@ -44,6 +48,7 @@ final class Findings {
                 w.balance,
                 surfaces,
                 w.neutralPoint - w.design.wing().x(),
+                motions,
                 polar,
                 power(w, polar),
                 w.parts,
@@ -61,6 +66,19 @@ final class Findings {
             built += PartsList.mass(part, w.design.board(), w.mission.workshop());
         }
         return Spread.AIRFRAME_MASS.halfWidth() * (1 + w.mission.workshop().allowance()) * built;
+    }
+
+    private static Motions motions(Workbench w) {
+        double stiffness = w.lifting.momentSlope(w.balance.x()) + w.bodyMoment;
+        return Motions.of(
+                w.airframe,
+                w.lifting,
+                w.flight,
+                w.balance,
+                Inertia.of(w.masses, w.balance),
+                stiffness,
+                w.get(Measure.YAW_STIFFNESS),
+                Performance.CRUISE * w.flight.stallSpeed());
     }
 
     private static List<LimitCheck> limits(Workbench w) {
@@ -170,9 +188,8 @@ final class Findings {
     private static LiftingSummary summary(Workbench w, String name, List<Surface> surfaces) {
         LiftingSystem system = Inviscid.solve(surfaces);
         double area = system.referenceArea();
-        double winglets = surfaces.get(0).role() == Surface.Role.WING
-                ? Winglets.frictionlessGain(Winglets.heightOverSpan(w.airframe.surfaces()))
-                : 1;
+        boolean winged = surfaces.get(0).role() == Surface.Role.WING && !(w.design.wing() instanceof Wing.Delta);
+        double winglets = winged ? Winglets.frictionlessGain(Winglets.heightOverSpan(w.airframe.surfaces())) : 1;
         return new LiftingSummary(
                 name,
                 area,

@@ -2,16 +2,20 @@ package foamfront.model.appraisal;
 
 import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
+import foamfront.model.aero.GroundEffect;
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
 import foamfront.model.design.UndercarriageKind;
+import foamfront.model.flight.FlapSetting;
 import foamfront.model.flight.FullThrottle;
 import foamfront.model.flight.GroundAndHand;
 import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
+import foamfront.model.flight.HighLift;
 import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
@@ -77,6 +81,7 @@ final class FlightStage {
                 Measure.NOISE,
                 Installation.noise(w.design.power()) * Math.PI * drive.rotor().diameter() * level.cruiseRotation());
         polar(w);
+        approach(w, motors * idle(drive));
         sections(w);
         powerOn(w, drive, motors);
         torque(w, drive, motors);
@@ -84,6 +89,7 @@ final class FlightStage {
         powerTrim(w);
         launch(w);
         groundAttitude(w);
+        PilotStage.run(w);
     }
 
     private static void polar(Workbench w) {
@@ -187,8 +193,37 @@ final class FlightStage {
             w.rule(Measure.LAUNCH_HEIGHT);
             double friction =
                     w.factors.rollingFriction() * w.mission.site().ground().friction();
-            w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.takeOff(w.flight, w.performance, friction));
+            w.set(Measure.TAKE_OFF_DISTANCE, takeOff(w, friction));
         }
+    }
+
+    private static double takeOff(Workbench w, double friction) {
+        double share = GroundEffect.inducedShare(
+                w.airframe.wingHeight() - w.airframe.stations().stance().groundZ(), w.airframe.span());
+        return hasFlaps(w)
+                ? GroundAndHand.takeOff(w.flight, flaps(w, FlapSetting.TAKE_OFF), w.performance, share, friction)
+                : GroundAndHand.takeOff(w.flight, w.performance, share, friction);
+    }
+
+    private static boolean hasFlaps(Workbench w) {
+        return w.design.controls().flaps() != FlapKind.NONE;
+    }
+
+    private static HighLift flaps(Workbench w, FlapSetting setting) {
+        return w.flight.lowered(setting.deflection(w.design.controls().flaps()));
+    }
+
+    /** At 1.3 stall speeds, motor stopped, propeller turning idly. */
+    private static void approach(Workbench w, double idle) {
+        double speed = Performance.CRUISE * w.get(Measure.LANDING_STALL_SPEED);
+        double lift = w.flight.liftCoefficient(speed);
+        double pressure = 0.5 * w.flight.density() * speed * speed;
+        double drag = hasFlaps(w)
+                ? pressure
+                        * w.flight.referenceArea()
+                        * flaps(w, FlapSetting.LANDING).dragCoefficient(lift, speed)
+                : w.flight.drag(speed);
+        w.set(Measure.APPROACH_GLIDE, w.flight.weight() / (drag + pressure * idle));
     }
 
     /** Raised until something touches, over what trims at the speed of lift-off. */
@@ -198,9 +233,17 @@ final class FlightStage {
             w.rule(Measure.GROUND_ATTITUDE);
             return;
         }
-        double liftOff = w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed());
         double most = GroundAttitude.most(w.airframe, wheel, w.balance.x());
-        w.set(Measure.GROUND_ATTITUDE, most - w.flight.incidence(liftOff));
+        w.set(Measure.GROUND_ATTITUDE, most - liftOff(w));
+    }
+
+    /** Incidence that lifts off at 1.2 stall speeds, rad. */
+    private static double liftOff(Workbench w) {
+        if (hasFlaps(w)) {
+            HighLift flaps = flaps(w, FlapSetting.TAKE_OFF);
+            return flaps.incidence(w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * flaps.stallSpeed()));
+        }
+        return w.flight.incidence(w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed()));
     }
 
     private static double overweight(Workbench w) {

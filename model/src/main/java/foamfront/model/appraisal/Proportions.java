@@ -42,6 +42,10 @@ final class Proportions {
             trailing -= Math.min(0, biplane.stagger());
             reach = Math.min(reach, length - trailing);
         }
+        if (airframe.design().body() instanceof Body.PodAndBoom pod) {
+            // The wing sits on the pod with its whole root.
+            reach = Math.min(reach, pod.bayLength() - trailing);
+        }
         Surface tail = airframe.tail();
         if (tail != null) {
             Panel root = tail.panels().get(0);

@@ -96,7 +96,7 @@ final class StrengthStage {
     /** The stabiliser's share of the aeroplane's lift, trimmed at maximum lift; 0 without one. */
     private static double tailLift(Workbench w) {
         double lift = w.flight.maximumLift();
-        double alpha = w.flight.incidence(lift);
+        double alpha = w.flight.loadIncidence(lift);
         double elevator = w.flight.elevator(lift);
         double sum = 0;
         for (int s = 0; s < w.lifting.surfaceCount(); s++) {
@@ -127,7 +127,7 @@ final class StrengthStage {
         double[] width = new double[n];
         double[] share = new double[n];
         double lift = w.flight.maximumLift();
-        double alpha = w.flight.incidence(lift);
+        double alpha = w.flight.loadIncidence(lift);
         double elevator = w.flight.elevator(lift);
         double outwards = Winglets.rootBending(Winglets.heightOverSpan(w.airframe.surfaces()));
         double total = lift * w.lifting.referenceArea() / outwards;

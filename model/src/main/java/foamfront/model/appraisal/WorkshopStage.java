@@ -8,6 +8,8 @@ import foamfront.model.design.Load;
 import foamfront.model.design.Place;
 import foamfront.model.design.Power;
 import foamfront.model.design.SectionKind;
+import foamfront.model.design.Tail;
+import foamfront.model.design.Wing;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.fabrication.BillOfMaterials;
@@ -83,6 +85,15 @@ final class WorkshopStage {
         return missing;
     }
 
+    /** What is left of a delta's tip chord beside the foot of the fin folded up there, m. */
+    private static double foldedFins(Design design, double tipChord) {
+        return design.wing() instanceof Wing.Delta
+                        && design.tail() instanceof Tail.None none
+                        && none.fin().count() > 1
+                ? tipChord - none.fin().chord()
+                : Double.POSITIVE_INFINITY;
+    }
+
     /** At the tip: inside height less what the spar needs (a plate's must fit its thickness), or what folding has left. */
     private static void chordFit(Workbench w, Airframe airframe) {
         double board = w.design.board().thickness();
@@ -103,6 +114,6 @@ final class WorkshopStage {
             inside = section.kind() == SectionKind.STEPPED_PLATE ? 2 * board : board;
         }
         double folding = FoldRoom.of(section, board, last.tipChord());
-        w.set(Measure.CHORD_FIT, Math.min(inside - spar, folding));
+        w.set(Measure.CHORD_FIT, Math.min(Math.min(inside - spar, folding), foldedFins(w.design, last.tipChord())));
     }
 }

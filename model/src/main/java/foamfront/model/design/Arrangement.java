@@ -83,6 +83,15 @@ public record Arrangement(
         return Combination.refusal(this);
     }
 
+    /** High-lift surfaces of its controls. */
+    public FlapKind flaps() {
+        return switch (controls) {
+            case FLAPS -> FlapKind.FLAPS;
+            case FLAPERONS -> FlapKind.FLAPERONS;
+            default -> FlapKind.NONE;
+        };
+    }
+
     private static ControlLayout controls(Design design) {
         Controls controls = design.controls();
         if (controls.flaps() == FlapKind.FLAPS) {

@@ -33,6 +33,11 @@ public sealed interface Body {
         return length();
     }
 
+    /** Outside height where the tail stands, m. */
+    default double tailHeight() {
+        return height();
+    }
+
     /** A four-sided tube wrapped from one board, one bay for battery and payload. */
     record SquareTube(double length, double width, double height, Nose nose) implements Body {
         public SquareTube {
@@ -75,6 +80,11 @@ public sealed interface Body {
         @Override
         public double bayLength() {
             return Math.min(podLength, length);
+        }
+
+        @Override
+        public double tailHeight() {
+            return boom.height();
         }
 
         /** Of the tube sawn for it, m. */

@@ -78,7 +78,34 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     a -> a.power() == PowerKind.DUCTED_FAN && a.body() == BodyKind.PROFILE_BOARD),
             new Combination(
                     "a delta folded from one sheet is a flat plate",
-                    a -> a.wing() == WingKind.DELTA && a.section() != SectionKind.FLAT_PLATE));
+                    a -> a.wing() == WingKind.DELTA && a.section() != SectionKind.FLAT_PLATE),
+            new Combination(
+                    "a delta cut from one sheet is one piece, glued to its body",
+                    a -> a.wing() == WingKind.DELTA
+                            && (a.joint() != WingJoint.ONE_PIECE || a.holdDown() != HoldDown.GLUED)),
+            new Combination(
+                    "a delta's tips are folded up as fins and have no winglets",
+                    a -> a.wing() == WingKind.DELTA && a.tips() == WingTips.WINGLETS),
+            new Combination(
+                    "a delta's fins are its own sheet folded up and do not fold down again",
+                    a -> a.wing() == WingKind.DELTA && a.finJoint() == FinJoint.FOLDING),
+            new Combination(
+                    "a delta's sheet has no room for engines on its edge",
+                    a -> a.wing() == WingKind.DELTA && a.power() == PowerKind.TWIN_TRACTOR),
+            new Combination(
+                    "a delta is thrown from the hand or stands on wheels",
+                    a -> a.wing() == WingKind.DELTA
+                            && (a.undercarriage() == UndercarriageKind.FLOATS
+                                    || a.undercarriage() == UndercarriageKind.AMPHIBIAN)),
+            new Combination(
+                    "a boom behind its pod carries a tail, and a tailless wing has none",
+                    a -> a.tailless() && a.body() == BodyKind.POD_AND_BOOM),
+            new Combination(
+                    "a profile board is glued to its wing; rubber bands would crush its edge",
+                    a -> a.body() == BodyKind.PROFILE_BOARD && a.holdDown() == HoldDown.RUBBER_BANDS),
+            new Combination(
+                    "a profile board bears no plug-in tube",
+                    a -> a.body() == BodyKind.PROFILE_BOARD && a.joint() == WingJoint.PLUG_IN));
 
     /** Every rule, in the order they are asked. */
     public static List<Combination> table() {

@@ -1,6 +1,6 @@
 package foamfront.model.design;
 
-/** High-lift surfaces. */
+/** High-lift surfaces: hinged parts of the trailing edge inboard of the ailerons, or ailerons that droop together. */
 public enum FlapKind implements Choice {
     NONE("none"),
     FLAPS("flaps"),

@@ -11,15 +11,10 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Support {
     private static final Map<Choice, String> NOT_YET = Map.ofEntries(
-            Map.entry(WingKind.DELTA, "vortex lift of a delta is not computed yet"),
-            Map.entry(BodyKind.POD_AND_BOOM, "stock tail booms are not computed yet"),
-            Map.entry(BodyKind.PROFILE_BOARD, "things carried outside a profile body are not computed yet"),
             Map.entry(BodyKind.BOAT_HULL, "planing hulls are not computed yet"),
             Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"),
             Map.entry(UndercarriageKind.FLOATS, "floats are not computed yet"),
-            Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"),
-            Map.entry(ControlLayout.FLAPS, "flaps are not computed yet"),
-            Map.entry(ControlLayout.FLAPERONS, "flaps are not computed yet"));
+            Map.entry(UndercarriageKind.AMPHIBIAN, "planing hulls are not computed yet"));
 
     private Support() {}
 

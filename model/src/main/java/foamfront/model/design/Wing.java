@@ -64,9 +64,13 @@ public sealed interface Wing {
         }
     }
 
-    /** A triangle cut from one sheet, its fins folded up from the same sheet. */
+    /** A flat triangle cut from one sheet with its fins, which are folded up at its tips, or one set on its middle. */
     record Delta(Planform planform, WingBuild build, double x, double z) implements Wing {
         public Delta {
+            boolean level = planform.dihedral() == 0 && planform.incidence() == planform.tipIncidence();
+            if (!level || !planform.breaks().isEmpty()) {
+                throw new IllegalArgumentException("a one-sheet delta is flat: no dihedral, washout or breaks");
+            }
             finite("wing x", x);
             finite("wing z", z);
         }

@@ -17,6 +17,8 @@ public final class WorkshopRules {
     /** Fins of a wing without a tail, one a side (common practice). */
     public static final int TAILLESS_FINS = 2;
 
+    static final double FLAP_SPAN = 0.4;
+    static final double FLAP_CHORD = 0.25;
     private static final double TWIN_CLEARANCE = 0.025;
 
     private WorkshopRules() {}
@@ -29,16 +31,39 @@ public final class WorkshopRules {
     }
 
     /** Fills every open value by its rule. */
-    public static void complete(double[] values, WingHeight height, boolean ailerons) {
+    public static void complete(double[] values, WingKind wing, WingHeight height, boolean ailerons) {
         for (int i = 0; i < values.length; i++) {
             if (Double.isNaN(values[i])) {
-                values[i] = rule(VARIABLES[i], values, height, ailerons);
+                values[i] = rule(VARIABLES[i], values, wing, height, ailerons);
             }
         }
     }
 
     /** One rule; the values before it are filled. */
-    public static double rule(DesignVariable variable, double[] values, WingHeight height, boolean ailerons) {
+    public static double rule(
+            DesignVariable variable, double[] values, WingKind wing, WingHeight height, boolean ailerons) {
+        return wing == WingKind.DELTA ? delta(variable, values) : plain(variable, values, height, ailerons);
+    }
+
+    /** What is different on a delta: a flat triangle with a straight trailing edge, its tips folded up whole. */
+    private static double delta(DesignVariable variable, double[] values) {
+        return switch (variable) {
+            case ROOT_CHORD -> 2.0 / 3 * of(values, DesignVariable.SPAN);
+            case TAPER -> 0.2;
+            case SWEEP -> straightTrailingEdge(values);
+            case DIHEDRAL, INCIDENCE -> 0;
+            case FIN_CHORD -> of(values, DesignVariable.TAPER) * of(values, DesignVariable.ROOT_CHORD);
+            default -> plain(variable, values, WingHeight.SHOULDER, true);
+        };
+    }
+
+    /** Of the quarter-chord line, rad. */
+    private static double straightTrailingEdge(double[] values) {
+        double back = 0.75 * (1 - of(values, DesignVariable.TAPER)) * of(values, DesignVariable.ROOT_CHORD);
+        return StrictMath.atan2(back, 0.5 * of(values, DesignVariable.SPAN));
+    }
+
+    private static double plain(DesignVariable variable, double[] values, WingHeight height, boolean ailerons) {
         return switch (variable) {
             case SPAN -> 1.2;
             case ROOT_CHORD -> of(values, DesignVariable.SPAN) / 6;
@@ -57,10 +82,13 @@ public final class WorkshopRules {
             case FIN_HEIGHT -> 0.14 * of(values, DesignVariable.SPAN);
             case FIN_CHORD -> of(values, DesignVariable.TAIL_CHORD);
             case BODY_LENGTH -> 0.75 * of(values, DesignVariable.SPAN);
+            case POD_LENGTH -> 0.5 * of(values, DesignVariable.BODY_LENGTH);
             case BODY_WIDTH -> 0.07;
             case BODY_HEIGHT -> of(values, DesignVariable.BODY_WIDTH);
             case AILERON_SPAN -> 0.4;
             case AILERON_CHORD -> 0.22;
+            case FLAP_SPAN -> FLAP_SPAN;
+            case FLAP_CHORD -> FLAP_CHORD;
             case ELEVATOR_CHORD -> 0.35;
             case RUDDER_CHORD -> 0.4;
         };
@@ -78,6 +106,11 @@ public final class WorkshopRules {
             case SHOULDER -> 0.3 * bodyHeight;
             case LOW -> -0.5 * bodyHeight;
         };
+    }
+
+    /** Height of a delta's root over the body axis, m: in a slot of a profile board a fifth below its top, on top of others. */
+    public static double deltaZ(BodyKind body, double bodyHeight) {
+        return wingZ(body == BodyKind.PROFILE_BOARD ? WingHeight.SHOULDER : WingHeight.HIGH, bodyHeight);
     }
 
     /** Leading edge of the tail's root, m from the nose: its trailing edge ends the body. */

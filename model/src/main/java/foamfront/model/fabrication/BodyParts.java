@@ -10,7 +10,8 @@ import foamfront.model.design.Wing;
 
 /**
  * The body: shell, floor, formers, doublers. A tube has one glued seam, four when it must be made of two angles. Doublers stand
- * at the wing saddle over one chord and the firewall is two boards thick (common practice).
+ * at the wing saddle over one chord and the firewall is two boards thick (common practice). A profile board has a slot where its
+ * wing passes through it, and a motor mount of two boards with gussets; a boom's tail sits on two cheeks.
  */
 final class BodyParts {
     /** Lid over the battery, longer than the battery by this, m (common practice). */
@@ -18,6 +19,11 @@ final class BodyParts {
 
     /** Length of the sleeve inside a spliced shell, m (common practice). */
     private static final double SLEEVE = 0.080;
+
+    private static final double LEAST_MOUNT = 0.040; // m, judgement
+    private static final double MOUNT_OVER_MOTOR = 1.4; // as a pusher's
+
+    private static final double TAIL_CHEEK = 0.060; // m along the boom, judgement
 
     /** Length of the tongues that guide a replaceable nose, half in the body, half in the nose, m (common practice). */
     private static final double TONGUE = 0.060;
@@ -167,6 +173,17 @@ final class BodyParts {
         double x = podLength - engaged + 0.5 * length;
         out.stock("tail boom", pod.boom(), length, 1, x, 0, 0);
         Rectangle saddle = new Rectangle(engaged, shape.insideWidth());
+        Rectangle cheek = new Rectangle(TAIL_CHEEK, Math.max(3 * pod.boom().height(), out.thickness));
+        out.part(
+                "tail cheek",
+                2,
+                true,
+                false,
+                cheek,
+                4 * TAIL_CHEEK,
+                pod.length() - 0.5 * TAIL_CHEEK,
+                0.5 * pod.boom().width(),
+                0);
         out.part("boom seat", 2, false, false, saddle, 2 * engaged, podLength - 0.5 * engaged, 0, 0);
     }
 
@@ -183,18 +200,63 @@ final class BodyParts {
         out.part("spray strip", 2 * rear, true, true, strake, 2 * aft / rear, fore + 0.5 * aft, 0.5 * w(), z);
     }
 
+    /** Whether the wing passes through the board rather than lying on its edge. */
+    private boolean slotted() {
+        return Math.abs(design.wing().z()) + out.thickness < 0.5 * h();
+    }
+
+    /** The piece of the profile from a station on, with what falls on it of the wing's slot. */
+    private SlottedBoard slotted(double from, double piece) {
+        Wing wing = design.wing();
+        double start = Math.max(0, wing.x() - from);
+        double end = Math.min(piece, wing.x() + wing.planform().rootChord() - from);
+        double slot = slotted() ? Math.max(0, end - start) : 0;
+        double low = wing.z() + 0.5 * h() - 0.5 * out.thickness;
+        return new SlottedBoard(piece, h(), start, slot, slot > 0 ? low : 0, out.thickness);
+    }
+
+    /** Two boards across the nose for a motor there, a gusset on each side. */
+    private void profileMount() {
+        if (!(design.power() instanceof Power.NoseTractor tractor)) {
+            return;
+        }
+        double side =
+                Math.max(LEAST_MOUNT, MOUNT_OVER_MOTOR * tractor.plant().motor().diameter());
+        out.part("firewall", 2, false, false, new Rectangle(side, side), 4 * side, 0, 0, 0);
+        Rectangle gusset = new Rectangle(side, 0.5 * side);
+        out.part("firewall gusset", 4, true, false, gusset, 2 * side, 0.5 * side, 0.25 * side, 0);
+    }
+
     /** One upright board, split where longer than the sheet, with a doubler ahead and over each splice. */
     private void profile() {
         double length = shape.length();
         int pieces = out.pieces(length);
         double piece = length / pieces;
         for (int i = 0; i < pieces; i++) {
-            Rectangle board = new Rectangle(piece, h());
-            out.skin("body board", 1, board, 0, 0, piece, (i + 0.5) * piece, 0, 0);
+            out.skin("body board", 1, slotted(i * piece, piece), 0, 0, piece, (i + 0.5) * piece, 0, 0);
         }
         double nose = Math.min(0.4 * length, out.along);
         Rectangle doubler = new Rectangle(nose, 0.6 * h());
         out.part("nose doubler", 2, true, true, doubler, 3 * nose, 0.5 * nose, shape.wall(), 0);
+        profileMount();
+        if (slotted()) {
+            // A strip each side keeps the wing square: one bead on it, one on the board.
+            double chord = Math.min(design.wing().planform().rootChord(), out.along);
+            Rectangle strip = new Rectangle(chord, FoldedWingParts.FLAT_STRIP);
+            double x = design.wing().x() + 0.5 * chord;
+            out.part(
+                    "wing strip",
+                    2,
+                    true,
+                    true,
+                    strip,
+                    2 * chord,
+                    x,
+                    shape.wall(),
+                    design.wing().z());
+        } else {
+            saddle();
+        }
         if (pieces > 1) {
             Rectangle splice = new Rectangle(SLEEVE, h());
             out.part("body splice", 2 * (pieces - 1), false, false, splice, 2 * h(), 0.5 * length, shape.wall(), 0);

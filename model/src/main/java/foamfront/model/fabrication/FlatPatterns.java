@@ -6,6 +6,7 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.airframe.Winglet;
 import foamfront.model.design.Design;
 import foamfront.model.design.FinJoint;
+import foamfront.model.design.Wing;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingSpar;
@@ -29,14 +30,22 @@ public final class FlatPatterns {
         for (Surface surface : airframe.surfaces()) {
             out.turnTo(surface.role() == Surface.Role.TAIL ? Assembly.TAIL : Assembly.WING);
             switch (surface.role()) {
-                case WING -> wing(out, design.wing().build(), surface, "wing");
+                case WING -> {
+                    if (design.wing() instanceof Wing.Delta) {
+                        DeltaParts.add(out, airframe);
+                    } else {
+                        wing(out, design.wing().build(), surface, "wing");
+                    }
+                }
                 case SECOND_WING -> wing(out, design.wing().build(), surface, "upper wing");
                 case TAIL -> new PlateParts(out, "stabiliser", surface.section()).add(surface, true);
                 case FIN -> {}
             }
         }
         out.turnTo(Assembly.TAIL);
-        fins(out, airframe.fins(), design.tail().finJoint() == FinJoint.FOLDING);
+        if (!DeltaParts.foldsFins(airframe)) {
+            fins(out, airframe.fins(), design.tail().finJoint() == FinJoint.FOLDING);
+        }
         out.turnTo(Assembly.BODY);
         new BodyParts(out, airframe).add();
         new MountParts(out, airframe).add();
@@ -60,7 +69,7 @@ public final class FlatPatterns {
     }
 
     /** One spar from tip to tip in a straight one-piece wing; otherwise one a half with a joiner alike. */
-    private static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingJoint joint, Surface wing, String name) {
+    static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingJoint joint, Surface wing, String name) {
         double half = 0;
         double x = 0;
         double y = 0;

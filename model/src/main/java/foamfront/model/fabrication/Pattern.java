@@ -6,7 +6,7 @@ import java.util.List;
  * A flat piece of board before folding: what it measures, and, when drawings ask, every line on it. The lengths given here are
  * the sums of those lines. Lengths run along the paper's grain, widths across. All in metres.
  */
-public sealed interface Pattern permits Rectangle, Plate, Tube, FoldedPanel {
+public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaSheet, Tube, FoldedPanel {
     /** Extent along the grain. */
     double length();
 

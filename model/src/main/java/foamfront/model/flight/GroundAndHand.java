@@ -21,15 +21,37 @@ public final class GroundAndHand {
                 flight, performance.fullThrottle().thrustCurve(), performance.parabola(), launch, throwFactor, pusher);
     }
 
-    /** Ground roll to 1.2 stall speeds, m; {@value #NEVER} where it never gets there. */
-    public static double takeOff(TrimmedFlight flight, Performance performance, double friction) {
-        double roll = TakeOffRoll.of(
-                flight,
-                performance.fullThrottle().thrustCurve(),
-                performance.parabola(),
-                GROUND_LIFT * flight.maximumLift(),
-                friction);
-        return Math.min(NEVER, roll);
+    /**
+     * Ground roll to 1.2 stall speeds, m; {@value #NEVER} where it never gets there. Induced drag is less near the ground
+     * ({@link foamfront.model.aero.GroundEffect}).
+     *
+     * @param inducedShare of induced drag that the ground leaves
+     */
+    public static double takeOff(TrimmedFlight flight, Performance performance, double inducedShare, double friction) {
+        double lift = GROUND_LIFT * flight.maximumLift();
+        double drag = performance.parabola().coefficient(lift) - (1 - inducedShare) * flight.inducedDrag(lift);
+        return takeOff(flight, performance, drag, lift, flight.stallSpeed(), friction);
+    }
+
+    /** The same with flaps let down for it: they lift off more slowly and drag more on the way. */
+    public static double takeOff(
+            TrimmedFlight flight, HighLift flaps, Performance performance, double inducedShare, double friction) {
+        double lift = GROUND_LIFT * flaps.maximumLift();
+        double speed = TakeOffRoll.LIFT_OFF * flaps.stallSpeed();
+        double drag = flaps.dragCoefficient(lift, speed) - (1 - inducedShare) * flaps.inducedDrag(lift);
+        return takeOff(flight, performance, drag, lift, flaps.stallSpeed(), friction);
+    }
+
+    private static double takeOff(
+            TrimmedFlight flight,
+            Performance performance,
+            double drag,
+            double lift,
+            double stallSpeed,
+            double friction) {
+        return Math.min(
+                NEVER,
+                TakeOffRoll.of(flight, performance.fullThrottle().thrustCurve(), drag, lift, stallSpeed, friction));
     }
 
     /** Longer than any runway that can be stated, m. */

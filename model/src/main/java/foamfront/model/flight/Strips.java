@@ -18,8 +18,10 @@ final class Strips {
     /** Strips whose lift changes less than this with the aeroplane's never stall. */
     private static final double UNLOADED = 1e-6;
 
-    private static final double LEAST_LIFT = 0.05;
-    private static final double MOST_LIFT = 10;
+    /** No aeroplane is said to lift less or more than this at its stall. */
+    static final double LEAST_LIFT = 0.05;
+
+    static final double MOST_LIFT = 10;
 
     private final double[] atRest = new double[MOST];
     private final double[] perLift = new double[MOST];
@@ -39,6 +41,7 @@ final class Strips {
      *
      * @param surfaces as solved
      * @param polars of each surface's section
+     * @param flap left of the flaps' deflection, rad
      * @param kinematicViscosity m²/s
      * @param factors on the sections' drag and maximum lift
      */
@@ -47,6 +50,7 @@ final class Strips {
             List<Surface> surfaces,
             SectionPolar[] polars,
             TrimLine trim,
+            double flap,
             double kinematicViscosity,
             Factors factors) {
         double logViscosity = StrictMath.log(kinematicViscosity);
@@ -55,10 +59,10 @@ final class Strips {
             Surface surface = surfaces.get(system.listed(s));
             double semispan = 0.5 * surface.span();
             for (int i = system.firstStrip(s); i < system.endStrip(s); i++) {
-                double none = system.stripLiftCoefficient(i, trim.incidence(0), trim.elevator(0), 0);
-                double one = system.stripLiftCoefficient(i, trim.incidence(1), trim.elevator(1), 0);
+                double none = system.stripLiftCoefficient(i, trim.incidence(0), trim.elevator(0), flap);
+                double one = system.stripLiftCoefficient(i, trim.incidence(1), trim.elevator(1), flap);
                 double shift = system.stripMaximumShift(i);
-                atRest[all] = none - shift * trim.elevator(0);
+                atRest[all] = none - shift * trim.elevator(0) - system.stripFlapMaximumShift(i) * flap;
                 perLift[all] = one - none - shift * (trim.elevator(1) - trim.elevator(0));
                 place[all] = system.stripY(i) / semispan;
                 add(2 * system.stripArea(i), system.stripChord(i), polars[system.listed(s)], logViscosity, factors);
@@ -93,7 +97,7 @@ final class Strips {
      * A factor whose distance from 1 is {@code ratio} times as large, upwards as a factor, downwards as its inverse: a section is
      * more or less sure than {@link Spread} says of them all.
      */
-    private static double widened(double factor, double ratio) {
+    static double widened(double factor, double ratio) {
         return factor >= 1 ? 1 + (factor - 1) * ratio : 1 / (1 + (1 / factor - 1) * ratio);
     }
 
@@ -102,6 +106,15 @@ final class Strips {
         double sum = 0;
         for (int i = 0; i < all; i++) {
             sum += area[i] * polar[i].drag(atRest[i] + perLift[i] * lift, logSpeed + reynoldsShift[i]);
+        }
+        return sum;
+    }
+
+    /** Profile drag area with no strip lifting, m². */
+    double idleDragArea(double logSpeed) {
+        double sum = 0;
+        for (int i = 0; i < all; i++) {
+            sum += area[i] * polar[i].drag(0, logSpeed + reynoldsShift[i]);
         }
         return sum;
     }

@@ -42,13 +42,23 @@ public final class TakeOffRoll {
         return 0.5 * mass * sum * step / 3;
     }
 
-    /** The roll of a model on its wheels, m. */
-    static double of(TrimmedFlight flight, ThrustCurve thrust, DragParabola polar, double groundLift, double friction) {
+    /**
+     * The roll of a model on its wheels, m.
+     *
+     * @param drag coefficient at {@code groundLift}, near the ground
+     * @param stallSpeed out of ground effect, as flown, m/s
+     */
+    static double of(
+            TrimmedFlight flight,
+            ThrustCurve thrust,
+            double drag,
+            double groundLift,
+            double stallSpeed,
+            double friction) {
         double area = 0.5 * flight.density() * flight.referenceArea();
-        double drag = polar.coefficient(groundLift);
         return distance(
                 flight.weight() / GRAVITY,
-                LIFT_OFF * flight.stallSpeed(),
+                LIFT_OFF * stallSpeed,
                 u -> thrust.at(Math.sqrt(u))
                         - area * u * drag
                         - friction * Math.max(0, flight.weight() - area * u * groundLift));

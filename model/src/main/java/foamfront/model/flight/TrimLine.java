@@ -22,10 +22,15 @@ final class TrimLine {
      * @param bodyMoment dC_m/dα of the bodies, per rad
      */
     void solve(LiftingSystem lifting, double balanceX, double bodyMoment) {
-        double c0 = lifting.liftCoefficient(0, 0, 0);
+        solve(lifting, balanceX, bodyMoment, 0);
+    }
+
+    /** The same with flaps, {@code flap} rad of them left of their deflection. */
+    void solve(LiftingSystem lifting, double balanceX, double bodyMoment, double flap) {
+        double c0 = lifting.liftCoefficient(0, 0, flap);
         double ca = lifting.liftSlope();
         double cd = lifting.elevatorLiftSlope();
-        double m0 = lifting.fixedMoment(balanceX);
+        double m0 = lifting.fixedMoment(balanceX) + flap * lifting.flapMomentSlope(balanceX);
         double ma = lifting.momentSlope(balanceX) + bodyMoment;
         double md = lifting.elevatorMomentSlope(balanceX);
         if (md == 0) {

@@ -1,14 +1,17 @@
 package foamfront.model.flight;
 
+import foamfront.model.aero.LeadingEdgeVortex;
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.ParasiteDrag;
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.factors.Factors;
+import foamfront.model.factors.Spread;
 import foamfront.model.propulsion.Slipstream;
 import foamfront.model.section.SectionPolar;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,14 +21,13 @@ import org.jspecify.annotations.Nullable;
  * wing or tail to reach the end of its section at its own Reynolds number; it is taken at the foremost balance point that
  * flight can reach, where trim asks the most of the elevator and takes the most lift. Drag sums the strips' profile drag at their
  * own lift and Reynolds number, the far-wake induced drag of the trimmed loading (trim drag by construction), fins and
- * parasite drag, all at the balance point of take-off. Lift is taken equal to weight; thrust's share is neglected.
+ * parasite drag, all at the balance point of take-off. Over a delta's edge vortices ({@link LeadingEdgeVortex}) trim is
+ * {@link VortexTrim}'s, maximum lift its usable incidence's, and C_L tan α takes the place of induced drag and of what sections
+ * drag for lift; in proportion where the vortices are partial. Lift is taken equal to weight; thrust's share is neglected.
  *
  * <p>Belongs to one worker; what it says stands until the next {@link #prepare}. Nothing is allocated after construction.
  */
 public final class TrimmedFlight {
-    /** Fixed-point steps for the stall speed: maximum lift changes slowly with speed, so each step gains a digit. */
-    private static final int STALL_STEPS = 6;
-
     /** A balance point that moves less than this stays, m. */
     private static final double LEAST_SHIFT = 1e-6;
 
@@ -36,7 +38,11 @@ public final class TrimmedFlight {
     private final TrimLine forwardTrim = new TrimLine();
     private final Strips forwardStrips = new Strips();
 
+    private final VortexTrim vortexTrim = new VortexTrim();
+    private final VortexTrim forwardVortexTrim = new VortexTrim();
+
     private LiftingSystem lifting;
+    private @Nullable LeadingEdgeVortex edge;
     private Factors factors = Factors.NOMINAL;
     private double density;
     private double weight;
@@ -45,10 +51,15 @@ public final class TrimmedFlight {
     private int streams = 1;
     private @Nullable ParasiteDrag drags;
 
-    private double maximumLift;
-    private double stallSpeed;
-    private double stallPlace;
-    private double elevatorAtStall;
+    private final StallPoint stall = new StallPoint();
+    private final DoubleUnaryOperator vortices = this::withVortices;
+    private final HighLift highLift = new HighLift(this);
+    private List<Surface> surfaces = List.of();
+    private SectionPolar[] polars = new SectionPolar[0];
+    private double balanceX;
+    private double forwardX;
+    private double bodyMoment;
+    private double viscosity;
 
     private double cleanDrag;
     private double profile;
@@ -68,6 +79,7 @@ public final class TrimmedFlight {
      * @param balanceX balance point from the nose, m
      * @param forwardX foremost balance point that flight can reach, at most {@code balanceX}, m
      * @param bodyMoment dC_m/dα of the bodies, per rad, on reference area and chord
+     * @param edge vortices of a delta, or null
      * @param drags parasite drag area against speed
      * @param weight N
      */
@@ -78,6 +90,7 @@ public final class TrimmedFlight {
             double balanceX,
             double forwardX,
             double bodyMoment,
+            @Nullable LeadingEdgeVortex edge,
             ParasiteDrag drags,
             Atmosphere air,
             double weight,
@@ -85,32 +98,52 @@ public final class TrimmedFlight {
         this.lifting = lifting;
         this.factors = factors;
         this.weight = weight;
+        this.edge = edge;
         streams = 1;
         density = air.density();
         reference = lifting.referenceArea();
         span = lifting.referenceSpan();
         this.drags = drags;
-        inducedShare = Winglets.inducedShare(Winglets.heightOverSpan(surfaces));
+        // A delta's fins stand on its tips, too short there for winglets.
+        inducedShare = edge == null ? Winglets.inducedShare(Winglets.heightOverSpan(surfaces)) : 1;
+        viscosity = air.kinematicViscosity();
+        this.surfaces = surfaces;
+        this.polars = polars;
+        this.balanceX = balanceX;
+        this.forwardX = Math.min(forwardX, balanceX);
+        this.bodyMoment = bodyMoment;
         trim.solve(lifting, balanceX, bodyMoment);
-        strips.lay(lifting, surfaces, polars, trim, air.kinematicViscosity(), factors);
+        strips.lay(lifting, surfaces, polars, trim, 0, viscosity, factors);
+        if (edge != null) {
+            vortexTrim.solve(lifting, edge, balanceX, bodyMoment);
+            forwardVortexTrim.solve(lifting, edge, this.forwardX, bodyMoment);
+        }
         if (balanceX - forwardX < LEAST_SHIFT) {
-            stall(trim, strips);
+            stall.find(trim, strips, weight, density, reference, vortices);
         } else {
             forwardTrim.solve(lifting, forwardX, bodyMoment);
-            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, air.kinematicViscosity(), factors);
-            stall(forwardTrim, forwardStrips);
+            forwardStrips.lay(lifting, surfaces, polars, forwardTrim, 0, viscosity, factors);
+            stall.find(forwardTrim, forwardStrips, weight, density, reference, vortices);
         }
     }
 
-    private void stall(TrimLine line, Strips along) {
-        double speed = StrictMath.sqrt(2 * weight / (density * reference));
-        for (int step = 0; step < STALL_STEPS; step++) {
-            maximumLift = along.liftAtFirstStall(StrictMath.log(speed));
-            speed = Math.sqrt(2 * weight / (density * reference * maximumLift));
+    /** The same aeroplane with flaps let down to a deflection (rad); stands until the next such call. */
+    public HighLift lowered(double deflection) {
+        highLift.lower(lifting, surfaces, polars, balanceX, forwardX, bodyMoment, deflection);
+        return highLift;
+    }
+
+    /** Maximum lift of attached flow raised to that of the vortices, in proportion to their share. */
+    private double withVortices(double attached) {
+        LeadingEdgeVortex vortices = edge;
+        if (vortices == null) {
+            return attached;
         }
-        stallSpeed = speed;
-        stallPlace = along.stallPlace();
-        elevatorAtStall = line.elevator(maximumLift);
+        double ratio = LeadingEdgeVortex.MOST_LIFT_SPREAD / LeadingEdgeVortex.MOST_LIFT;
+        double factor = Strips.widened(factors.maximumLift(), ratio / Spread.MAXIMUM_LIFT.halfWidth());
+        double flown = forwardVortexTrim.liftAtUsable(vortices.usable());
+        double most = Math.max(Strips.LEAST_LIFT, Math.min(factor * LeadingEdgeVortex.MOST_LIFT, flown));
+        return attached + vortices.share() * (most - attached);
     }
 
     /** Level-flight drag at a speed (m/s), N; its parts then stand in {@link #profileDrag()} and so on. */
@@ -122,8 +155,12 @@ public final class TrimmedFlight {
     public double drag(double speed, double lift) {
         double logSpeed = StrictMath.log(speed);
         profile = strips.dragArea(lift, logSpeed) / reference;
-        induced = inducedShare * lifting.inducedDrag(incidence(lift), elevator(lift), 0);
-        parasite = factors.parasiteDrag() * drags(logSpeed) / reference;
+        induced = inducedDrag(lift);
+        if (edge != null) {
+            profile += edge.share() * (strips.idleDragArea(logSpeed) / reference - profile);
+            induced += edge.share() * (vortexTrim.normalForceDrag(lift) - induced);
+        }
+        parasite = parasiteDrag(logSpeed);
         cleanDrag = 0.5 * density * speed * speed * reference * (profile + induced + parasite);
         return cleanDrag;
     }
@@ -185,7 +222,22 @@ public final class TrimmedFlight {
 
     /** Largest lift of a strip of wing or tail in level flight at a speed (m/s), over that of its section's stall. */
     public double greatestLiftShare(double speed) {
-        return strips.greatestLiftShare(liftCoefficient(speed), StrictMath.log(speed));
+        double lift = liftCoefficient(speed);
+        double attached = strips.greatestLiftShare(lift, StrictMath.log(speed));
+        return edge == null ? attached : attached + edge.share() * (lift / maximumLift() - attached);
+    }
+
+    /** Induced drag coefficient trimmed at a lift coefficient, flaps up. */
+    public double inducedDrag(double lift) {
+        return inducedDrag(incidence(lift), elevator(lift), 0);
+    }
+
+    double inducedDrag(double alpha, double elevator, double flap) {
+        return inducedShare * lifting.inducedDrag(alpha, elevator, flap);
+    }
+
+    double parasiteDrag(double logSpeed) {
+        return factors.parasiteDrag() * drags(logSpeed) / reference;
     }
 
     private double drags(double logSpeed) {
@@ -205,32 +257,43 @@ public final class TrimmedFlight {
 
     /** Incidence of the body axis trimmed at a lift coefficient, rad. */
     public double incidence(double lift) {
-        return trim.incidence(lift);
+        return edge == null ? trim.incidence(lift) : vortexTrim.incidence(lift);
     }
 
     /** Elevator (elevon) trimmed at a lift coefficient, trailing edge down positive, rad. */
     public double elevator(double lift) {
-        return trim.elevator(lift);
+        return edge == null ? trim.elevator(lift) : vortexTrim.elevator(lift);
+    }
+
+    /** Incidence at which the linear system with the trimmed elevator carries a lift coefficient, rad: for its spread of load. */
+    public double loadIncidence(double lift) {
+        return edge == null ? trim.incidence(lift) : lifting.incidence(lift, elevator(lift), 0);
     }
 
     /** Elevator (elevon) trimmed at maximum lift, trailing edge down positive, rad. */
     public double elevatorAtStall() {
-        return elevatorAtStall;
+        return edge == null ? stall.elevator() : forwardVortexTrim.elevator(stall.maximumLift());
     }
 
     /** Trimmed maximum lift coefficient, power off. */
     public double maximumLift() {
-        return maximumLift;
+        return stall.maximumLift();
+    }
+
+    /** The same at the Reynolds numbers of a speed, m/s. */
+    double maximumLift(double speed) {
+        boolean apart = balanceX - forwardX >= LEAST_SHIFT;
+        return (apart ? forwardStrips : strips).liftAtFirstStall(StrictMath.log(speed));
     }
 
     /** m/s. */
     public double stallSpeed() {
-        return stallSpeed;
+        return stall.speed();
     }
 
     /** Where the stall begins, fraction of the semispan. */
     public double stallPlace() {
-        return stallPlace;
+        return stall.place();
     }
 
     /** Power-off drag that the last {@link #drag} or {@link #poweredDrag} found, N. */
@@ -256,6 +319,14 @@ public final class TrimmedFlight {
     /** N. */
     public double weight() {
         return weight;
+    }
+
+    double kinematicViscosity() {
+        return viscosity;
+    }
+
+    Factors factors() {
+        return factors;
     }
 
     /** kg/m³. */

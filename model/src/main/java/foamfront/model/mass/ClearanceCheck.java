@@ -34,7 +34,7 @@ public final class ClearanceCheck {
         boolean profile = design.body() instanceof Body.ProfileBoard;
         // A load as wide as it likes may hang on a profile board: its width never counts.
         double width = profile ? Double.POSITIVE_INFINITY : body.insideWidth() - tongues(design, body);
-        double height = profile ? body.height() : body.insideHeight();
+        double height = profile ? beside(design) : body.insideHeight();
         Battery battery = design.power().battery();
         double tallest = 0;
         double least = either(battery.width(), battery.height(), width, height);
@@ -59,6 +59,13 @@ public final class ClearanceCheck {
         }
         double round = roundPart(design.power());
         return round == 0 ? least : Math.min(least, Math.min(width, height) - round);
+    }
+
+    /** Free height on a profile board's side, under a wing in its slot or over all of it, m. */
+    private static double beside(Design design) {
+        double half = 0.5 * design.body().height();
+        double z = design.wing().z();
+        return Math.abs(z) < half ? half + Math.abs(z) - 0.5 * design.board().thickness() : 2 * half;
     }
 
     /** Width the tongues of a replaceable nose take from what slides past them, m. */

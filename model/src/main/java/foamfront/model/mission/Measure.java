@@ -41,7 +41,12 @@ public enum Measure {
             "stall speed",
             Unit.METRE_PER_SECOND,
             LOWER,
-            "least level speed, trimmed at the foremost balance point, power off"),
+            "least level speed, trimmed at the foremost balance point, power off, flaps up"),
+    LANDING_STALL_SPEED(
+            "landing stall speed",
+            Unit.METRE_PER_SECOND,
+            LOWER,
+            "the same with flaps let down for landing; without flaps the stall speed itself"),
     CRUISE_SPEED(
             "cruise speed",
             Unit.METRE_PER_SECOND,
@@ -56,16 +61,29 @@ public enum Measure {
             "top speed over stall speed, or over 4/3 of the wind where that is more"),
     CLIMB_RATE("climb rate", Unit.METRE_PER_SECOND, HIGHER, "best steady climb at full throttle, battery at 30 %"),
     GLIDE_RATIO("glide ratio", Unit.RATIO, HIGHER, "best lift over drag, power off"),
+    APPROACH_GLIDE(
+            "approach glide ratio",
+            Unit.RATIO,
+            LOWER,
+            "lift over drag at 1.3 landing stall speeds, motor off, flaps let down: how flat it comes in over the hedge"),
     SINK_RATE("sink rate", Unit.METRE_PER_SECOND, LOWER, "least steady sink, power off"),
     THRUST_TO_WEIGHT("thrust to weight", Unit.RATIO, HIGHER, "static thrust at full throttle over weight"),
     TAKE_OFF_DISTANCE(
-            "take-off distance", Unit.METRE, LOWER, "ground roll to 1.2 stall speeds on the site's surface, still air"),
+            "take-off distance",
+            Unit.METRE,
+            LOWER,
+            "ground roll to 1.2 stall speeds on the site's surface, still air, flaps as for take-off"),
     GROUND_ATTITUDE(
             "ground attitude to spare",
             Unit.DEGREE,
             HIGHER,
             "how far the nose can be raised on the ground before tail wheel or tail touch, over what lifts off at 1.2 stall"
                     + " speeds"),
+    TURN_RADIUS(
+            "turn radius",
+            Unit.METRE,
+            LOWER,
+            "level turn at 45 degrees of bank, or as much as full throttle holds, at 1.2 stall speeds of the turn"),
     LAUNCH_HEIGHT(
             "lowest height after launch",
             Unit.METRE,
@@ -106,7 +124,12 @@ public enum Measure {
             "elevator at stall",
             Unit.RATIO,
             LOWER,
-            "elevator travel used to trim at maximum lift and the foremost balance point, of full travel"),
+            "elevator travel used to trim at maximum lift and the foremost balance point, flaps up or down, of full travel"),
+    FLAP_TRIM(
+            "elevator for flaps",
+            Unit.RATIO,
+            LOWER,
+            "elevator travel by which landing flaps change trim at 1.3 landing stall speeds, of full travel; with flaps only"),
     ELEVON_TRIM(
             "elevons in cruise",
             Unit.RATIO,
@@ -117,11 +140,42 @@ public enum Measure {
             Unit.RATIO,
             LOWER,
             "elevator travel used at full throttle and 1.2 stall speeds, of full travel"),
+    ROLL_RATE(
+            "roll rate",
+            Unit.DEGREE_PER_SECOND,
+            NEITHER,
+            "at cruise with full ailerons, or full rudder where there are none"),
     RUDDER_TURN(
             "rudder turn factor",
             Unit.RATIO,
             NEITHER,
             "vertical tail volume times spiral parameter of a model without ailerons"),
+    RELEASE_TRIM(
+            "elevator after release",
+            Unit.RATIO,
+            LOWER,
+            "change of elevator that letting all loads go asks for in cruise, of full travel"),
+    DROP_SPEED(
+            "impact speed of the drop",
+            Unit.METRE_PER_SECOND,
+            LOWER,
+            "fastest released load at the ground, let go at the site's release height"),
+    DROP_DRIFT(
+            "drift of the drop",
+            Unit.METRE,
+            LOWER,
+            "how far the stated wind carries the slowest released load, let go at the site's release height"),
+    CANOPY(
+            "parachute diameter",
+            Unit.MILLIMETRE,
+            NEITHER,
+            "nominal diameter of the largest flat circular parachute that a load's descent speed needs"),
+    PILOT_LEVEL(
+            "pilot level",
+            Unit.RATIO,
+            LOWER,
+            "how practised its pilot must be: at most 1 suits a beginner, at most 2 an intermediate, more the experienced; the"
+                    + " worst of its parts"),
     MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
     CONTROLLER_LOAD(
             "controller load", Unit.RATIO, LOWER, "1.25 times the full-throttle current over the controller's rating"),
@@ -230,6 +284,11 @@ public enum Measure {
             Unit.RATIO,
             HIGHER,
             "trimmed at the foremost balance point, whole aeroplane, power off"),
+    STALL_PLACE(
+            "stall begins at",
+            Unit.RATIO,
+            LOWER,
+            "fraction of the semispan, flaps up; 0 where the tail lets go first; near the tips it drops a wing"),
     SPAN_EFFICIENCY("span efficiency", Unit.RATIO, HIGHER, "of the whole aeroplane's drag polar, viscous"),
     ZERO_LIFT_DRAG("zero-lift drag coefficient", Unit.RATIO, LOWER, "of the parabola through the drag polar");
 

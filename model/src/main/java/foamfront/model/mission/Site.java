@@ -13,10 +13,18 @@ import static foamfront.model.units.Require.positive;
  * @param runway length for taking off, m; infinite where nothing is said of it
  * @param wind mean wind the model must come home against, m/s; 0 in a hall
  * @param gust vertical gust met in cruise, m/s; 0 in a hall
+ * @param releaseHeight over ground at which loads are let go, m
  * @param launch the arm that throws it
  */
 public record Site(
-        double elevation, double temperature, Ground ground, double runway, double wind, double gust, Launch launch) {
+        double elevation,
+        double temperature,
+        Ground ground,
+        double runway,
+        double wind,
+        double gust,
+        double releaseHeight,
+        Launch launch) {
     public Site {
         finite("elevation", elevation);
         positive("temperature", temperature, "K");
@@ -25,5 +33,6 @@ public record Site(
         }
         notNegative("wind", wind, "m/s");
         notNegative("gust", gust, "m/s");
+        positive("release height", releaseHeight, "m");
     }
 }

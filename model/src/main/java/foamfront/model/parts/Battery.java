@@ -27,6 +27,9 @@ public record Battery(
         double price,
         Provenance provenance)
         implements Part {
+    /** Packs that are put side by side at most; judgement. */
+    public static final int MOST_PARALLEL = 4;
+
     private static final double SECONDS_PER_HOUR = 3600;
 
     public Battery {

@@ -30,6 +30,9 @@ public record Board(
         double price,
         Provenance provenance)
         implements Part {
+    /** Side of the smallest mount cut from board, with the sheet's rim, m (judgement). */
+    private static final double LEAST_SIDE = 0.060;
+
     public Board {
         positive("board thickness", thickness, "m");
         positive("board areal density", arealDensity, "kg/m2");
@@ -40,6 +43,14 @@ public record Board(
         positive("face strength", faceStrength, "Pa");
         positive("core modulus", coreModulus, "Pa");
         positive("core shear modulus", coreShearModulus, "Pa");
+        if (2 * faceThickness >= thickness) {
+            throw new IllegalArgumentException(
+                    "two faces of " + faceThickness + " m leave no core in a board of " + thickness + " m");
+        }
+        if (width < LEAST_SIDE) {
+            throw new IllegalArgumentException("sheet width " + width + " m is less than the " + LEAST_SIDE
+                    + " m of the smallest mount cut from it");
+        }
         if (length < width) {
             throw new IllegalArgumentException(
                     "sheet length " + length + " m is shorter than its width " + width + " m");

@@ -12,8 +12,9 @@ import foamfront.model.design.WingSection.SteppedPlate;
  * Lift, moment and drag of one section at any Reynolds number inside its range. Angles are measured from the reference line
  * of {@link SectionShape}. Every method is table look-up and arithmetic; the caller takes the logarithm of Re once.
  *
- * <p>Zero-lift angle and moment: {@link ThinAerofoil} of the folded mean line, of which measured sections keep 0.95 and 0.87
- * (ratio of measured to theoretical values of three cambered sections, NACA R-824 (1945), <i>from memory</i>).
+ * <p>Zero-lift angle and moment: of a plate {@link ThinAerofoil} of its mean line, of which measured sections keep 0.95 and 0.87;
+ * of a flat-bottomed fold the frictionless flow about its polygon ({@link FlatBottomFlow}), of which they keep 0.92 and 0.88
+ * (measured over theoretical values of two cambered sections, NACA R-824 (1945), <i>from memory</i>).
  *
  * <p>Blunt trailing edge of height h: Δc_d = 0.135 (h/c)^(4/3) / c_d,fore^(1/3), S. F. Hoerner, Fluid-Dynamic Drag (1965),
  * ch. 3, <i>from memory</i>; c_d,fore is the section's least drag without it.
@@ -22,8 +23,16 @@ public final class SectionPolar {
     /** Where the tables of every family begin. */
     public static final double LEAST_REYNOLDS = ReynoldsTable.LOWEST;
 
-    private static final double ZERO_LIFT_KEPT = 0.95;
-    private static final double MOMENT_KEPT = 0.87;
+    /** Of thin-aerofoil theory. */
+    static final double ZERO_LIFT_KEPT = 0.95;
+
+    static final double MOMENT_KEPT = 0.87;
+
+    /** Of frictionless flow about the whole section. */
+    static final double ZERO_LIFT_KEPT_OF_FLOW = 0.92;
+
+    static final double MOMENT_KEPT_OF_FLOW = 0.88;
+
     /** Base drag of two dimensions behind a body of some drag; Hoerner ch. 3, <i>from memory</i>. */
     public static final double BLUNT_EDGE = 0.135;
 
@@ -36,11 +45,11 @@ public final class SectionPolar {
     /** Past the stall the rise is held at this distance, so that no caller meets an overflow (<i>judgement</i>). */
     private static final double FURTHEST = 1.25;
 
-    private static final ThinAerofoil UNIT_FOLD = ThinAerofoil.of(
-            new double[] {0, SectionShape.FIRST_FOLD, SectionShape.SPAR_STATION, 1},
-            new double[] {0, 0.5 * SectionShape.FIRST_HEIGHT, 0.5, 0});
-    private static final ThinAerofoil UNIT_TRAILING_EDGE =
-            ThinAerofoil.of(new double[] {0, SectionShape.SPAR_STATION, 1}, new double[] {0, 0, 0.5});
+    /** Normal force of a plate at 90 degrees to the stream; Hoerner ch. 3, <i>from memory</i>. */
+    private static final double PLATE_ACROSS = 1.98;
+
+    /** Past the stall the lift has gone over to that of a stalled plate within this, rad (10 degrees, <i>judgement</i>). */
+    private static final double STALLING = Math.PI / 18;
 
     /**
      * How a family is scaled to this section.
@@ -83,8 +92,8 @@ public final class SectionPolar {
         this.scale = scale;
         this.blunt = BLUNT_EDGE * scale.edge * StrictMath.cbrt(scale.edge / scale.drag);
         // Adding zero turns the −0 of a section without camber into 0, which prints as such.
-        this.zeroLiftAngle = ZERO_LIFT_KEPT * zeroLiftAngle + 0.0;
-        this.moment = MOMENT_KEPT * moment + 0.0;
+        this.zeroLiftAngle = zeroLiftAngle + 0.0;
+        this.moment = moment + 0.0;
         this.dragUncertainty = dragUncertainty;
         this.liftUncertainty = liftUncertainty;
     }
@@ -115,8 +124,8 @@ public final class SectionPolar {
         double design = Math.min(0.65, Math.max(0.3, 0.5 / 0.105 * thickness)); // judgement: 0.4 to 0.6 at 9 to 12 %
         Scale scale = new Scale(
                 thinLift(thickness), bubbleLoss(thickness), 0, 0.5, design, thicknessDrag(thickness), 0, board);
-        double angle = thickness * UNIT_FOLD.zeroLiftAngle() + board * UNIT_TRAILING_EDGE.zeroLiftAngle();
-        double moment = thickness * UNIT_FOLD.quarterChordMoment() + board * UNIT_TRAILING_EDGE.quarterChordMoment();
+        double angle = ZERO_LIFT_KEPT_OF_FLOW * FlatBottomFlow.zeroLiftAngle(thickness, board);
+        double moment = MOMENT_KEPT_OF_FLOW * FlatBottomFlow.quarterChordMoment(thickness, board);
         return new SectionPolar(SectionFamily.FLAT_BOTTOM, scale, angle, moment, 0.20, 0.12);
     }
 
@@ -133,7 +142,12 @@ public final class SectionPolar {
                 new double[] {0, step, SectionShape.reattachment(step, board), 1},
                 new double[] {board, board, 0.5 * board, 0.5 * board});
         return new SectionPolar(
-                SectionFamily.PLATE, scale, mean.zeroLiftAngle(), mean.quarterChordMoment(), 0.30, 0.15);
+                SectionFamily.PLATE,
+                scale,
+                ZERO_LIFT_KEPT * mean.zeroLiftAngle(),
+                MOMENT_KEPT * mean.quarterChordMoment(),
+                0.30,
+                0.15);
     }
 
     /** Camber f adds 5.5 f to maximum lift up to 6 % (then 1.0 to 1.1), less beyond; parabola: α₀ = −2f, C_m = −πf. */
@@ -145,7 +159,12 @@ public final class SectionPolar {
                 new Scale(1, 0, camberLift, 1, Math.min(4 * Math.PI * camber, HIGHEST_BENT_DESIGN), drag, 0, edge);
         boolean flat = camber == 0;
         return new SectionPolar(
-                SectionFamily.PLATE, scale, -2 * camber, -Math.PI * camber, flat ? 0.20 : 0.25, flat ? 0.10 : 0.15);
+                SectionFamily.PLATE,
+                scale,
+                ZERO_LIFT_KEPT * -2 * camber,
+                MOMENT_KEPT * -Math.PI * camber,
+                flat ? 0.20 : 0.25,
+                flat ? 0.10 : 0.15);
     }
 
     /** The tables stand for 9 to 12 %; thinner folds lift less: 4 % a point of thickness (<i>judgement</i>). */
@@ -206,6 +225,21 @@ public final class SectionPolar {
                 + blunt * family.inverseCubeRootOfDrag.at(logReynolds)
                 + square * (rise.square() + rise.stall() * square * fourth * fourth)
                 + distance * distance * (rise.suction() + rise.suctionAtStall() * square);
+    }
+
+    /**
+     * Lift coefficient at an incidence (rad) from the reference line, for looking at: straight to the stall, then over to a stalled
+     * plate's 1.98 sin α cos α (S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 3, <i>from memory</i>). Flight stops at the stall.
+     */
+    public double lift(double incidence, double logReynolds) {
+        double slope = 2 * Math.PI * slopeRatio(logReynolds);
+        double straight = slope * (incidence - zeroLiftAngle);
+        double end = straight >= 0 ? maximumLift(logReynolds) : minimumLift(logReynolds);
+        double past = Math.abs(straight - end) * Math.signum(straight / end - 1) / slope;
+        double share = Math.min(1, Math.max(0, past / STALLING));
+        double gone = share * share * (3 - 2 * share);
+        double plate = PLATE_ACROSS * StrictMath.sin(incidence) * StrictMath.cos(incidence);
+        return past <= 0 ? straight : end + gone * (plate - end);
     }
 
     /** Lift coefficient over that of the stall on its side, positive or negative: 1 where the section stalls. */

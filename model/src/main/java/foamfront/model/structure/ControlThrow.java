@@ -72,7 +72,7 @@ public record ControlThrow(
         return RADIAN
                 * switch (kind) {
                     case ELEVATOR, ELEVON -> 10;
-                    case AILERON -> 12;
+                    case AILERON, FLAPERON -> 12;
                     case RUDDER -> 22;
                     case FLAP -> 30;
                 };

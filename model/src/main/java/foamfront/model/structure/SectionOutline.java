@@ -1,6 +1,7 @@
 package foamfront.model.structure;
 
 import foamfront.model.design.WingSection;
+import foamfront.model.section.SectionShape;
 
 /**
  * A folded section's outline as thin straight facets at unit chord, reduced to what bending and torsion need. Heights
@@ -16,10 +17,10 @@ import foamfront.model.design.WingSection;
  */
 public record SectionOutline(
         double perimeter, double secondMoment, double top, double area, double areaCentre, double skinCentre) {
-    /** Facets of the folded top: rise to three quarters at 7.5 % of chord, the top at 30 %. */
-    private static final double[] FOLD_X = {0, 0.075, 0.30, 1};
+    /** Facets of the folded top, to a sharp trailing edge. */
+    private static final double[] FOLD_X = {0, SectionShape.FIRST_FOLD, SectionShape.SPAR_STATION, 1};
 
-    private static final double[] FOLD_RISE = {0, 0.75, 1, 0};
+    private static final double[] FOLD_RISE = {0, SectionShape.FIRST_HEIGHT, 1, 0};
 
     /**
      * Reduces a closed outline, points in order, the last joined to the first.

@@ -33,7 +33,7 @@ final class ServoLoad {
                 switch (control.kind()) {
                     case RUDDER -> rudders += moment;
                     case ELEVATOR -> worst = Math.max(worst, apart ? moment : 2 * moment);
-                    case AILERON, ELEVON, FLAP -> worst = Math.max(worst, wings * moment);
+                    case AILERON, ELEVON, FLAP, FLAPERON -> worst = Math.max(worst, wings * moment);
                 }
             }
         }
@@ -59,7 +59,7 @@ final class ServoLoad {
 
     static double travel(Control.Kind kind) {
         return switch (kind) {
-            case ELEVATOR, AILERON, ELEVON -> 20 * RADIAN;
+            case ELEVATOR, AILERON, ELEVON, FLAPERON -> 20 * RADIAN;
             case RUDDER -> 25 * RADIAN;
             case FLAP -> 40 * RADIAN;
         };

@@ -8,6 +8,7 @@ public enum Dimension {
     TIME,
     SPEED,
     ANGLE,
+    ANGULAR_SPEED,
     TEMPERATURE,
     VOLTAGE,
     CURRENT,

@@ -12,6 +12,7 @@ final class Examples {
             case TIME -> "a time";
             case SPEED -> "a speed";
             case ANGLE -> "an angle";
+            case ANGULAR_SPEED -> "a turning rate";
             case TEMPERATURE -> "a temperature";
             case VOLTAGE -> "a voltage";
             case CURRENT -> "a current";
@@ -42,6 +43,7 @@ final class Examples {
             case TIME -> "10 min or 90 s";
             case SPEED -> "8 m/s or 18 mph";
             case ANGLE -> "3 deg";
+            case ANGULAR_SPEED -> "120 deg/s";
             case TEMPERATURE -> "15 degC";
             case VOLTAGE -> "11.1 V";
             case CURRENT -> "30 A";

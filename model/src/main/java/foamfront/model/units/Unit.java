@@ -32,6 +32,7 @@ public enum Unit {
 
     RADIAN(Dimension.ANGLE, "rad", 1),
     DEGREE(Dimension.ANGLE, "deg", Math.PI / 180),
+    DEGREE_PER_SECOND(Dimension.ANGULAR_SPEED, "deg/s", Math.PI / 180),
 
     KELVIN(Dimension.TEMPERATURE, "K", 1),
     DEGREE_CELSIUS(Dimension.TEMPERATURE, "degC", 1, 273.15),

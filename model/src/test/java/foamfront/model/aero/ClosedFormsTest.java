@@ -61,7 +61,7 @@ class ClosedFormsTest {
     /** H. Multhopp, NACA TM-1036, 1942: a prism 0.1 × 0.1 × 0.9 m under 0.25 m² of mean chord 0.2083 m. */
     @Test
     void aPrismsPitchingMoment() {
-        BodyShape body = new BodyShape(0.9, 0.1, 0.1, 0.005, 0);
+        BodyShape body = new BodyShape(0.9, 0.1, 0.1, 0.9, 0.005, 0);
         assertThat(BodyMoment.pitchSlope(body, 0.25, 0.2083)).isCloseTo(0.2715, within(FOUR_DECIMALS));
         assertThat(BodyMoment.yawSlope(body, 0.25, 0.2083)).isCloseTo(-0.2715, within(FOUR_DECIMALS));
     }

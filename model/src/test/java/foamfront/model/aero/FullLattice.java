@@ -103,6 +103,15 @@ final class FullLattice {
         return sum;
     }
 
+    /** x of the centre of lift, m. */
+    double centreX() {
+        double moment = 0;
+        for (int i = 0; i < count; i++) {
+            moment += 2 * circulation[i] * (to[i][1] - from[i][1]) * 0.5 * (from[i][0] + to[i][0]);
+        }
+        return moment / lift();
+    }
+
     /** Side force over dynamic pressure, m². */
     double side() {
         double sum = 0;

@@ -223,7 +223,8 @@ class LiftRelationsLawsTest {
             double k = random.nextDouble(0.2, 5);
             double area = random.nextDouble(0.1, 0.5);
             double span = random.nextDouble(0.6, 2);
-            BodyShape body = new BodyShape(random.nextDouble(0.4, 1.2), 0.07, random.nextDouble(0.05, 0.1), 0.005, 0);
+            double length = random.nextDouble(0.4, 1.2);
+            BodyShape body = new BodyShape(length, 0.07, random.nextDouble(0.05, 0.1), length, 0.005, 0);
             assertThat(k * BodyMoment.pitchSlope(body, k * area, 0.2))
                     .isCloseTo(BodyMoment.pitchSlope(body, area, 0.2), within(ROUNDING));
             assertThat(k * BodyMoment.yawSlope(body, k * area, span))

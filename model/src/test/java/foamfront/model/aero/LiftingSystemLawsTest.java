@@ -160,7 +160,7 @@ class LiftingSystemLawsTest {
     void lostEffectivenessScalesTheColumn() {
         Surface wing = TestWings.with(TestWings.wing(6, 0.6, 0), new Control(Control.Kind.ELEVON, 0.2, 0.3, 1));
         LiftingSystem half = new LiftingSystem(Resolution.DEFAULT);
-        half.solve(List.of(wing), TestWings.PLATE, 0.5, 1);
+        half.solve(List.of(wing), TestWings.PLATE, 0.5);
         LiftingSystem full = TestWings.solved(wing);
         assertThat(half.elevatorLiftSlope()).isCloseTo(0.5 * full.elevatorLiftSlope(), within(ROUNDING));
         assertThat(half.elevatorMomentSlope(0)).isCloseTo(0.5 * full.elevatorMomentSlope(0), within(ROUNDING));

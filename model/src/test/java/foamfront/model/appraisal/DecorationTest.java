@@ -6,6 +6,8 @@ import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.Samples;
 import foamfront.model.design.Design;
+import foamfront.model.design.Load;
+import foamfront.model.design.Place;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
@@ -202,6 +204,8 @@ class DecorationTest {
         Case plugged = new Case(Arrangements.of("plugged in"), Samples.mission(), Factors.NOMINAL);
         cases.add(plugged.with("wing.build.spar.spar.strength", 100e6));
         // A gust loads the wing more than a pull-up only where cruise is twice the stall speed.
+        Load seed = new Load("seed", 0.1, 0.06, 0.04, 0.04, Place.BALANCE_POINT, true, 4, 0, 0);
+        cases.add(new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL).with("loads", List.of(seed)));
         Case windy = new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL).with("mission.site.wind", 12.0);
         cases.add(windy.with("mission.site.gust", 5.0));
         return cases;

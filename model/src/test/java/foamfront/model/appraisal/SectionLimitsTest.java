@@ -55,7 +55,7 @@ class SectionLimitsTest {
     /** Too small to carry what trim asks of it at any speed. */
     @Test
     void aTailFarBeyondItsStallIsRefused() {
-        Design scrap = Records.scaled(Records.scaled(TRAINER, "tail.plane.chord", 0.2), "tail.plane.span", 0.6);
+        Design scrap = Records.scaled(Records.scaled(TRAINER, "tail.plane.chord", 0.2), "tail.plane.span", 0.5);
         Appraisal found = appraise(scrap);
 
         assertThat(holds(appraise(TRAINER), Measure.SECTION_LIFT)).isTrue();

@@ -84,7 +84,7 @@ class WideDesignsTest {
                         random.nextBoolean(),
                         true,
                         random.nextBoolean() ? FlapKind.NONE : FlapKind.FLAPS,
-                        random.nextDouble(0.2, 0.9),
+                        random.nextDouble(0.2, Controls.MOST_AILERON_BESIDE_FLAPS),
                         random.nextDouble(0.1, 0.45),
                         random.nextDouble(0.1, 0.6),
                         random.nextDouble(0.1, 0.6)),

@@ -60,10 +60,12 @@ class CombinationTest {
     @Test
     void whatTheModelComputes() {
         assertThat(Support.computed(WingKind.values()))
-                .containsExactly(WingKind.MONOPLANE, WingKind.BIPLANE, WingKind.FLYING_WING);
+                .containsExactly(WingKind.MONOPLANE, WingKind.BIPLANE, WingKind.FLYING_WING, WingKind.DELTA);
         assertThat(Support.computed(TailKind.values()))
                 .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE);
-        assertThat(Support.computed(BodyKind.values())).containsExactly(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE);
+        assertThat(Support.computed(BodyKind.values()))
+                .containsExactly(
+                        BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE, BodyKind.POD_AND_BOOM, BodyKind.PROFILE_BOARD);
         assertThat(Support.computed(PowerKind.values()))
                 .containsExactly(
                         PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN);

@@ -15,7 +15,7 @@ class WorkshopRulesLawsTest {
     void everyRuleGivesSomethingAWorkshopCanMake(WingHeight height) {
         for (boolean ailerons : new boolean[] {false, true}) {
             double[] values = WorkshopRules.open();
-            WorkshopRules.complete(values, height, ailerons);
+            WorkshopRules.complete(values, WingKind.MONOPLANE, height, ailerons);
             for (DesignVariable variable : DesignVariable.values()) {
                 double value = values[variable.index()];
                 assertThat(variable.workshop().contains(value))
@@ -30,10 +30,10 @@ class WorkshopRulesLawsTest {
     @EnumSource(WingHeight.class)
     void theRulesScaleWithTheSpan(WingHeight height) {
         double[] one = WorkshopRules.open();
-        WorkshopRules.complete(one, height, false);
+        WorkshopRules.complete(one, WingKind.MONOPLANE, height, false);
         double[] two = WorkshopRules.open();
         two[DesignVariable.SPAN.index()] = 2 * one[DesignVariable.SPAN.index()];
-        WorkshopRules.complete(two, height, false);
+        WorkshopRules.complete(two, WingKind.MONOPLANE, height, false);
 
         for (DesignVariable variable : new DesignVariable[] {
             DesignVariable.ROOT_CHORD,
@@ -54,7 +54,7 @@ class WorkshopRulesLawsTest {
         double[] values = WorkshopRules.open();
         double stated = variable.workshop().high();
         values[variable.index()] = stated;
-        WorkshopRules.complete(values, WingHeight.HIGH, false);
+        WorkshopRules.complete(values, WingKind.MONOPLANE, WingHeight.HIGH, false);
 
         assertThat(values[variable.index()]).isEqualTo(stated);
         assertThat(values).doesNotContain(Double.NaN);

@@ -177,11 +177,11 @@ final class TestAeroplanes {
 
     private static Design delta() {
         WingSection section = new WingSection.FlatPlate();
-        Planform plan = new Planform(0.7, 0.48, 0.15, 0.65, 0, 0, 0, List.of());
+        Planform plan = new Planform(0.5, 0.48, 0.3, 0.65, 0, 0, 0, List.of());
         return of(
                 "delta",
                 new Wing.Delta(plan, build(section, WingJoint.ONE_PIECE, STRIP, HoldDown.GLUED), 0.1, 0),
-                new Tail.None(new Fin(2, 0.12, 0.16, 0.6, FinJoint.FOLDING)),
+                new Tail.None(new Fin(2, 0.12, 0.14, 0.6, FinJoint.FIXED)),
                 new Body.SquareTube(0.45, 0.07, 0.06, Nose.FIXED),
                 new Power.Pusher(PLANT),
                 new Undercarriage.None(),
@@ -277,7 +277,7 @@ final class TestAeroplanes {
     }
 
     static Mission mission(Owned... drawer) {
-        Site site = new Site(0, 288.15, Ground.SHORT_GRASS, 60, 4, 4, Launch.NORMAL);
+        Site site = new Site(0, 288.15, Ground.SHORT_GRASS, 60, 4, 4, 30, Launch.NORMAL);
         return new Mission(site, Limits.standing(), List.of(drawer), CAR, WORKSHOP);
     }
 }

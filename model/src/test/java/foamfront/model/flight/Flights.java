@@ -2,6 +2,7 @@ package foamfront.model.flight;
 
 import foamfront.model.Samples;
 import foamfront.model.aero.BodyMoment;
+import foamfront.model.aero.LeadingEdgeVortex;
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.ParasiteBuildUp;
 import foamfront.model.aero.PlainFlap;
@@ -38,7 +39,7 @@ final class Flights {
             polars[i] = SectionPolar.of(surface.section(), design.board().thickness(), surface.meanAerodynamicChord());
             sections.add(new SectionLift(polars[i].zeroLiftAngle(), 0.95, polars[i].momentCoefficient()));
         }
-        lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY, PlainFlap.LARGE_ANGLE_EFFICIENCY);
+        lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY);
         bodyMoment = BodyMoment.pitchSlope(airframe.body(), lifting.referenceArea(), lifting.referenceChord());
         double neutral = -(lifting.momentSlope(0) + bodyMoment) * lifting.referenceChord() / lifting.liftSlope();
         balanceX = Double.isNaN(stated) ? neutral - MARGIN * lifting.referenceChord() : stated;
@@ -49,6 +50,7 @@ final class Flights {
                 balanceX,
                 balanceX - forward,
                 bodyMoment,
+                LeadingEdgeVortex.of(airframe),
                 ParasiteBuildUp.of(airframe, AIR),
                 AIR,
                 weight,

@@ -8,6 +8,7 @@ import foamfront.model.units.MeasuredTable;
 import foamfront.model.validation.ErrorStatistics;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -29,6 +30,12 @@ class FlatPlateExternalTest {
             Subject.SECTION,
             "Flat-plate wings",
             "Measured plates of aspect ratio 1 and 2 at Re 140 000, source in plate-wings.csv; section drag plus C_L² / π A.");
+
+    private static final Validation LOW_ASPECT_RATIO = Validation.of(
+            Subject.SECTION,
+            "Low-aspect-ratio plate wings",
+            "G. K. Ananda, P. P. Sukumar and M. S. Selig, Aerospace Sci. Technol. (2015), abstract: ten wings at Re 50 000 to 150 000;"
+                    + " ours is the section's polar plus the induced drag of an elliptic load.");
 
     private final SectionPolar polar = SectionPolar.of(new FlatPlate(), 0.004, 0.2);
 
@@ -65,6 +72,42 @@ class FlatPlateExternalTest {
         // flat-plate lifting surfaces: 1.460 and 2.474 a radian
         PLATES.band("lift slope over the measured 1.43, aspect ratio 1", 0.95, 1.0, slope(1.460) / 1.43, "")
                 .band("lift slope over the measured 2.86, aspect ratio 2", 0.80, 0.85, slope(2.474) / 2.86, "");
+    }
+
+    @Test
+    void liftOfTheSquarePlateIsWithinTheScatterAndTheOtherIsShort() {
+        double square = 0;
+        double wide = 0;
+        for (int row = 0; row < WINGS.rows(); row++) {
+            double incidence = Math.toRadians(WINGS.at(row, 0));
+            if (WINGS.at(row, 0) <= 8) {
+                square = Math.max(square, Math.abs(slope(1.460) * incidence - WINGS.at(row, 1)));
+            }
+            if (WINGS.at(row, 0) <= 10) {
+                wide = Math.max(wide, Math.abs(slope(2.474) * incidence - WINGS.at(row, 3)));
+            }
+        }
+        PLATES.band("largest error of lift, aspect ratio 1, to 8 degrees", 0, 0.03, square, "")
+                .outside("largest error of lift, aspect ratio 2, to 10 degrees", 0, 0.03, wide, "");
+    }
+
+    /** C_D = C_D0 + C_L² / π A e through 0.1 to 0.6: nobody typed e in; wings of aspect ratio 2 to 5 measured 0.3 to 0.8. */
+    @Test
+    void wingsHaveTheSpanEfficiencyThatTheirSectionsLeave() {
+        for (double reynolds : new double[] {50e3, 100e3, 150e3}) {
+            for (double aspectRatio : new double[] {2, 5}) {
+                double log = StrictMath.log(reynolds);
+                double rise = polar.drag(0.6, log) - polar.drag(0.1, log) + (0.36 - 0.01) / (Math.PI * aspectRatio);
+                double e = (0.36 - 0.01) / (Math.PI * aspectRatio * rise);
+                LOW_ASPECT_RATIO.band(
+                        String.format(
+                                Locale.ROOT, "span efficiency, aspect ratio %.0f at Re %.0f", aspectRatio, reynolds),
+                        0.3,
+                        0.8,
+                        e,
+                        "");
+            }
+        }
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSection.FoldedFlatBottom;
 import foamfront.model.design.WingSection.FoldedSymmetrical;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,9 +124,36 @@ class SectionPolarLawsTest {
         ThinAerofoil theory =
                 SectionShape.of(section, Sections.BOARD, Sections.CHORD).thinAerofoil();
 
+        if (section instanceof FoldedFlatBottom folded) {
+            double thickness = folded.thickness();
+            double board = Sections.BOARD / Sections.CHORD;
+            assertThat(polar.zeroLiftAngle())
+                    .isCloseTo(0.92 * FlatBottomFlow.zeroLiftAngle(thickness, board), within(ROUNDING));
+            assertThat(polar.momentCoefficient())
+                    .isCloseTo(0.88 * FlatBottomFlow.quarterChordMoment(thickness, board), within(ROUNDING));
+            return;
+        }
         // 0.95 and 0.87 of theory; a curved plate's 24 facets stay within 0.5 % of its parabola
         double facets = 1e-9 + 0.005 * Math.abs(theory.quarterChordMoment());
         assertThat(polar.zeroLiftAngle()).isCloseTo(0.95 * theory.zeroLiftAngle(), within(facets));
         assertThat(polar.momentCoefficient()).isCloseTo(0.87 * theory.quarterChordMoment(), within(facets));
+    }
+
+    @ParameterizedTest
+    @MethodSource("foamfront.model.section.Sections#everyKind")
+    void liftRisesStraightToTheStallAndGoesOverToAPlatesWithoutAJump(WingSection section) {
+        SectionPolar polar = Sections.polar(section);
+        double log = StrictMath.log(120e3);
+        double slope = 2 * Math.PI * polar.slopeRatio(log);
+        double stall = polar.zeroLiftAngle() + polar.maximumLift(log) / slope;
+        assertThat(polar.lift(polar.zeroLiftAngle(), log)).isCloseTo(0, within(ROUNDING));
+        assertThat(polar.lift(stall, log)).isCloseTo(polar.maximumLift(log), within(ROUNDING));
+        for (double incidence = -1.5; incidence < 1.5; incidence += 1e-4) {
+            assertThat(polar.lift(incidence + 1e-4, log))
+                    .isBetween(polar.minimumLift(log) - 1, polar.maximumLift(log) + 1)
+                    .isCloseTo(polar.lift(incidence, log), within(1.5 * slope * 1e-4));
+        }
+        assertThat(polar.lift(Math.PI / 4, log)).isCloseTo(0.99, within(ROUNDING)); // 1.98 / 2
+        assertThat(polar.lift(-Math.PI / 4, log)).isCloseTo(-0.99, within(ROUNDING));
     }
 }

@@ -28,10 +28,7 @@ class ThinAerofoilTest {
         "0.06, -6.2317, -0.15936, 0.7723",
     })
     void meanLinesOfTwoParabolas(double camber, double zeroLiftDegrees, double moment, double idealDegrees) {
-        double p = 0.4;
-        ThinAerofoil theory = of(x -> x < p
-                ? camber / (p * p) * (2 * p * x - x * x)
-                : camber / ((1 - p) * (1 - p)) * (1 - 2 * p + 2 * p * x - x * x));
+        ThinAerofoil theory = twoParabolas(camber);
 
         assertThat(Math.toDegrees(theory.zeroLiftAngle())).isCloseTo(zeroLiftDegrees, within(CLOSE));
         assertThat(theory.quarterChordMoment()).isCloseTo(moment, within(CLOSE));
@@ -65,7 +62,15 @@ class ThinAerofoilTest {
         assertThat(theory.quarterChordMoment()).isCloseTo(-0.640, within(CLOSE));
     }
 
-    private static ThinAerofoil of(DoubleUnaryOperator line) {
+    /** A mean line of two parabolas that meet at 0.4. */
+    static ThinAerofoil twoParabolas(double camber) {
+        double p = 0.4;
+        return of(x -> x < p
+                ? camber / (p * p) * (2 * p * x - x * x)
+                : camber / ((1 - p) * (1 - p)) * (1 - 2 * p + 2 * p * x - x * x));
+    }
+
+    static ThinAerofoil of(DoubleUnaryOperator line) {
         double[] x = new double[PIECES + 1];
         double[] z = new double[PIECES + 1];
         for (int i = 0; i <= PIECES; i++) {

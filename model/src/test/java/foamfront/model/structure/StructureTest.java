@@ -158,7 +158,7 @@ class StructureTest {
 
     @Test
     void flapsAreLetDownSlowly() {
-        Controls flapped = new Controls(true, false, FlapKind.FLAPS, 0.3, 0.3, 0.1, 0.1);
+        Controls flapped = new Controls(true, false, FlapKind.FLAPS, 0.3, 0.3, 0.1, 0.1, 0.6, 0.3);
         Airframe flaps = Airframe.of(Examples.with(Examples.trainer(), flapped));
         FlightLoads slow = new FlightLoads(0.8, 0.18, 0.035, 1.225, 3, 12, 20, 4, 4.5, 0, 0);
         // Stalling at 3 m/s the flaps never see more than 5.4 m/s, and the ailerons set the pace.

@@ -79,6 +79,12 @@ public final class FitPage {
         return new Table(table.columns(), List.of(cells)).csv();
     }
 
+    /** What a row without a motor to take the rest from wants before the catalogue reads it. */
+    public static String open() {
+        return "The row's mass, diameter, length and price stand open: weigh and measure the motor and fill them in, or name"
+                + " one of the same frame with --motor.\n";
+    }
+
     /** What the row means. */
     public static String note() {
         return "The row's resistance is that under load over " + MotorLaw.EFFECTIVE_RESISTANCE

@@ -15,6 +15,8 @@ import foamfront.model.parts.Workshop;
 import foamfront.optimizer.faults.Nearest;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,8 @@ public record Catalogue(
         List<Wheel> wheels,
         Workshop workshop,
         String digest) {
+    private static final Pattern PARALLEL = Pattern.compile("\\s*([2-" + Battery.MOST_PARALLEL + "])\\s*[xX]\\s*(.+)");
+
     public Catalogue {
         boards = List.copyOf(boards);
         spars = List.copyOf(spars);
@@ -65,8 +69,27 @@ public record Catalogue(
         return all;
     }
 
-    /** The part of this name among {@code parts}, capitals, hyphens and spaces aside; null if there is none. */
+    /**
+     * The part of this name among {@code parts}, capitals, hyphens and spaces aside; null if there is none. Of batteries also
+     * two to four alike in parallel, {@code 2 x 3S 2200}.
+     */
     public static <P extends Part> @Nullable P find(List<P> parts, String name) {
+        P single = single(parts, name);
+        Matcher packs = PARALLEL.matcher(name);
+        if (single != null || !packs.matches()) {
+            return single;
+        }
+        P one = single(parts, packs.group(2));
+        return one instanceof Battery battery ? together(battery, Integer.parseInt(packs.group(1))) : null;
+    }
+
+    /** P is Battery here: the pack came from a list of P. */
+    @SuppressWarnings("unchecked")
+    private static <P extends Part> P together(Battery battery, int packs) {
+        return (P) battery.parallel(packs);
+    }
+
+    private static <P extends Part> @Nullable P single(List<P> parts, String name) {
         String plain = Nearest.plain(name);
         for (P part : parts) {
             if (Nearest.plain(part.name()).equals(plain)) {

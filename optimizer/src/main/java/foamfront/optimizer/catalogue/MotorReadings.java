@@ -15,15 +15,21 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Reads a builder's bench readings: columns {@code voltage [V], current [A], speed [rpm], load}, one row per reading at full
- * throttle; load is {@code none} without a propeller, otherwise its name or any word. Figures that no model motor gives are
+ * throttle; load is {@code none} without a propeller, otherwise its size, such as {@code 10x4.7}. Figures that no model motor gives are
  * refused with the unit that may have been meant.
  */
 public final class MotorReadings {
     /** Three constants and two readings more to see the scatter by. */
     private static final int LEAST = 5;
+
+    private static final String IDLE = "none";
+
+    /** Propellers by diameter and pitch, fans by diameter. */
+    private static final Pattern SIZE = Pattern.compile("\\d+(\\.\\d+)?\\s*(x|mm|in)");
 
     private static final List<Column> COLUMNS = List.of(
             Column.of("voltage", VOLTAGE),
@@ -65,6 +71,12 @@ public final class MotorReadings {
 
     private static MotorReading reading(Row row) {
         String load = row.text("load").toLowerCase(Locale.ROOT);
+        if (!load.equals(IDLE) && !SIZE.matcher(load).lookingAt()) {
+            row.fault(
+                    "load",
+                    "'" + load + "' is neither none nor a size",
+                    "Write none with the propeller off, otherwise its size, for example 10x4.7.");
+        }
         return new MotorReading(
                 sane(row, "voltage", Unit.VOLT, 1, 60, "volts of a pack of 1 to 14 cells"),
                 sane(row, "current", Unit.AMPERE, 0.05, 200, "amperes; milliamperes want the heading [mA]"),
@@ -75,7 +87,7 @@ public final class MotorReadings {
                         500,
                         100_000,
                         "rpm; revolutions per second want the heading [rev/s]"),
-                !load.equals("none"));
+                !load.equals(IDLE));
     }
 
     /** SI value of a figure that must lie within bounds given in {@code unit}. */

@@ -35,6 +35,7 @@ final class AppraisalJson {
             }
             json.writeEndArray();
             surfaces(json, appraisal);
+            MotionsJson.write(json, appraisal.motions());
             json.writeObjectFieldStart("aeroplane");
             FrontJson.number(json, "neutral_point", appraisal.neutralPoint());
             json.writeEndObject();

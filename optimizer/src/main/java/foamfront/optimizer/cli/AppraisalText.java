@@ -47,6 +47,7 @@ final class AppraisalText {
         text.limits();
         text.masses();
         text.surfaces();
+        text.motions();
         text.polar();
         text.power();
         text.bill();
@@ -77,10 +78,21 @@ final class AppraisalText {
             }
             out.append(".\n");
         }
+        out.append("It asks for ")
+                .append(pilot(row.measures().of(Measure.PILOT_LEVEL)))
+                .append(" pilot.\n");
         double balancePoint = row.measures().of(Measure.BALANCE_POINT);
         out.append("Balance point ")
                 .append(show.quantity(Measure.BALANCE_POINT, balancePoint))
                 .append(" behind the leading edge of the wing's root.\n");
+    }
+
+    /** Whom a pilot level means. */
+    static String pilot(double level) {
+        if (level <= 1) {
+            return "no more than a beginning";
+        }
+        return level <= 2 ? "an intermediate" : "an experienced";
     }
 
     private void table(String title, List<Column> columns, List<List<String>> rows) {
@@ -147,6 +159,10 @@ final class AppraisalText {
 
     private String grams(double mass) {
         return Numbers.fixed(show.unit(Unit.GRAM).fromSi(mass), show == Show.METRIC ? 1 : 2);
+    }
+
+    private void motions() {
+        out.append('\n').append(MotionsText.of(appraisal.motions(), show)).append('\n');
     }
 
     private void surfaces() {
@@ -256,7 +272,8 @@ final class AppraisalText {
                 .caveats()
                 .forEach(caveat ->
                         out.append("Note: ").append(capital(caveat.sentence())).append(".\n"));
-        Sentences.CAUTIONS.forEach(caution -> out.append(caution).append('\n'));
+        Sentences.cautions(List.of(row.design()))
+                .forEach(caution -> out.append(caution).append('\n'));
     }
 
     private static String capital(String sentence) {

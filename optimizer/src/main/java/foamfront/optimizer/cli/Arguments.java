@@ -1,6 +1,8 @@
 package foamfront.optimizer.cli;
 
 import foamfront.model.design.Design;
+import foamfront.model.units.Dimension;
+import foamfront.model.units.Quantities;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.study.DesignFile;
@@ -40,6 +42,19 @@ final class Arguments {
                     "foamfront: " + option + " is " + value + ".",
                     "Use a whole number from " + low + " to " + high + ".");
         }
+    }
+
+    /** An option's quantity, SI, at least {@code low}. */
+    static double quantity(String option, String text, Dimension dimension, double low) {
+        try {
+            double value = Quantities.parse(text, dimension);
+            if (value >= low) {
+                return value;
+            }
+        } catch (IllegalArgumentException e) {
+            throw new InputException("foamfront: " + option + " " + text + ": " + e.getMessage(), "Check the figure.");
+        }
+        throw new InputException("foamfront: " + option + " " + text + " is too little.", "Check the figure.");
     }
 
     private static Path path(String text) {
@@ -112,9 +127,9 @@ final class Arguments {
     }
 
     /** A run folder as given or under {@code results}; of a study's folder the latest run. */
-    private static Path folder(String run, Path results) {
+    static Path folder(String run, Path results) {
         for (Path folder : List.of(path(run), results.resolve(run))) {
-            if (Files.isDirectory(folder.resolve("designs"))) {
+            if (isRun(folder)) {
                 return folder;
             }
             Path latest = latest(folder);
@@ -124,7 +139,11 @@ final class Arguments {
         }
         throw new InputException(
                 "foamfront: there is no run " + run + ".",
-                "Name its folder, for example " + results.resolve("my-study").resolve("001") + "#7.");
+                "Name its folder, for example " + results.resolve("my-study").resolve("001") + ".");
+    }
+
+    private static boolean isRun(Path folder) {
+        return Files.isRegularFile(folder.resolve("study.yaml"));
     }
 
     private static @Nullable Path latest(Path folder) {
@@ -132,7 +151,7 @@ final class Arguments {
             return null;
         }
         try (Stream<Path> runs = Files.list(folder)) {
-            return runs.filter(run -> Files.isDirectory(run.resolve("designs")))
+            return runs.filter(Arguments::isRun)
                     .max(Comparator.comparing(Path::toString))
                     .orElse(null);
         } catch (IOException e) {

@@ -39,14 +39,18 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  foamfront bench --motor 2212-1000 --propeller '10x4.7 slow flyer' --battery '3S 2200'",
+            "  foamfront bench --motor 2212-920 --propeller '10x5 thin electric' \\",
+            "    --battery '3S 2200'",
+            "  foamfront bench --motor 2820-760 --propeller '12x8 folding' \\",
+            "    --battery '2 x 3S 2200'",
             "  foamfront bench --fan '64 mm 3150' --battery '3S 2200'",
             "  foamfront bench --propeller '10x4.7 slow flyer' --rpm 6500",
             "  foamfront bench --fit readings.csv --name 2212-1000-mine --motor 2212-1000",
             "",
-            "readings.csv has the columns voltage [V], current [A], speed [rpm], load: one row per reading at full",
-            "throttle, measured at the controller's battery side; load is none with the propeller off, else its name.",
-            "Take at least five, at two voltages and with two propellers; a few seconds each, so that nothing gets hot."
+            "readings.csv has the columns voltage [V], current [A], speed [rpm], load: one",
+            "row per reading at full throttle, measured at the controller's battery side;",
+            "load is none with the propeller off, else its size. Take at least five, at two",
+            "voltages and with two propellers; a few seconds each, so that nothing gets hot."
         },
         mixinStandardHelpOptions = true,
         version = "foamfront " + Main.VERSION)
@@ -186,12 +190,18 @@ final class BenchCommand implements Callable<Integer> {
             console.out().print(page.json());
         } else if (csv) {
             console.out().print(page.row(name, like));
+            if (like == null) {
+                console.err().print(FitPage.open());
+            }
         } else {
             console.out().print(page.text());
             console.out().println();
             console.out().print(page.row(name, like).replace("\r\n", System.lineSeparator()));
             console.out().println();
             console.out().print(FitPage.note());
+            if (like == null) {
+                console.out().print(FitPage.open());
+            }
         }
     }
 

@@ -72,7 +72,7 @@ final class BenchParts {
     @Nullable
     String fan;
 
-    @Option(names = "--battery", paramLabel = "NAME", description = "a battery of the catalogue")
+    @Option(names = "--battery", paramLabel = "NAME", description = "a battery of the catalogue, or '2 x' one")
     @Nullable
     String battery;
 
@@ -103,15 +103,15 @@ final class BenchParts {
         if (name != null) {
             return part(catalogue.motors(), name, "motor");
         }
-        double kv = quantity("--kv", need("--kv", speedConstant), Dimension.SPEED_CONSTANT);
+        double kv = quantity("--kv", first("motor", "--motor", "--kv", speedConstant), Dimension.SPEED_CONSTANT);
         return made(() -> new Motor(
                 "a motor by numbers",
                 motorMass == null ? 1 : quantity("--motor-mass", motorMass, Dimension.MASS),
                 0.03,
                 0.03,
                 kv,
-                quantity("--resistance", need("--resistance", resistance), Dimension.RESISTANCE),
-                quantity("--no-load-current", need("--no-load-current", noLoadCurrent), Dimension.CURRENT),
+                quantity("--resistance", beside("--kv", "--resistance", resistance), Dimension.RESISTANCE),
+                quantity("--no-load-current", beside("--kv", "--no-load-current", noLoadCurrent), Dimension.CURRENT),
                 10,
                 0,
                 0,
@@ -156,9 +156,9 @@ final class BenchParts {
     }
 
     private Propeller bySize(Catalogue catalogue) {
-        double d = quantity("--diameter", need("--diameter", diameter), Dimension.LENGTH);
-        double p = quantity("--pitch", need("--pitch", pitch), Dimension.LENGTH);
-        BladeFamily blade = family(need("--family", family));
+        double d = quantity("--diameter", first("propeller", "--propeller", "--diameter", diameter), Dimension.LENGTH);
+        double p = quantity("--pitch", beside("--diameter", "--pitch", pitch), Dimension.LENGTH);
+        BladeFamily blade = family(beside("--diameter", "--family", family));
         Arguments.within("--blades", blades, 2, 4);
         FamilyRegression regression = new FamilyRegression(catalogue.propellers());
         double[] range = regression.range();
@@ -200,7 +200,7 @@ final class BenchParts {
     }
 
     Battery battery(Catalogue catalogue) {
-        Arguments.within("--parallel", packs, 1, 4);
+        Arguments.within("--parallel", packs, 1, Battery.MOST_PARALLEL);
         return pack(catalogue).parallel(packs);
     }
 
@@ -210,9 +210,9 @@ final class BenchParts {
         if (name != null) {
             return part(catalogue.batteries(), name, "battery");
         }
-        Integer count = need("--cells", cells);
+        Integer count = first("battery", "--battery", "--cells", cells);
         Arguments.within("--cells", count, 1, 14);
-        double charge = quantity("--capacity", need("--capacity", capacity), Dimension.CHARGE);
+        double charge = quantity("--capacity", beside("--cells", "--capacity", capacity), Dimension.CHARGE);
         return made(() -> new Battery(
                 count + "S " + capacity,
                 count,
@@ -264,11 +264,22 @@ final class BenchParts {
         return si;
     }
 
-    private static <T> T need(String option, @Nullable T value) {
+    /** The figure that stands for a part without a name. */
+    private static <T> T first(String part, String named, String option, @Nullable T value) {
         if (value == null) {
             throw new InputException(
-                    "foamfront: " + option + " is missing.",
-                    "Name a motor, propeller and battery, or give their figures; see foamfront bench --help.");
+                    "foamfront: no " + part + " is given.",
+                    "Name one with " + named + ", or describe it from " + option + " on; see foamfront bench --help.");
+        }
+        return value;
+    }
+
+    /** A figure that must come with another. */
+    private static <T> T beside(String given, String option, @Nullable T value) {
+        if (value == null) {
+            throw new InputException(
+                    "foamfront: " + option + " is missing beside " + given + ".",
+                    "Give it too; see foamfront bench --help.");
         }
         return value;
     }

@@ -1,11 +1,12 @@
 package foamfront.optimizer.cli;
 
-import foamfront.model.design.Design;
-import foamfront.optimizer.catalogue.Catalogue;
-import foamfront.optimizer.catalogue.CatalogueReader;
+import foamfront.model.units.Dimension;
 import foamfront.optimizer.explore.Explanation;
 import foamfront.optimizer.explore.Exploration;
 import foamfront.optimizer.explore.Found;
+import foamfront.optimizer.explore.Keeper;
+import foamfront.optimizer.explore.Relaxation;
+import foamfront.optimizer.explore.RunFacts;
 import foamfront.optimizer.explore.RunWriter;
 import foamfront.optimizer.explore.Task;
 import foamfront.optimizer.front.Front;
@@ -13,16 +14,18 @@ import foamfront.optimizer.front.FrontPage;
 import foamfront.optimizer.front.Plot;
 import foamfront.optimizer.front.Sentences;
 import foamfront.optimizer.front.Show;
-import foamfront.optimizer.genome.Kept;
+import foamfront.optimizer.runs.CheckpointFiles;
+import foamfront.optimizer.runs.Disk;
 import foamfront.optimizer.runs.RunFolder;
+import foamfront.optimizer.runs.RunLock;
 import foamfront.optimizer.runs.RunRecord;
-import foamfront.optimizer.study.DesignReader;
-import foamfront.optimizer.study.KeepFrom;
+import foamfront.optimizer.search.ChangedProblem;
+import foamfront.optimizer.study.SearchSettings;
 import foamfront.optimizer.study.Study;
-import foamfront.optimizer.study.StudyReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -40,8 +43,11 @@ final class ExploreCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(paramLabel = "STUDY", description = "the study file")
-    private Path file = Path.of("");
+    @Parameters(
+            paramLabel = "STUDY",
+            arity = "0..1",
+            description = "the study file; with --resume not needed, if given it must be the run's own")
+    private @Nullable Path file;
 
     @Option(names = "--seed", paramLabel = "N", description = "seed of all random numbers (default: the study's)")
     private @Nullable Long seed;
@@ -58,6 +64,29 @@ final class ExploreCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "no progress")
     private boolean quiet;
 
+    @Option(
+            names = "--resume",
+            paramLabel = "RUN",
+            description =
+                    "go on with a stopped or killed run (its folder, or its name under --out); the result is that of a run"
+                            + " never stopped")
+    private @Nullable String resume;
+
+    @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            description =
+                    "stop after this time, for example 10min (default: the study's); such a run cannot be repeated exactly")
+    private @Nullable String time;
+
+    @Option(
+            names = "--stall",
+            paramLabel = "PERCENT",
+            description =
+                    "stop where the share of the trade-off found grew by less than this over the last fifth of the search,"
+                            + " for example 0.5%%; 0 for never (default: the study's)")
+    private @Nullable String stall;
+
     ExploreCommand(Console console) {
         this.console = console;
     }
@@ -68,38 +97,121 @@ final class ExploreCommand implements Callable<Integer> {
         if (evaluations != null) {
             Arguments.within("--evaluations", evaluations, 1, 100_000_000_000L);
         }
-        Catalogue catalogue = CatalogueReader.beside(file);
-        Study asRead = StudyReader.read(file, catalogue);
-        Task task = Task.of(kept(asRead, catalogue), catalogue.workshop());
-        RunFolder folder = RunFolder.create(results, asRead.name());
+        if (resume != null) {
+            return resumed(Arguments.folder(resume, results));
+        }
+        if (file == null) {
+            throw new InputException(
+                    "foamfront: explore needs a study.", "Name one, or a run to go on with: --resume RUN.");
+        }
+        Asked asked = Asked.of(file);
+        Task task = asked.task();
+        RunFolder folder = RunFolder.create(new Disk(), results, asked.asRead().name());
+        RunLock lock = locked(folder);
         try {
-            return explore(task, asRead, catalogue, folder);
+            RunWriter writer = new RunWriter(folder, task);
+            String catalogue = writer.writeInputs(asked.text(), asked.asRead(), asked.texts(), asked.catalogue());
+            SearchSettings search = task.study().search();
+            return explore(
+                    asked,
+                    folder,
+                    facts(
+                            asked,
+                            catalogue,
+                            seed == null ? search.seed() : seed,
+                            evaluations == null ? search.evaluations() : evaluations),
+                    null);
         } finally {
+            lock.close();
             folder.discardIfEmpty();
         }
     }
 
-    private int explore(Task task, Study asRead, Catalogue catalogue, RunFolder folder) {
+    private static RunLock locked(RunFolder folder) {
+        RunLock lock = RunLock.of(folder);
+        if (lock == null) {
+            throw new InputException(
+                    "foamfront: another process works in " + folder.path() + ".",
+                    "Wait until it ends, or stop it; then --resume goes on.");
+        }
+        return lock;
+    }
+
+    private static RunFacts facts(Asked asked, String catalogue, long seed, long evaluations) {
+        return new RunFacts(
+                Main.VERSION, asked.task().study().digest(), asked.designsDigest(), catalogue, seed, evaluations);
+    }
+
+    private int resumed(Path run) {
+        RunFolder folder = RunFolder.open(new Disk(), run);
+        RunLock lock = locked(folder);
+        try {
+            CheckpointFiles.Loaded loaded = folder.checkpoints().newest();
+            if (loaded == null) {
+                throw new InputException(
+                        "foamfront: " + run + " holds no whole checkpoint to go on from.",
+                        "Explore its study anew: foamfront explore " + run.resolve("study.yaml") + ".");
+            }
+            loaded.remarks().forEach(console.err()::println);
+            Asked asked = file == null ? Asked.in(run) : Asked.of(file);
+            String catalogue = new RunWriter(folder, asked.task()).catalogueDigest(asked.asRead(), asked.catalogue());
+            RunFacts facts = facts(
+                    asked,
+                    catalogue,
+                    seed == null ? RunFacts.number(loaded.facts(), "seed") : seed,
+                    evaluations == null ? RunFacts.number(loaded.facts(), "evaluations") : evaluations);
+            List<String> changes = facts.changes(loaded.facts());
+            if (!changes.isEmpty()) {
+                throw changed(run, String.join(", ", changes));
+            }
+            return explore(asked, folder, facts, loaded.state());
+        } catch (ChangedProblem e) {
+            throw changed(run, "the computation (" + e.getMessage() + ")");
+        } finally {
+            lock.close();
+        }
+    }
+
+    private static InputException changed(Path run, String what) {
+        return new InputException(
+                "foamfront: " + run + " cannot go on; changed since it began: " + what + ".",
+                "Undo the change, or explore anew.");
+    }
+
+    private int explore(Asked asked, RunFolder folder, RunFacts facts, @Nullable String state) {
+        Task task = asked.task();
         Study study = task.study();
-        RunWriter writer = new RunWriter(folder, task);
-        String catalogueDigest = writer.writeInputs(Arguments.text(file), asRead, catalogue);
-        long budget = evaluations == null ? study.search().evaluations() : evaluations;
-        long random = seed == null ? study.search().seed() : seed;
+        double limit = time == null ? study.search().time() : Arguments.quantity("--time", time, Dimension.TIME, 1);
+        double tolerance =
+                stall == null ? study.search().stall() : Arguments.quantity("--stall", stall, Dimension.NUMBER, 0);
         long clock = System.currentTimeMillis() / 1000;
         long start = System.nanoTime();
+        Keeper keeper = new Keeper(folder.checkpoints(), facts, state, System::nanoTime);
         try (StopSignal signal = new StopSignal()) {
-            ProgressLine progress = new ProgressLine(console, quiet);
-            Found found = Exploration.run(task, starts(study, catalogue), budget, random, threads, progress, signal);
+            ProgressLine progress = new ProgressLine(console, quiet, limit, state != null);
+            Found found = Exploration.run(
+                    task,
+                    asked.starts(),
+                    facts.evaluations(),
+                    facts.seed(),
+                    threads,
+                    tolerance,
+                    keeper,
+                    progress,
+                    () -> signal.getAsBoolean() || (System.nanoTime() - start) * 1e-9 > limit);
             progress.end();
-            writer.writeResults(found);
+            if (found.stopped()) {
+                sayHowToGoOn(found, folder, signal.getAsBoolean());
+            }
+            new RunWriter(folder, task).writeResults(found);
             RunRecord record = new RunRecord(
                     Main.VERSION,
                     Runtime.version().toString(),
                     study.name(),
                     study.digest(),
-                    catalogueDigest,
-                    random,
-                    budget,
+                    facts.catalogue(),
+                    facts.seed(),
+                    facts.evaluations(),
                     threads,
                     found.evaluations(),
                     found.feasible(),
@@ -107,33 +219,38 @@ final class ExploreCommand implements Callable<Integer> {
                     found.front().size(),
                     found.share(),
                     found.stopped(),
+                    found.stalled(),
                     clock,
                     (System.nanoTime() - start) * 1e-9);
             folder.write("run.json", record.json());
             folder.seal();
-            return report(found, Show.of(study.showIn()), folder.path());
+            Show show = Show.of(study.showIn());
+            if (found.front().isEmpty() && !found.stopped()) {
+                relax(asked, found, facts.seed(), show, signal, folder);
+            }
+            return report(found, show, folder.path());
         }
     }
 
-    /** The study with what it keeps from another design. */
-    private Study kept(Study study, Catalogue catalogue) {
-        KeepFrom keep = study.keepFrom();
-        return keep == null
-                ? study
-                : Kept.apply(
-                        study,
-                        DesignReader.read(file.resolveSibling(keep.design()), catalogue)
-                                .design(),
-                        keep.parts());
+    /** Says which limits rule everything out. */
+    private void relax(Asked asked, Found found, long random, Show show, BooleanSupplier stop, RunFolder folder) {
+        String words = Relaxation.of(asked.task().study(), asked.catalogue().workshop(), found, random, threads, stop)
+                .words(show);
+        if (!words.isEmpty()) {
+            folder.write("limits.md", words + "\n");
+            console.err().println(words);
+        }
     }
 
-    /** The design the search starts from, if the study names one. */
-    private List<Design> starts(Study study, Catalogue catalogue) {
-        String from = study.startFrom();
-        return from == null
-                ? List.of()
-                : List.of(
-                        DesignReader.read(file.resolveSibling(from), catalogue).design());
+    private void sayHowToGoOn(Found found, RunFolder folder, boolean signalled) {
+        console.err()
+                .println(
+                        signalled
+                                ? "Stopped after " + found.evaluations() + " designs; this is the front so far."
+                                : "The time is up after " + found.evaluations()
+                                        + " designs. How many fit into it depends on the machine, so this front cannot be"
+                                        + " repeated exactly.");
+        console.err().println("To go on: foamfront explore --resume " + folder.path());
     }
 
     private int report(Found found, Show show, Path folder) {
@@ -146,8 +263,11 @@ final class ExploreCommand implements Callable<Integer> {
             return found.faultCount() > 0 ? faults(found, folder) : Exit.NOTHING_FEASIBLE;
         }
         Front front = found.front();
-        if (found.stopped()) {
-            console.err().println("Stopped after " + found.evaluations() + " designs; this is the front so far.");
+        if (found.stalled()) {
+            console.err()
+                    .println("The front stood still after " + found.evaluations()
+                            + " designs, so the search ended. To go on all the same: foamfront explore --stall 0 --resume "
+                            + folder);
         }
         console.out().println(Sentences.verdict(front, show, 1));
         String growing = Explanation.growing(found);
@@ -169,7 +289,7 @@ final class ExploreCommand implements Callable<Integer> {
         for (String name : List.of("front.md", "front.csv", "front.json", "designs")) {
             console.out().println("  " + folder.resolve(name));
         }
-        Sentences.CAUTIONS.forEach(console.out()::println);
+        Sentences.cautions(front).forEach(console.out()::println);
         return found.faultCount() > 0 ? faults(found, folder) : Exit.FINE;
     }
 

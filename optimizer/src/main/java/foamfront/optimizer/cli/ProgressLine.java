@@ -12,11 +12,20 @@ final class ProgressLine implements Listener {
 
     private final Console console;
     private final boolean quiet;
-    private final long started = System.nanoTime();
+    private final double time;
+    private final boolean resumed;
+    private long started = System.nanoTime();
     private long last = started;
+    private long from;
     private int width;
 
-    ProgressLine(Console console, boolean quiet) {
+    /**
+     * @param time limit of the search, s
+     * @param resumed whether earlier designs were tried at an unknown pace
+     */
+    ProgressLine(Console console, boolean quiet, double time, boolean resumed) {
+        this.resumed = resumed;
+        this.time = time;
         this.console = console;
         this.quiet = quiet;
     }
@@ -28,7 +37,13 @@ final class ProgressLine implements Listener {
             return;
         }
         last = now;
-        String line = words(progress, (now - started) * 1e-9);
+        if (resumed && from == 0) {
+            from = progress.evaluations();
+            started = now;
+            return;
+        }
+        double seconds = (now - started) * 1e-9;
+        String line = words(progress, from, seconds, time - seconds);
         if (console.terminal()) {
             console.err().print("\r" + line + " ".repeat(Math.max(0, width - line.length())));
             console.err().flush();
@@ -46,18 +61,23 @@ final class ProgressLine implements Listener {
         }
     }
 
-    static String words(Progress progress, double seconds) {
-        double left = progress.evaluations() > 0
-                ? seconds / progress.evaluations() * (progress.total() - progress.evaluations())
+    /**
+     * @param from evaluations at the beginning of {@code seconds}
+     * @param limit seconds until a time limit, infinite for none
+     */
+    static String words(Progress progress, long from, double seconds, double limit) {
+        double left = progress.evaluations() > from
+                ? seconds / (progress.evaluations() - from) * (progress.total() - progress.evaluations())
                 : 0;
         return String.format(
                 Locale.ROOT,
-                "%,d of %,d designs tried, %s %% can fly, %,d best trade-offs, %s left",
+                "%,d of %,d designs tried, %s %% can fly, %,d best trade-offs, %s %% of the trade-off found, %s left",
                 progress.evaluations(),
                 progress.total(),
                 Numbers.fixed(100 * progress.feasible(), 0),
                 progress.front(),
-                duration(left));
+                Numbers.fixed(100 * progress.hypervolume(), 0),
+                duration(Math.min(left, limit)));
     }
 
     /** Rounded as people say it. */

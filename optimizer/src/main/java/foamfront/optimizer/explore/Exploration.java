@@ -1,6 +1,7 @@
 package foamfront.optimizer.explore;
 
 import foamfront.model.design.Design;
+import foamfront.optimizer.search.Checkpoints;
 import foamfront.optimizer.search.Listener;
 import foamfront.optimizer.search.Search;
 import foamfront.optimizer.search.Settings;
@@ -30,8 +31,26 @@ public final class Exploration {
             int threads,
             Listener listener,
             BooleanSupplier stop) {
+        return run(task, starts, evaluations, seed, threads, 0, Checkpoints.NONE, listener, stop);
+    }
+
+    /**
+     * The same, keeping its state on the way and going on from the last one kept.
+     *
+     * @param stall the search ends where the front grew by less than this share over its last fifth; 0 for never
+     */
+    public static Found run(
+            Task task,
+            List<Design> starts,
+            long evaluations,
+            long seed,
+            int threads,
+            double stall,
+            Checkpoints checkpoints,
+            Listener listener,
+            BooleanSupplier stop) {
         Settings settings =
-                new Settings(evaluations, seed, threads, task.study().search().population(), ARCHIVE);
-        return Found.of(task, Search.run(task.problem(starts), settings, listener, stop));
+                new Settings(evaluations, seed, threads, task.study().search().population(), ARCHIVE, stall);
+        return Found.of(task, Search.run(task.problem(starts), settings, checkpoints, listener, stop));
     }
 }

@@ -23,6 +23,7 @@ import java.util.TreeMap;
  * @param evaluations designs tried
  * @param feasible of them could be built and flown
  * @param stopped whether somebody stopped it early
+ * @param stalled whether it ended because the front stood still
  * @param faults designs at which the computation broke down
  * @param faultCount how many there were
  * @param share of the trade-off found, as the search measures it
@@ -36,6 +37,7 @@ public record Found(
         long evaluations,
         long feasible,
         boolean stopped,
+        boolean stalled,
         List<Fault> faults,
         long faultCount,
         double share,
@@ -65,6 +67,7 @@ public record Found(
                 outcome.evaluations(),
                 outcome.feasible(),
                 outcome.stoppedEarly(),
+                outcome.stalled(),
                 outcome.faults(),
                 outcome.faultCount(),
                 history.isEmpty() ? 0 : history.get(history.size() - 1).hypervolume(),

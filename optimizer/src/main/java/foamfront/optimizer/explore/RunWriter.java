@@ -1,5 +1,6 @@
 package foamfront.optimizer.explore;
 
+import foamfront.model.parts.Battery;
 import foamfront.model.parts.Part;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.front.Front;
@@ -24,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** Writes what a run leaves behind, but for {@code run.json}, which only its caller can fill. */
 public final class RunWriter {
@@ -36,19 +38,30 @@ public final class RunWriter {
     }
 
     /**
-     * The study as read and the catalogue rows it may use; gives the digest of those rows.
+     * The study as read, the designs it names and the catalogue rows it may use; gives the digest of those rows.
      *
      * @param asRead the study of {@code studyText}, before anything was kept from another design
+     * @param designs texts of the design files that the study names, by the name they get in the run
      */
-    public String writeInputs(String studyText, Study asRead, Catalogue catalogue) {
+    public String writeInputs(String studyText, Study asRead, Map<String, String> designs, Catalogue catalogue) {
         folder.write("study.yaml", studyText);
-        StringBuilder all = new StringBuilder();
+        designs.forEach(folder::write);
         Map<String, String> tables = tables(asRead, catalogue);
-        tables.forEach((name, text) -> all.append(name).append('\n').append(text));
-        String digest = Digest.of(all.toString());
+        String digest = digest(tables);
         tables.put("sha256.txt", digest + "\n");
         folder.writeAll("catalogue", tables);
         return digest;
+    }
+
+    /** SHA-256 of the catalogue rows that a study may use. */
+    public String catalogueDigest(Study asRead, Catalogue catalogue) {
+        return digest(tables(asRead, catalogue));
+    }
+
+    private static String digest(Map<String, String> tables) {
+        StringBuilder all = new StringBuilder();
+        tables.forEach((name, text) -> all.append(name).append('\n').append(text));
+        return Digest.of(all.toString());
     }
 
     private Map<String, String> tables(Study asRead, Catalogue catalogue) {
@@ -71,8 +84,16 @@ public final class RunWriter {
         addNames(searched.stock(), names);
         asRead.drawer().forEach(owned -> names.add(owned.part()));
         return catalogue.parts().stream()
-                .filter(part -> names.contains(part.name()))
+                .filter(part -> names.contains(part.name()) || inParallel(part, names))
                 .toList();
+    }
+
+    /** Packs in parallel are made again from the row of one. */
+    private static boolean inParallel(Part part, Set<String> names) {
+        return part instanceof Battery battery
+                && IntStream.rangeClosed(2, Battery.MOST_PARALLEL)
+                        .anyMatch(
+                                packs -> names.contains(battery.parallel(packs).name()));
     }
 
     private static void addNames(Stock stock, Set<String> names) {

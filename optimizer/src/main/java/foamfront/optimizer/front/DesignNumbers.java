@@ -1,8 +1,10 @@
 package foamfront.optimizer.front;
 
 import foamfront.model.design.Body;
+import foamfront.model.design.Controls;
 import foamfront.model.design.Design;
 import foamfront.model.design.Fin;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Planform;
 import foamfront.model.design.Power;
 import foamfront.model.design.TailPlane;
@@ -78,9 +80,15 @@ final class DesignNumbers {
             new Figure("aileron span", Unit.RATIO, design -> design.controls().aileronSpan()),
             new Figure("aileron chord", Unit.RATIO, design -> design.controls().aileronChord()),
             new Figure("elevator chord", Unit.RATIO, design -> design.controls().elevatorChord()),
-            new Figure("rudder chord", Unit.RATIO, design -> design.controls().rudderChord()));
+            new Figure("rudder chord", Unit.RATIO, design -> design.controls().rudderChord()),
+            new Figure("flap span", Unit.RATIO, design -> flap(design, Controls::flapSpan)),
+            new Figure("flap chord", Unit.RATIO, design -> flap(design, Controls::flapChord)));
 
     private DesignNumbers() {}
+
+    private static double flap(Design design, ToDoubleFunction<Controls> of) {
+        return design.controls().flaps() == FlapKind.FLAPS ? of.applyAsDouble(design.controls()) : Double.NaN;
+    }
 
     private static Figure wing(String words, Unit unit, ToDoubleFunction<Planform> of) {
         return new Figure(words, unit, design -> of.applyAsDouble(design.wing().planform()));

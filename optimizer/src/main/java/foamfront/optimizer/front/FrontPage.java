@@ -89,7 +89,8 @@ public final class FrontPage {
                         .append(".\n");
             }
         }
-        Sentences.CAUTIONS.forEach(caution -> out.append("- ").append(caution).append('\n'));
+        Sentences.cautions(front)
+                .forEach(caution -> out.append("- ").append(caution).append('\n'));
     }
 
     /** Some rows for people, in their units, narrow enough for a terminal. */

@@ -1,18 +1,33 @@
 package foamfront.optimizer.front;
 
+import foamfront.model.appraisal.Caution;
+import foamfront.model.design.Design;
 import foamfront.optimizer.study.Aim;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What people read first. */
 public final class Sentences {
-    /** Under every front; the same words in files and on the terminal. */
-    public static final List<String> CAUTIONS = List.of(
+    /** Of every powered model. */
+    private static final List<String> CAUTIONS = List.of(
             "Keep clear of a connected propeller; charge and store lithium batteries in a fireproof place, never unattended.",
             "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
                     + " local rules.");
 
     private Sentences() {}
+
+    /** {@link #CAUTIONS}, with what these designs ask besides. */
+    public static List<String> cautions(List<Design> designs) {
+        List<String> all = new ArrayList<>();
+        Caution.of(designs).forEach(caution -> all.add(caution.sentence()));
+        all.addAll(CAUTIONS);
+        return all;
+    }
+
+    /** What the designs of a front ask. */
+    public static List<String> cautions(Front front) {
+        return cautions(front.rows().stream().map(Row::design).toList());
+    }
 
     /** One sentence on the whole front. */
     public static String verdict(Front front, Show show, int firstNumber) {

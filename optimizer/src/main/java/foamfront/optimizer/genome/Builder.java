@@ -22,10 +22,12 @@ import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingHeight;
+import foamfront.model.design.WingKind;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.design.WorkshopRules;
 import foamfront.model.parts.Battery;
+import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
 import foamfront.model.parts.Wheel;
 import java.util.ArrayList;
@@ -50,7 +52,7 @@ final class Builder {
                 dimension[variable.ordinal()] = grid.value(said.steps()[variable.ordinal()]);
             }
         }
-        genome.dimensions.complete(dimension, height, Genome.hasAilerons(layout.controls()));
+        genome.dimensions.complete(dimension, layout.wing(), height, Genome.hasAilerons(layout.controls()));
     }
 
     static Design design(Genome genome, Expression said) {
@@ -63,7 +65,7 @@ final class Builder {
                 builder.power(),
                 builder.undercarriage(),
                 builder.controls(),
-                genome.parts.boards.get(builder.part(PartGenes.Kind.BOARD)),
+                builder.board(),
                 builder.layout.covering(),
                 new Radio(
                         genome.parts.receivers.get(builder.part(PartGenes.Kind.RECEIVER)),
@@ -73,6 +75,10 @@ final class Builder {
 
     private double of(DesignVariable variable) {
         return dimension[variable.ordinal()];
+    }
+
+    private Board board() {
+        return genome.parts.boards.get(part(PartGenes.Kind.BOARD));
     }
 
     private int part(PartGenes.Kind kind) {
@@ -86,9 +92,9 @@ final class Builder {
                 of(DesignVariable.ROOT_CHORD),
                 of(DesignVariable.TAPER),
                 of(DesignVariable.SWEEP),
-                of(DesignVariable.DIHEDRAL),
+                layout.wing() == WingKind.DELTA ? 0 : of(DesignVariable.DIHEDRAL),
                 incidence,
-                incidence - of(DesignVariable.WASHOUT),
+                layout.wing() == WingKind.DELTA ? incidence : incidence - of(DesignVariable.WASHOUT),
                 List.of());
         WingBuild build = new WingBuild(section(), layout.joint(), spar(), layout.holdDown(), layout.tips());
         double x =
@@ -105,7 +111,8 @@ final class Builder {
                         of(DesignVariable.GAP),
                         of(DesignVariable.STAGGER));
             case FLYING_WING -> new Wing.FlyingWing(planform, build, x, z);
-            default -> throw unsupported(layout.wing().words());
+            case DELTA ->
+                new Wing.Delta(planform, build, x, WorkshopRules.deltaZ(layout.body(), of(DesignVariable.BODY_HEIGHT)));
         };
     }
 
@@ -135,7 +142,7 @@ final class Builder {
         Fin fin = new Fin(
                 layout.tail() == TailKind.NONE ? WorkshopRules.TAILLESS_FINS : 1,
                 of(DesignVariable.FIN_HEIGHT),
-                of(DesignVariable.FIN_CHORD),
+                finChord(),
                 WorkshopRules.FIN_TAPER,
                 layout.finJoint());
         TailPlane plane = new TailPlane(
@@ -146,7 +153,7 @@ final class Builder {
                 layout.tail() == TailKind.V_TAIL ? of(DesignVariable.TAIL_CANT) : 0,
                 of(DesignVariable.TAIL_INCIDENCE),
                 WorkshopRules.tailX(of(DesignVariable.BODY_LENGTH), chord),
-                WorkshopRules.tailZ(layout.tail(), of(DesignVariable.BODY_HEIGHT), of(DesignVariable.FIN_HEIGHT)));
+                WorkshopRules.tailZ(layout.tail(), body().tailHeight(), of(DesignVariable.FIN_HEIGHT)));
         if (layout.tail() == TailKind.CONVENTIONAL) {
             return new Tail.Conventional(plane, fin);
         }
@@ -159,6 +166,14 @@ final class Builder {
         return new Tail.None(fin);
     }
 
+    /** No deeper at its foot than the tip that is folded up. */
+    private double finChord() {
+        double chord = of(DesignVariable.FIN_CHORD);
+        return layout.wing() == WingKind.DELTA
+                ? Math.min(chord, of(DesignVariable.TAPER) * of(DesignVariable.ROOT_CHORD))
+                : chord;
+    }
+
     private Body body() {
         double length = of(DesignVariable.BODY_LENGTH);
         double width = of(DesignVariable.BODY_WIDTH);
@@ -166,6 +181,15 @@ final class Builder {
         return switch (layout.body()) {
             case SQUARE_TUBE -> new Body.SquareTube(length, width, tall, layout.nose());
             case TWO_BAY_TUBE -> new Body.TwoBayTube(length, width, tall, layout.nose());
+            case PROFILE_BOARD -> new Body.ProfileBoard(length, board().thickness(), tall, layout.nose());
+            case POD_AND_BOOM ->
+                new Body.PodAndBoom(
+                        length,
+                        width,
+                        tall,
+                        layout.nose(),
+                        of(DesignVariable.POD_LENGTH),
+                        genome.parts.booms.get(part(PartGenes.Kind.BOOM)));
             default -> throw unsupported(layout.body().words());
         };
     }
@@ -188,7 +212,7 @@ final class Builder {
                 new Power.TwinTractor(
                         plant,
                         Grid.snap(
-                                WorkshopRules.motorStation(plant.propeller(), of(DesignVariable.BODY_WIDTH)),
+                                WorkshopRules.motorStation(plant.propeller(), body().width()),
                                 genome.dimensions.increment()));
             default -> throw unsupported(layout.power().words());
         };
@@ -209,13 +233,17 @@ final class Builder {
 
     private Controls controls() {
         return new Controls(
-                layout.controls() != ControlLayout.RUDDER_ELEVATOR,
+                Genome.hasAilerons(layout.controls()),
                 layout.controls() != ControlLayout.ELEVONS,
-                FlapKind.NONE,
-                of(DesignVariable.AILERON_SPAN),
+                layout.flaps(),
+                layout.flaps() == FlapKind.FLAPS
+                        ? Math.min(of(DesignVariable.AILERON_SPAN), Controls.MOST_AILERON_BESIDE_FLAPS)
+                        : of(DesignVariable.AILERON_SPAN),
                 of(DesignVariable.AILERON_CHORD),
                 of(DesignVariable.ELEVATOR_CHORD),
-                of(DesignVariable.RUDDER_CHORD));
+                of(DesignVariable.RUDDER_CHORD),
+                of(DesignVariable.FLAP_SPAN),
+                of(DesignVariable.FLAP_CHORD));
     }
 
     private List<Load> loads() {

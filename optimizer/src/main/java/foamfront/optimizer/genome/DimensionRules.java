@@ -2,6 +2,7 @@ package foamfront.optimizer.genome;
 
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.WingHeight;
+import foamfront.model.design.WingKind;
 import foamfront.model.design.WorkshopRules;
 import foamfront.model.units.Dimension;
 import foamfront.optimizer.study.Study;
@@ -42,11 +43,11 @@ final class DimensionRules {
     }
 
     /** Fills what is open by the workshop rules, in order, lengths snapped. */
-    void complete(double[] values, WingHeight height, boolean ailerons) {
+    void complete(double[] values, WingKind wing, WingHeight height, boolean ailerons) {
         for (DesignVariable variable : Genome.DIMENSIONS) {
             int i = variable.ordinal();
             if (Double.isNaN(values[i])) {
-                double rule = WorkshopRules.rule(variable, values, height, ailerons);
+                double rule = WorkshopRules.rule(variable, values, wing, height, ailerons);
                 values[i] = variable.unit().dimension() == Dimension.LENGTH ? Grid.snap(rule, increment) : rule;
             }
         }

@@ -1,5 +1,7 @@
 package foamfront.optimizer.genome;
 
+import foamfront.model.design.BodyKind;
+import foamfront.model.design.ControlLayout;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
@@ -24,6 +26,9 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (!Genome.hasAilerons(kind(genome, Digit.CONTROLS))) {
             clear(DesignVariable.AILERON_SPAN, DesignVariable.AILERON_CHORD);
         }
+        if (kind(genome, Digit.CONTROLS) != ControlLayout.FLAPS) {
+            clear(DesignVariable.FLAP_SPAN, DesignVariable.FLAP_CHORD);
+        }
         if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
             clear(DesignVariable.SECTION_THICKNESS);
         }
@@ -35,6 +40,17 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         }
         if (!Genome.isBiplane(kind(genome, Digit.WING))) {
             clear(DesignVariable.GAP, DesignVariable.STAGGER);
+        }
+        if (Genome.isDelta(kind(genome, Digit.WING))) {
+            clear(DesignVariable.DIHEDRAL, DesignVariable.WASHOUT);
+        }
+        Object body = kind(genome, Digit.BODY);
+        if (body == BodyKind.PROFILE_BOARD) {
+            clear(DesignVariable.BODY_WIDTH);
+        }
+        if (!Genome.hasBoom(body)) {
+            clear(DesignVariable.POD_LENGTH);
+            parts[PartGenes.Kind.BOOM.ordinal()] = 0;
         }
         Object tail = kind(genome, Digit.TAIL);
         if (Genome.isCanted(tail)) {

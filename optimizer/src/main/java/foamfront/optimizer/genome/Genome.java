@@ -1,5 +1,6 @@
 package foamfront.optimizer.genome;
 
+import foamfront.model.design.BodyKind;
 import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Design;
@@ -39,7 +40,7 @@ public final class Genome {
     /** Loads are weighed to this, kg. */
     private static final double MASS_STEP = 0.005;
 
-    /** Throttle, elevator, rudder, ailerons. */
+    /** Throttle, elevator, rudder, ailerons; a drop takes one more, and so do flaps or ailerons that droop. */
     private static final int CHANNELS = 4;
 
     final Study study;
@@ -88,7 +89,9 @@ public final class Genome {
     }
 
     private static int channels(Study study) {
-        return CHANNELS + (study.payload().stream().anyMatch(PayloadItem::released) ? 1 : 0);
+        return CHANNELS
+                + (study.payload().stream().anyMatch(PayloadItem::released) ? 1 : 0)
+                + (study.arrangements().controls().stream().anyMatch(Genome::needsFlapChannel) ? 1 : 0);
     }
 
     private static int[] filled(int length) {
@@ -109,6 +112,7 @@ public final class Genome {
             case WHEEL -> when(Digit.UNDERCARRIAGE, Genome::hasWheels);
             case MOTOR, PROPELLER -> when(Digit.POWER, Genome::hasPropeller);
             case FAN -> when(Digit.POWER, power -> !hasPropeller(power));
+            case BOOM -> when(Digit.BODY, Genome::hasBoom);
             default -> List.of();
         };
         if (count > 1 && when != null) {
@@ -123,10 +127,14 @@ public final class Genome {
         }
         List<Condition> when = switch (dimension) {
             case AILERON_SPAN, AILERON_CHORD -> whenAny(Digit.CONTROLS, Genome::hasAilerons);
+            case FLAP_SPAN, FLAP_CHORD -> whenAny(Digit.CONTROLS, controls -> controls == ControlLayout.FLAPS);
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
+            case POD_LENGTH -> when(Digit.BODY, Genome::hasBoom);
+            case BODY_WIDTH -> when(Digit.BODY, body -> body != BodyKind.PROFILE_BOARD);
+            case DIHEDRAL, WASHOUT -> when(Digit.WING, wing -> !isDelta(wing));
             case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
             case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));
             case TAIL_SPAN, TAIL_CHORD, TAIL_INCIDENCE, ELEVATOR_CHORD -> whenAny(Digit.TAIL, Genome::isTail);
@@ -165,6 +173,14 @@ public final class Genome {
                 || undercarriage == UndercarriageKind.AMPHIBIAN;
     }
 
+    static boolean hasBoom(Object body) {
+        return body == BodyKind.POD_AND_BOOM;
+    }
+
+    static boolean isDelta(Object wing) {
+        return ((WingChoice) wing).kind() == WingKind.DELTA;
+    }
+
     /** Among the powers that are computed only the fan has none. */
     static boolean hasPropeller(Object power) {
         return power != PowerKind.DUCTED_FAN;
@@ -172,6 +188,10 @@ public final class Genome {
 
     static boolean hasAilerons(Object controls) {
         return controls != ControlLayout.RUDDER_ELEVATOR;
+    }
+
+    static boolean needsFlapChannel(Object controls) {
+        return controls == ControlLayout.FLAPS || controls == ControlLayout.FLAPERONS;
     }
 
     static boolean isBiplane(Object wing) {

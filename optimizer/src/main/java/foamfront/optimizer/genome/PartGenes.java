@@ -32,6 +32,7 @@ final class PartGenes {
     final List<Wheel> wheels;
     final List<Servo> servos;
     final List<Receiver> receivers;
+    final List<Spar> booms;
 
     PartGenes(Stock stock, int channels) {
         boards = sorted(stock.boards(), Board::thickness, Board::arealDensity);
@@ -41,6 +42,7 @@ final class PartGenes {
         batteries = sorted(stock.batteries(), battery -> battery.cells() * battery.capacity(), Battery::mass);
         controllers = sorted(stock.controllers(), Controller::current, Controller::mass);
         spars = sorted(stock.spars(), Spar::moment, Spar::linearMass);
+        booms = tubes(spars);
         wheels = sorted(stock.wheels(), Wheel::diameter, Wheel::mass);
         servos = sorted(stock.servos(), Servo::torque, Servo::mass);
         receivers = sorted(enough(stock.receivers(), channels), Receiver::mass, Receiver::channels);
@@ -53,6 +55,13 @@ final class PartGenes {
         return receivers.stream()
                 .filter(receiver -> receiver.channels() >= needed)
                 .toList();
+    }
+
+    /** Round ones; where there is none, all. */
+    private static List<Spar> tubes(List<Spar> spars) {
+        List<Spar> round =
+                spars.stream().filter(spar -> spar.shape() == Spar.Shape.ROUND).toList();
+        return round.isEmpty() ? spars : round;
     }
 
     private static double power(Motor motor) {
@@ -83,6 +92,7 @@ final class PartGenes {
             case WHEEL -> wheels;
             case SERVO -> servos;
             case RECEIVER -> receivers;
+            case BOOM -> booms;
         };
     }
 
@@ -97,7 +107,8 @@ final class PartGenes {
         SPAR("stock spar"),
         WHEEL("wheel"),
         SERVO("servo"),
-        RECEIVER("receiver");
+        RECEIVER("receiver"),
+        BOOM("tail boom");
 
         final String words;
 

@@ -1,6 +1,7 @@
 package foamfront.optimizer.genome;
 
 import foamfront.model.design.Arrangement;
+import foamfront.model.design.Body;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.Drive;
@@ -104,6 +105,7 @@ final class Reading {
             case WHEEL -> design.undercarriage().wheel();
             case SERVO -> design.radio().servo();
             case RECEIVER -> design.radio().receiver();
+            case BOOM -> design.body() instanceof Body.PodAndBoom pod ? pod.boom() : null;
         };
     }
 
@@ -134,10 +136,13 @@ final class Reading {
             case FIN_HEIGHT -> fin == null ? 0 : fin.height();
             case FIN_CHORD -> fin == null ? 0 : fin.chord();
             case BODY_LENGTH -> design.body().length();
+            case POD_LENGTH -> design.body() instanceof Body.PodAndBoom pod ? pod.podLength() : 0;
             case BODY_WIDTH -> design.body().width();
             case BODY_HEIGHT -> design.body().height();
             case AILERON_SPAN -> design.controls().aileronSpan();
             case AILERON_CHORD -> design.controls().aileronChord();
+            case FLAP_SPAN -> design.controls().flapSpan();
+            case FLAP_CHORD -> design.controls().flapChord();
             case ELEVATOR_CHORD -> design.controls().elevatorChord();
             case RUDDER_CHORD -> design.controls().rudderChord();
         };

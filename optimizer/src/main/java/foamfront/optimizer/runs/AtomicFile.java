@@ -1,65 +1,41 @@
 package foamfront.optimizer.runs;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 
 /** Whole files or none: written under a temporary name beside the target, forced, renamed. */
 final class AtomicFile {
+    /** Ends the temporary names. */
+    static final String PART = ".part";
+
     private AtomicFile() {}
 
-    static void write(Path target, String text) {
-        Path temporary = target.resolveSibling("." + target.getFileName() + ".part");
+    /** A force that fails is not tried again: what reached the disk is then unknown. */
+    static void write(Store store, Path target, String text) {
+        Path temporary = target.resolveSibling("." + target.getFileName() + PART);
         try {
-            try (FileChannel channel = FileChannel.open(
-                    temporary,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.TRUNCATE_EXISTING,
-                    StandardOpenOption.WRITE)) {
-                ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-                while (bytes.hasRemaining()) {
-                    channel.write(bytes);
-                }
-                channel.force(true);
-            }
-            move(temporary, target);
+            store.write(temporary, text.getBytes(StandardCharsets.UTF_8));
+            store.force(temporary);
+            store.rename(temporary, target);
         } catch (IOException e) {
-            discard(temporary, e);
+            discard(store, temporary, e);
             throw new CannotWrite(target, e);
         }
     }
 
-    private static void move(Path temporary, Path target) throws IOException {
+    private static void discard(Store store, Path temporary, IOException cause) {
         try {
-            Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void discard(Path temporary, IOException cause) {
-        try {
-            Files.deleteIfExists(temporary);
+            store.delete(temporary);
         } catch (IOException e) {
             cause.addSuppressed(e);
         }
     }
 
-    /**
-     * Makes the renames in a folder last through a power cut; where folders cannot be opened (Windows) there is nothing
-     * to do.
-     */
-    static void force(Path folder) {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        } catch (java.nio.file.AccessDeniedException e) {
-            return; // Windows opens no folders
+    /** Makes the renames in a folder last through a power cut. */
+    static void force(Store store, Path folder) {
+        try {
+            store.forceFolder(folder);
         } catch (IOException e) {
             throw new CannotWrite(folder, e);
         }

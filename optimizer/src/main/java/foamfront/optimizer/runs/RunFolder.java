@@ -2,7 +2,6 @@ package foamfront.optimizer.runs;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,24 +17,28 @@ import java.util.concurrent.Future;
 public final class RunFolder {
     private static final int MOST_RUNS = 99_999;
 
-    /** Files forced at once. */
-    private static final int WRITERS = 16;
-
+    private final Store store;
     private final Path path;
 
-    private RunFolder(Path path) {
+    private RunFolder(Store store, Path path) {
+        this.store = store;
         this.path = path;
     }
 
+    /** A run that is there already. */
+    public static RunFolder open(Store store, Path path) {
+        return new RunFolder(store, path);
+    }
+
     /** A new folder {@code results/<study>/<next number>}, made now so that no other run takes it. */
-    public static RunFolder create(Path results, String study) {
+    public static RunFolder create(Store store, Path results, String study) {
         Path parent = results.resolve(SafeName.of(study));
         try {
-            Files.createDirectories(parent);
+            store.createAll(parent);
             for (int number = 1; number <= MOST_RUNS; number++) {
                 Path folder = parent.resolve(String.format(Locale.ROOT, "%03d", number));
-                if (claim(folder)) {
-                    return new RunFolder(folder);
+                if (claim(store, folder)) {
+                    return new RunFolder(store, folder);
                 }
             }
         } catch (IOException e) {
@@ -45,13 +48,22 @@ public final class RunFolder {
     }
 
     /** Making the folder is the claim: of two processes only one can. */
-    private static boolean claim(Path folder) throws IOException {
+    private static boolean claim(Store store, Path folder) throws IOException {
         try {
-            Files.createDirectory(folder);
+            store.create(folder);
             return true;
         } catch (FileAlreadyExistsException taken) {
             return false;
         }
+    }
+
+    Store store() {
+        return store;
+    }
+
+    /** Its checkpoints. */
+    public CheckpointFiles checkpoints() {
+        return new CheckpointFiles(store, path);
     }
 
     public Path path() {
@@ -60,7 +72,7 @@ public final class RunFolder {
 
     /** Writes one whole file into this run. */
     public void write(String name, String text) {
-        AtomicFile.write(inside(name), text);
+        AtomicFile.write(store, inside(name), text);
     }
 
     /** Writes one whole file into a folder of this run. */
@@ -72,7 +84,7 @@ public final class RunFolder {
     public void writeAll(String folder, Map<String, String> files) {
         Path directory = inside(folder);
         try {
-            Files.createDirectories(directory);
+            store.createAll(directory);
         } catch (IOException e) {
             throw new CannotWrite(directory, e);
         }
@@ -83,16 +95,16 @@ public final class RunFolder {
                 throw new IllegalArgumentException(name + " leaves the run's folder");
             }
             tasks.add(() -> {
-                AtomicFile.write(target, text);
+                AtomicFile.write(store, target, text);
                 return null;
             });
         });
         runAll(tasks);
-        AtomicFile.force(directory);
+        AtomicFile.force(store, directory);
     }
 
-    private static void runAll(List<Callable<Void>> tasks) {
-        ExecutorService writers = Executors.newFixedThreadPool(Math.max(1, Math.min(WRITERS, tasks.size())));
+    private void runAll(List<Callable<Void>> tasks) {
+        ExecutorService writers = Executors.newFixedThreadPool(Math.max(1, Math.min(store.writers(), tasks.size())));
         try {
             for (Future<Void> written : writers.invokeAll(tasks)) {
                 written.get();
@@ -112,13 +124,13 @@ public final class RunFolder {
 
     /** Makes what was written last. */
     public void seal() {
-        AtomicFile.force(path);
+        AtomicFile.force(store, path);
     }
 
     /** Removes the folder again if nothing was written into it. */
     public void discardIfEmpty() {
         try {
-            Files.deleteIfExists(path);
+            store.delete(path);
         } catch (IOException notEmpty) {
             return; // it holds something: it stays
         }

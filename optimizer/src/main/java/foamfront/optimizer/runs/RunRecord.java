@@ -18,7 +18,8 @@ import foamfront.optimizer.front.FrontJson;
  * @param faults designs at which the computation broke down
  * @param front rows of front.csv
  * @param found hypervolume at the end, as the search measures it
- * @param stopped whether somebody stopped it early
+ * @param stopped whether somebody, or a time limit, stopped it early: the front then depends on the machine
+ * @param stalled whether it ended because the front stood still
  * @param started seconds since 1970
  * @param seconds the search took
  */
@@ -37,6 +38,7 @@ public record RunRecord(
         int front,
         double found,
         boolean stopped,
+        boolean stalled,
         long started,
         double seconds) {
 
@@ -60,6 +62,8 @@ public record RunRecord(
             FrontJson.number(json, "hypervolume", found);
             json.writeEndObject();
             json.writeBooleanField("stopped_early", stopped);
+            json.writeBooleanField("stalled", stalled);
+            json.writeBooleanField("reproducible", !stopped);
             json.writeObjectFieldStart("timings");
             json.writeNumberField("started_unix_seconds", started);
             FrontJson.number(json, "search_seconds", seconds);

@@ -127,6 +127,36 @@ final class Appraiser implements io.jenetics.engine.Evaluator<DoubleGene, Fitnes
         known.add(fitness);
     }
 
+    /** The counts and the faults; archive, known designs and shares are exchanged by their owner. */
+    void exchange(Tape tape) {
+        evaluations = tape.whole("evaluations", evaluations);
+        feasible = tape.whole("feasible", feasible);
+        faultCount = tape.whole("faults", faultCount);
+        List<double[]> values = tape.rows(
+                "broken", faults.stream().map(fault -> unboxed(fault.values())).toList());
+        List<String> messages =
+                tape.texts("messages", faults.stream().map(Fault::message).toList());
+        faults.clear();
+        for (int k = 0; k < values.size(); k++) {
+            faults.add(new Fault(Arrays.stream(values.get(k)).boxed().toList(), messages.get(k)));
+        }
+    }
+
+    private static double[] unboxed(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Judges a design again and compares. Those at which the evaluator broke down are left alone. */
+    void check(Fitness then) {
+        if (then.violation() == BROKEN.violation()) {
+            return;
+        }
+        Evaluation now = workers.first().evaluate(then.design().values());
+        if (!now.equals(then.evaluation())) {
+            throw new ChangedProblem(then.evaluation(), now);
+        }
+    }
+
     long evaluations() {
         return evaluations;
     }

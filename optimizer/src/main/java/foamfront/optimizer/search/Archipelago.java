@@ -22,6 +22,7 @@ final class Archipelago implements AutoCloseable {
     private static final int MIGRANT_SHARE = 10;
 
     private final Settings settings;
+    private final Schema schema;
     private final ExecutorService pool;
     private final List<Island> islands = new ArrayList<>();
     private final Archive merged;
@@ -31,6 +32,7 @@ final class Archipelago implements AutoCloseable {
     private final List<Double> resolution;
     private final long epoch;
 
+    private long epochs;
     private boolean stopped;
 
     Archipelago(Problem problem, Settings settings) {
@@ -39,7 +41,7 @@ final class Archipelago implements AutoCloseable {
         int perIsland = Math.max(1, settings.threads() / count);
         pool = Executors.newFixedThreadPool(
                 Math.min(settings.threads(), count) + count * (perIsland - 1), Archipelago::daemon);
-        Schema schema = new Schema(problem);
+        schema = new Schema(problem);
         for (int k = 0; k < count; k++) {
             islands.add(new Island(problem, schema, settings, k, new Workers(problem, perIsland, pool)));
         }
@@ -57,20 +59,78 @@ final class Archipelago implements AutoCloseable {
         return thread;
     }
 
-    void run(Listener listener, BooleanSupplier stop) {
-        while (!stopped && !islands.stream().allMatch(Island::isFinished)) {
-            List<Future<?>> running = new ArrayList<>();
-            for (Island island : islands) {
-                running.add(pool.submit(() -> island.advance(epoch, stop)));
+    /**
+     * Goes on from the last state kept. Stopped in the middle of an epoch the islands stand at different generations: that is
+     * what is kept, before anything is merged, so that the epoch can be finished later.
+     */
+    void run(Checkpoints checkpoints, Listener listener, BooleanSupplier stop) {
+        String last = checkpoints.last();
+        if (last == null) {
+            checkpoints.offer(this::state, true);
+        } else {
+            exchange(new Player(last, schema));
+            islands.forEach(Island::checkProblem);
+        }
+        while (!isFinished() && !stopped) {
+            advance(stop);
+            if (!islands.stream().allMatch(island -> island.hasReached(end()))) {
+                stopped = true;
+                checkpoints.offer(this::state, true);
+                merge();
+                return;
             }
-            running.forEach(Workers::await);
-            islands.forEach(island -> merged.takeArrivals(island.archive()));
-            stopped = stop.getAsBoolean() && !islands.stream().allMatch(Island::isFinished);
+            merge();
+            epochs++;
             migrate();
             Progress progress = measure();
             history.add(progress);
             listener.progress(progress);
+            stopped = stop.getAsBoolean() && !isFinished();
+            checkpoints.offer(this::state, stopped || isFinished());
         }
+    }
+
+    private boolean isFinished() {
+        return islands.stream().allMatch(Island::isFinished) || isStalled();
+    }
+
+    private boolean isStalled() {
+        return Stall.isReached(history, settings.stall());
+    }
+
+    /** The generation at which the epoch under way ends. */
+    private long end() {
+        return 1 + (epochs + 1) * epoch;
+    }
+
+    private void advance(BooleanSupplier stop) {
+        long end = end();
+        List<Future<?>> running = new ArrayList<>();
+        for (Island island : islands) {
+            running.add(pool.submit(() -> island.advance(end, stop)));
+        }
+        running.forEach(Workers::await);
+    }
+
+    private void merge() {
+        islands.forEach(island -> merged.takeArrivals(island.archive()));
+    }
+
+    private String state() {
+        Recorder recorder = new Recorder();
+        exchange(recorder);
+        return recorder.text();
+    }
+
+    private void exchange(Tape tape) {
+        epochs = tape.whole("epochs", epochs);
+        islands.forEach(island -> island.exchange(tape));
+        merged.exchange(tape);
+        gauge.exchange(tape);
+        List<double[]> rows =
+                tape.rows("history", history.stream().map(Progress::row).toList());
+        history.clear();
+        rows.forEach(row -> history.add(Progress.of(row)));
     }
 
     private void migrate() {
@@ -122,6 +182,7 @@ final class Archipelago implements AutoCloseable {
                 evaluations(),
                 feasible(),
                 stopped,
+                isStalled(),
                 islands.stream()
                         .flatMap(island -> island.appraiser().faults().stream())
                         .toList(),

@@ -91,6 +91,26 @@ final class Archive {
         }
     }
 
+    void exchange(Tape tape) {
+        front.exchange(tape);
+        nicheFronts.forEach(niche -> niche.exchange(tape));
+        replace(nearest, tape.designs("nearest", nearest));
+        replace(arrivals, tape.designs("arrivals", arrivals));
+        for (int k = 0; k < nicheNearest.length; k++) {
+            Fitness held = nicheNearest[k];
+            List<Fitness> kept = tape.designs("niche", held == null ? List.of() : List.of(held));
+            nicheNearest[k] = kept.isEmpty() ? null : kept.get(0);
+        }
+        System.arraycopy(tape.row("least", least), 0, least, 0, least.length);
+        System.arraycopy(tape.row("most", most), 0, most, 0, most.length);
+    }
+
+    private static void replace(List<Fitness> list, List<Fitness> by) {
+        List<Fitness> copy = List.copyOf(by);
+        list.clear();
+        list.addAll(copy);
+    }
+
     /** Sorted. */
     List<Fitness> front() {
         return front.members();

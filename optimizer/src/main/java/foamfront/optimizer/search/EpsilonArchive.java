@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -74,6 +75,22 @@ final class EpsilonArchive {
         boxes = new BoxGroups();
         for (Fitness fitness : held) {
             file(fitness);
+        }
+    }
+
+    /** Which design holds which box follows from the set of designs, so their order need not be kept. */
+    void exchange(Tape tape) {
+        double[] sides = tape.row("sides", side);
+        List<Fitness> sorted = boxes.members();
+        sorted.sort(ORDER);
+        List<Fitness> held = tape.designs("boxes", sorted);
+        List<Fitness> extremes = tape.designs(
+                "best", Arrays.stream(best).filter(Objects::nonNull).toList());
+        System.arraycopy(sides, 0, side, 0, side.length);
+        boxes = new BoxGroups();
+        held.forEach(this::file);
+        for (int i = 0; i < extremes.size(); i++) {
+            best[i] = extremes.get(i); // all or none are there
         }
     }
 

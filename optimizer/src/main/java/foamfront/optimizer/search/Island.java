@@ -27,11 +27,16 @@ final class Island {
     /** Designs recalled for each place of a niche that died out, so that some lie near the joint front (judgement). */
     private static final int RECALLED = 4;
 
+    /** Designs of a resumed population that are judged again: they take a millisecond. */
+    private static final int CHECKED = 32;
+
     private final Settings settings;
     private final int index;
     private final long budget;
     private final Archive archive;
+    private final KnownDesigns known;
     private final Appraiser appraiser;
+    private final Schema schema;
     private final NichePlaces places;
     private final OperatorShares shares = new OperatorShares();
     private final Engine<DoubleGene, Fitness> engine;
@@ -43,10 +48,11 @@ final class Island {
     Island(Problem problem, Schema schema, Settings settings, int index, Workers workers) {
         this.settings = settings;
         this.index = index;
+        this.schema = schema;
         int survivors = settings.islandPopulation();
         budget = settings.islandBudget(index);
         archive = new Archive(problem, settings.archiveCap());
-        KnownDesigns known = new KnownDesigns(KNOWN_ROWS);
+        known = new KnownDesigns(KNOWN_ROWS);
         appraiser = new Appraiser(problem, budget, archive, known, shares, workers);
         places = new NichePlaces(problem.niches().count(), survivors);
         population = new FirstGeneration(problem, schema, index, settings.islands())
@@ -67,9 +73,9 @@ final class Island {
                 .build();
     }
 
-    /** Goes on for some generations, or until the budget is spent or somebody wants to stop. */
-    void advance(long generations, BooleanSupplier stop) {
-        for (long k = 0; k < generations && !isFinished() && !isToStop(stop); k++) {
+    /** Goes on until a generation is reached, the budget is spent or somebody wants to stop. */
+    void advance(long until, BooleanSupplier stop) {
+        while (!hasReached(until) && !isToStop(stop)) {
             long before = appraiser.evaluations();
             places.prepare(generation, 3 * appraiser.evaluations() >= budget);
             recallNiches();
@@ -81,6 +87,10 @@ final class Island {
             shares.renew();
             idle = appraiser.evaluations() == before ? idle + 1 : 0;
         }
+    }
+
+    boolean hasReached(long until) {
+        return generation >= until || isFinished();
     }
 
     /** Interrupted only when the whole search is being closed after a failure elsewhere. */
@@ -137,6 +147,32 @@ final class Island {
                             .withFitness(fitness))
                     .collect(ISeq.toISeq()));
         }
+    }
+
+    /** All that the coming generations depend on. */
+    void exchange(Tape tape) {
+        generation = tape.whole("generation", generation);
+        idle = (int) tape.whole("idle", idle);
+        appraiser.exchange(tape);
+        shares.exchange(tape);
+        archive.exchange(tape);
+        known.exchange(tape);
+        population = tape.rows("population", population.map(PhenotypeRow::of).asList()).stream()
+                .map(row -> PhenotypeRow.read(row, schema))
+                .collect(ISeq.toISeq());
+    }
+
+    /**
+     * Judges some of a resumed population again: another answer than then means that the evaluator has changed.
+     *
+     * @throws ChangedProblem in that case
+     */
+    void checkProblem() {
+        population.stream()
+                .filter(Phenotype::isEvaluated)
+                .map(Phenotype::fitness)
+                .limit(CHECKED)
+                .forEach(appraiser::check);
     }
 
     /** The feasible designs of the population. */

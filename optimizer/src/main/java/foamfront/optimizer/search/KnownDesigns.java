@@ -1,6 +1,8 @@
 package foamfront.optimizer.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,6 +51,30 @@ final class KnownDesigns {
         hashes[start] = fitness.design().hashCode();
         values[start] = fitness.design().values();
         scores[start] = fitness.evaluation();
+    }
+
+    /** Each held design as a row: place, violation, count of objectives, objectives, values. */
+    void exchange(Tape tape) {
+        List<double[]> rows = new ArrayList<>();
+        for (int k = 0; k < scores.length; k++) {
+            Evaluation score = scores[k];
+            if (score != null) {
+                double[] row = new double[3 + score.shared().length + values[k].length];
+                row[0] = k;
+                row[1] = score.violation();
+                row[2] = score.shared().length;
+                System.arraycopy(score.shared(), 0, row, 3, score.shared().length);
+                System.arraycopy(values[k], 0, row, 3 + score.shared().length, values[k].length);
+                rows.add(row);
+            }
+        }
+        for (double[] row : tape.rows("known", rows)) {
+            int place = (int) row[0];
+            int first = 3 + (int) row[2];
+            values[place] = Arrays.copyOfRange(row, first, row.length);
+            scores[place] = Evaluation.of(row[1], Arrays.copyOfRange(row, 3, first));
+            hashes[place] = UnitChromosome.hash(values[place]);
+        }
     }
 
     private int start(UnitChromosome design) {

@@ -40,6 +40,12 @@ final class OperatorShares {
         differed.fade();
     }
 
+    void exchange(Tape tape) {
+        differential = tape.real("differential", differential);
+        crossed.exchange(tape);
+        differed.exchange(tape);
+    }
+
     /** Recent children of one operator. */
     private static final class Tally {
         private final double prior;
@@ -58,6 +64,12 @@ final class OperatorShares {
         /** Share that entered the archive, drawn towards the start while little is known. */
         double rate() {
             return (kept + prior) / (tried + 1);
+        }
+
+        void exchange(Tape tape) {
+            double[] counts = tape.row("tally", tried, kept);
+            tried = counts[0];
+            kept = counts[1];
         }
 
         void fade() {

@@ -12,6 +12,7 @@ import java.util.List;
  * @param evaluations calls of the evaluator
  * @param feasible how many of them were
  * @param stoppedEarly by the caller
+ * @param stalled whether it ended because the front stood still
  * @param faults the first {@value Appraiser#FAULTS_KEPT} of each island
  * @param faultCount all of them
  * @param history one entry per epoch
@@ -23,6 +24,7 @@ public record Outcome(
         long evaluations,
         long feasible,
         boolean stoppedEarly,
+        boolean stalled,
         List<Fault> faults,
         long faultCount,
         List<Progress> history) {

@@ -16,8 +16,19 @@ public final class Search {
      *     evaluator
      */
     public static Outcome run(Problem problem, Settings settings, Listener listener, BooleanSupplier stop) {
+        return run(problem, settings, Checkpoints.NONE, listener, stop);
+    }
+
+    /**
+     * The same, keeping its state on the way. From a kept state, under the same problem and settings but for threads and stall,
+     * it comes to the outcome of a search that was never stopped.
+     *
+     * @throws IllegalArgumentException for a state of another problem
+     */
+    public static Outcome run(
+            Problem problem, Settings settings, Checkpoints checkpoints, Listener listener, BooleanSupplier stop) {
         try (Archipelago archipelago = new Archipelago(problem, settings)) {
-            archipelago.run(listener, stop);
+            archipelago.run(checkpoints, listener, stop);
             return archipelago.outcome();
         }
     }

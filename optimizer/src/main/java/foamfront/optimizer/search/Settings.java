@@ -10,8 +10,9 @@ import foamfront.model.units.Require;
  * @param threads workers; the result does not depend on it
  * @param population survivors per generation, over all islands
  * @param archiveCap most designs in the front before its boxes double
+ * @param stall the search ends when the dominated volume grew by less than this share over the last fifth of it; 0 for never
  */
-public record Settings(long evaluations, long seed, int threads, int population, int archiveCap) {
+public record Settings(long evaluations, long seed, int threads, int population, int archiveCap, double stall) {
     /** Budgets up to this are searched by two islands, larger ones by four (design decision). */
     private static final long SMALL_BUDGET = 100_000;
 
@@ -29,6 +30,11 @@ public record Settings(long evaluations, long seed, int threads, int population,
         Require.positive("threads", threads, "");
         Require.positive("population", population, "");
         Require.positive("archive cap", archiveCap, "");
+    }
+
+    /** A search that goes on until its budget is spent. */
+    public Settings(long evaluations, long seed, int threads, int population, int archiveCap) {
+        this(evaluations, seed, threads, population, archiveCap, 0);
     }
 
     /** A population that suits the budget, and an archive of 1000. */

@@ -32,7 +32,7 @@ final class UnitChromosome implements Chromosome<DoubleGene> {
     }
 
     /** All bits mixed, because whole numbers as doubles differ in a few high bits only. */
-    private static int hash(double[] values) {
+    static int hash(double[] values) {
         long mixed = 0;
         for (double value : values) {
             mixed = (mixed ^ Double.doubleToLongBits(value)) * 0x9E3779B97F4A7C15L;

@@ -41,6 +41,13 @@ final class VolumeGauge {
         }
     }
 
+    void exchange(Tape tape) {
+        fixed = tape.whole("fixed", fixed ? 1 : 0) == 1;
+        largest = tape.real("largest", largest);
+        System.arraycopy(tape.row("least", least), 0, least, 0, least.length);
+        System.arraycopy(tape.row("span", span), 0, span, 0, span.length);
+    }
+
     /** The largest share of the box that a reading found dominated. */
     double volume() {
         return largest;

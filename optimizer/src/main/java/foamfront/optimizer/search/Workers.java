@@ -25,6 +25,11 @@ final class Workers {
         this.pool = pool;
     }
 
+    /** The one on the island's own thread. */
+    Evaluator first() {
+        return evaluators.get(0);
+    }
+
     /** Runs the task once for each index, a stretch of indices per worker, and returns when all are done. */
     void forEach(int count, Task task) {
         int workers = evaluators.size();

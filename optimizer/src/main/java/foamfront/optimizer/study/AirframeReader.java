@@ -38,7 +38,8 @@ final class AirframeReader {
     private final double[] values;
     private final WingHeight height;
 
-    AirframeReader(Rules file, Catalogue catalogue, double[] values, WingHeight height, boolean ailerons) {
+    AirframeReader(
+            Rules file, Catalogue catalogue, double[] values, WingKind kind, WingHeight height, boolean ailerons) {
         this.catalogue = catalogue;
         this.values = values;
         this.height = height;
@@ -47,10 +48,11 @@ final class AirframeReader {
         Rules body = file.under(DesignKeys.BODY_KEY);
         known(wing, DesignKeys.SPAN, DesignVariable.SPAN);
         known(wing, DesignKeys.ROOT_CHORD, DesignVariable.ROOT_CHORD);
+        known(wing, DesignKeys.TAPER, DesignVariable.TAPER);
         known(tail, DesignKeys.TAIL_CHORD, DesignVariable.TAIL_CHORD);
         known(body, DesignKeys.BODY_LENGTH, DesignVariable.BODY_LENGTH);
         known(body, DesignKeys.BODY_WIDTH, DesignVariable.BODY_WIDTH);
-        WorkshopRules.complete(values, height, ailerons);
+        WorkshopRules.complete(values, kind, height, ailerons);
     }
 
     private void known(Rules table, Key key, DesignVariable variable) {
@@ -79,11 +81,14 @@ final class AirframeReader {
         double x = edge.quantity(
                 DesignKeys.EDGE_X, values[DesignVariable.WING_POSITION.index()] * body.length(), Unit.MILLIMETRE);
         WingHeight standing = kind == WingKind.BIPLANE ? WingHeight.LOW : height;
-        double z = edge.quantity(DesignKeys.EDGE_Z, WorkshopRules.wingZ(standing, body.height()), Unit.MILLIMETRE);
+        double standingZ = kind == WingKind.DELTA
+                ? WorkshopRules.deltaZ(body.kind(), body.height())
+                : WorkshopRules.wingZ(standing, body.height());
+        double z = edge.quantity(DesignKeys.EDGE_Z, standingZ, Unit.MILLIMETRE);
         if (kind == WingKind.BIPLANE) {
             return new Wing.Biplane(
                     planform,
-                    build(table),
+                    build(table, kind),
                     x,
                     z,
                     dimension(table, DesignKeys.GAP, DesignVariable.GAP),
@@ -95,9 +100,12 @@ final class AirframeReader {
             }
         }
         if (kind == WingKind.FLYING_WING) {
-            return new Wing.FlyingWing(planform, build(table), x, z);
+            return new Wing.FlyingWing(planform, build(table, kind), x, z);
         }
-        return new Wing.Monoplane(height, planform, build(table), x, z);
+        if (kind == WingKind.DELTA) {
+            return new Wing.Delta(planform, build(table, kind), x, z);
+        }
+        return new Wing.Monoplane(height, planform, build(table, kind), x, z);
     }
 
     private List<Planform.Break> breaks(Rules table) {
@@ -115,8 +123,9 @@ final class AirframeReader {
         return breaks;
     }
 
-    private WingBuild build(Rules table) {
-        SectionKind kind = table.choice(DesignKeys.SECTION, SectionKind.values(), SectionKind.FOLDED_FLAT_BOTTOM);
+    private WingBuild build(Rules table, WingKind wing) {
+        SectionKind standing = wing == WingKind.DELTA ? SectionKind.FLAT_PLATE : SectionKind.FOLDED_FLAT_BOTTOM;
+        SectionKind kind = table.choice(DesignKeys.SECTION, SectionKind.values(), standing);
         return new WingBuild(
                 section(table, kind),
                 table.choice(DesignKeys.JOINT, WingJoint.values(), WingJoint.ONE_PIECE),
@@ -210,6 +219,6 @@ final class AirframeReader {
                 dimension(table, DesignKeys.TAIL_INCIDENCE, DesignVariable.TAIL_INCIDENCE),
                 table.quantity(DesignKeys.TAIL_X, WorkshopRules.tailX(body.length(), chord), Unit.MILLIMETRE),
                 table.quantity(
-                        DesignKeys.TAIL_Z, WorkshopRules.tailZ(kind, body.height(), finHeight), Unit.MILLIMETRE));
+                        DesignKeys.TAIL_Z, WorkshopRules.tailZ(kind, body.tailHeight(), finHeight), Unit.MILLIMETRE));
     }
 }

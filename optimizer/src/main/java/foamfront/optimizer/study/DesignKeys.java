@@ -123,10 +123,13 @@ public final class DesignKeys {
     // body
     static final Key BODY_KIND = Key.choice("kind", BodyKind.values(), "of body; square tube");
     static final Key BODY_LENGTH = length("length", 0.05, 5, "0.75 of the span");
-    static final Key BODY_WIDTH = length("width", 0.01, 1, "70 mm");
+    static final Key BODY_WIDTH = length("width", 0.01, 1, "70 mm; a profile board is as wide as its board is thick");
     static final Key BODY_HEIGHT = length("height", 0.01, 1, "the body's width");
+    static final Key POD_LENGTH = length("pod length", 0.05, 3, "of pod and boom; half of the body's length");
+    static final Key BOOM = Key.of("boom", new Shape.PartName("spar"), "a pod's tail boom must be named");
     static final Key NOSE = Key.choice("nose", Nose.values(), "fixed");
-    static final KeyTable BODY = KeyTable.of("The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, NOSE);
+    static final KeyTable BODY =
+            KeyTable.of("The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, POD_LENGTH, BOOM, NOSE);
 
     // power
     static final Key POWER_KIND = Key.choice("kind", PowerKind.values(), "where the motor is; nose tractor");
@@ -153,6 +156,9 @@ public final class DesignKeys {
     static final Key FLAPS = Key.choice("flaps", FlapKind.values(), "none");
     static final Key AILERON_SPAN = ratio("aileron span", 0.1, 0.95, "0.4 of the semispan");
     static final Key AILERON_CHORD = ratio("aileron chord", 0.08, 0.45, "0.22 of the wing's chord");
+    static final Key FLAP_SPAN =
+            ratio("flap span", 0.1, 0.9, "from the body outwards as far as ailerons leave; 0.4 of the semispan");
+    static final Key FLAP_CHORD = ratio("flap chord", 0.08, 0.45, "0.25 of the wing's chord");
     static final Key ELEVATOR_CHORD = ratio("elevator chord", 0.1, 1, "0.35 of the tail's chord");
     static final Key RUDDER_CHORD = ratio("rudder chord", 0.1, 1, "0.4 of the fin's chord");
     static final KeyTable CONTROLS = KeyTable.of(
@@ -163,6 +169,8 @@ public final class DesignKeys {
             FLAPS,
             AILERON_SPAN,
             AILERON_CHORD,
+            FLAP_SPAN,
+            FLAP_CHORD,
             ELEVATOR_CHORD,
             RUDDER_CHORD);
 
@@ -184,6 +192,7 @@ public final class DesignKeys {
             SIZE,
             StudyKeys.PLACE,
             StudyKeys.RELEASE,
+            StudyKeys.DESCENT,
             StudyKeys.VIEW,
             StudyKeys.LOAD_POWER);
 

@@ -21,11 +21,13 @@ import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingKind;
 import foamfront.model.design.WorkshopRules;
 import foamfront.model.parts.Battery;
+import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
+import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.catalogue.Catalogue;
@@ -50,6 +52,8 @@ public final class DesignReader {
 
     /** Dimensions by {@link DesignVariable}, known or by rule; what the file states replaces them as it is read. */
     private final double[] rules = WorkshopRules.open();
+
+    private @Nullable Board board;
 
     private DesignReader(Fields fields, Catalogue catalogue) {
         this.catalogue = catalogue;
@@ -110,7 +114,7 @@ public final class DesignReader {
         boolean tailed = kind == WingKind.MONOPLANE || kind == WingKind.BIPLANE;
         boolean ailerons = controlTable.yesNo(DesignKeys.AILERONS, !tailed);
         WingHeight height = height(wingTable, kind);
-        AirframeReader airframe = new AirframeReader(file, catalogue, rules, height, ailerons);
+        AirframeReader airframe = new AirframeReader(file, catalogue, rules, kind, height, ailerons);
         Body body = body(airframe);
         return new Design(
                 name,
@@ -120,8 +124,7 @@ public final class DesignReader {
                 power(file.under(DesignKeys.POWER_KEY), body.width()),
                 undercarriage(file.under(DesignKeys.GEAR_KEY)),
                 controls(controlTable, airframe, ailerons, tailed),
-                file.part(
-                        DesignKeys.BOARD, catalogue.boards(), catalogue.boards().get(0)),
+                board(),
                 file.choice(DesignKeys.COVERING, Covering.values(), Covering.BARE),
                 radio(file.under(DesignKeys.RADIO_KEY)),
                 loads());
@@ -142,12 +145,40 @@ public final class DesignReader {
         Rules table = file.under(DesignKeys.BODY_KEY);
         BodyKind kind = table.choice(DesignKeys.BODY_KIND, BodyKind.values(), BodyKind.SQUARE_TUBE);
         double length = airframe.dimension(table, DesignKeys.BODY_LENGTH, DesignVariable.BODY_LENGTH);
-        double width = airframe.dimension(table, DesignKeys.BODY_WIDTH, DesignVariable.BODY_WIDTH);
         double height = airframe.dimension(table, DesignKeys.BODY_HEIGHT, DesignVariable.BODY_HEIGHT);
         Nose nose = table.choice(DesignKeys.NOSE, Nose.values(), Nose.FIXED);
+        if (kind == BodyKind.PROFILE_BOARD) {
+            if (table.has(DesignKeys.BODY_WIDTH)) {
+                table.fault(
+                        DesignKeys.BODY_WIDTH, "a profile board is as wide as its board is thick", "Delete the key.");
+            }
+            return new Body.ProfileBoard(length, board().thickness(), height, nose);
+        }
+        double width = airframe.dimension(table, DesignKeys.BODY_WIDTH, DesignVariable.BODY_WIDTH);
+        if (kind == BodyKind.POD_AND_BOOM) {
+            double pod = airframe.dimension(table, DesignKeys.POD_LENGTH, DesignVariable.POD_LENGTH);
+            Spar boom = needed(table, DesignKeys.BOOM, catalogue.spars());
+            return new Body.PodAndBoom(length, width, height, nose, pod, boom);
+        }
+        for (Key key : List.of(DesignKeys.POD_LENGTH, DesignKeys.BOOM)) {
+            if (table.has(key)) {
+                table.fault(key, "only 'pod and boom' has one", "Delete the key.");
+            }
+        }
         return kind == BodyKind.TWO_BAY_TUBE
                 ? new Body.TwoBayTube(length, width, height, nose)
                 : new Body.SquareTube(length, width, height, nose);
+    }
+
+    /** Asked for more than once, told once. */
+    private Board board() {
+        Board known = board;
+        if (known == null) {
+            known = file.part(
+                    DesignKeys.BOARD, catalogue.boards(), catalogue.boards().get(0));
+            board = known;
+        }
+        return known;
     }
 
     private Power power(Rules table, double bodyWidth) {
@@ -226,14 +257,25 @@ public final class DesignReader {
         if (!table.yesNo(DesignKeys.ELEVATOR, true)) {
             table.fault(DesignKeys.ELEVATOR, "an aeroplane needs its elevator", "Write yes, or delete the key.");
         }
-        return new Controls(
+        FlapKind flaps = table.choice(DesignKeys.FLAPS, FlapKind.values(), FlapKind.NONE);
+        for (Key key : List.of(DesignKeys.FLAP_SPAN, DesignKeys.FLAP_CHORD)) {
+            if (flaps != FlapKind.FLAPS && table.has(key)) {
+                table.fault(key, "'flaps: " + flaps.words() + "' has none", "Delete the key, or write flaps: flaps.");
+            }
+        }
+        Controls plain = new Controls(
                 ailerons,
                 rudder,
-                table.choice(DesignKeys.FLAPS, FlapKind.values(), FlapKind.NONE),
+                flaps,
                 airframe.dimension(table, DesignKeys.AILERON_SPAN, DesignVariable.AILERON_SPAN),
                 airframe.dimension(table, DesignKeys.AILERON_CHORD, DesignVariable.AILERON_CHORD),
                 airframe.dimension(table, DesignKeys.ELEVATOR_CHORD, DesignVariable.ELEVATOR_CHORD),
                 airframe.dimension(table, DesignKeys.RUDDER_CHORD, DesignVariable.RUDDER_CHORD));
+        return flaps != FlapKind.FLAPS
+                ? plain
+                : plain.withFlaps(
+                        airframe.dimension(table, DesignKeys.FLAP_SPAN, DesignVariable.FLAP_SPAN),
+                        airframe.dimension(table, DesignKeys.FLAP_CHORD, DesignVariable.FLAP_CHORD));
     }
 
     private Radio radio(Rules table) {
@@ -267,11 +309,22 @@ public final class DesignReader {
         double mass = fields.quantity(DesignKeys.MASS, 0);
         Place place = fields.choice(StudyKeys.PLACE, Place.values(), Place.BALANCE_POINT);
         Release release = fields.choice(StudyKeys.RELEASE, Release.values(), Release.NEVER);
+        double descent = PayloadReader.descent(fields, release);
         double power = fields.quantity(StudyKeys.LOAD_POWER, 0);
         double view = fields.quantity(StudyKeys.VIEW, 0);
         String name = fields.text(StudyKeys.LOAD_NAME, "load");
         return size == null
                 ? null
-                : new Load(name, mass, size[0], size[1], size[2], place, release == Release.IN_FLIGHT, power, view);
+                : new Load(
+                        name,
+                        mass,
+                        size[0],
+                        size[1],
+                        size[2],
+                        place,
+                        release == Release.IN_FLIGHT,
+                        descent,
+                        power,
+                        view);
     }
 }

@@ -6,6 +6,7 @@ import foamfront.model.design.Controls;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
 import foamfront.model.design.Fin;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Load;
 import foamfront.model.design.Planform;
 import foamfront.model.design.Power;
@@ -58,8 +59,6 @@ public final class DesignWriter {
         } else if (wing instanceof Wing.Biplane biplane) {
             length("gap", biplane.gap());
             length("stagger", biplane.stagger());
-        } else if (!(wing instanceof Wing.FlyingWing)) {
-            throw unwritable(wing.kind());
         }
         length("span", plan.span());
         length("root chord", plan.rootChord());
@@ -138,14 +137,20 @@ public final class DesignWriter {
     }
 
     private void body(Body body) {
-        if (!(body instanceof Body.SquareTube || body instanceof Body.TwoBayTube)) {
+        if (body instanceof Body.BoatHull) {
             throw unwritable(body.kind());
         }
         line("body:");
         choice("kind", body.kind());
         length("length", body.length());
-        length("width", body.width());
+        if (!(body instanceof Body.ProfileBoard)) {
+            length("width", body.width());
+        }
         length("height", body.height());
+        if (body instanceof Body.PodAndBoom pod) {
+            length("pod length", pod.podLength());
+            value("boom", quoted(pod.boom().name()));
+        }
         choice("nose", body.nose());
     }
 
@@ -189,6 +194,10 @@ public final class DesignWriter {
         choice("flaps", controls.flaps());
         ratio("aileron span", controls.aileronSpan());
         ratio("aileron chord", controls.aileronChord());
+        if (controls.flaps() == FlapKind.FLAPS) {
+            ratio("flap span", controls.flapSpan());
+            ratio("flap chord", controls.flapChord());
+        }
         ratio("elevator chord", controls.elevatorChord());
         ratio("rudder chord", controls.rudderChord());
     }
@@ -204,6 +213,9 @@ public final class DesignWriter {
             line("    size: " + mm(load.length()) + " x " + mm(load.width()) + " x " + mm(load.height()));
             line("    place: " + load.place().words());
             line("    release: " + (load.released() ? Release.IN_FLIGHT : Release.NEVER).words());
+            if (load.descent() > 0) {
+                line("    descent: " + Quantities.print(load.descent(), Unit.METRE_PER_SECOND));
+            }
             line("    clear view: " + deg(load.view()));
             line("    power: " + Quantities.print(load.power(), Unit.WATT));
         }

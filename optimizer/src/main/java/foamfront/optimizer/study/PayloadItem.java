@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param width m
  * @param height m
  * @param released whether it is dropped in flight
+ * @param descent speed at which its parachute lets it down, m/s; 0 without one
  * @param power drawn from the battery, W
  * @param view clear angle it needs, rad
  */
@@ -27,6 +28,7 @@ public record PayloadItem(
         double height,
         Place place,
         boolean released,
+        double descent,
         double power,
         double view) {
 
@@ -41,6 +43,6 @@ public record PayloadItem(
             return null;
         }
         double extent = Double.isNaN(density) ? length : kilograms / (density * width * height);
-        return new Load(name, kilograms, extent, width, height, place, released, power, view);
+        return new Load(name, kilograms, extent, width, height, place, released, descent, power, view);
     }
 }

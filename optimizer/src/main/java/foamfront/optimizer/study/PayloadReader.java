@@ -35,6 +35,7 @@ final class PayloadReader {
         String name = fields.text(StudyKeys.LOAD_NAME, "load");
         Place place = fields.choice(StudyKeys.PLACE, Place.values(), Place.BALANCE_POINT);
         Release release = fields.choice(StudyKeys.RELEASE, Release.values(), Release.NEVER);
+        double descent = descent(fields, release);
         double power = fields.quantity(StudyKeys.LOAD_POWER, 0);
         double view = fields.quantity(StudyKeys.VIEW, 0);
         if (mass == null || !consistent(fields, mass)) {
@@ -42,12 +43,26 @@ final class PayloadReader {
         }
         boolean released = release == Release.IN_FLIGHT;
         if (size != null) {
-            return new PayloadItem(name, mass, Double.NaN, size[0], size[1], size[2], place, released, power, view);
+            return new PayloadItem(
+                    name, mass, Double.NaN, size[0], size[1], size[2], place, released, descent, power, view);
         }
         return section == null || Double.isNaN(density)
                 ? null
                 : new PayloadItem(
-                        name, mass, density, Double.NaN, section[0], section[1], place, released, power, view);
+                        name, mass, density, Double.NaN, section[0], section[1], place, released, descent, power, view);
+    }
+
+    /** Of a released load's parachute, m/s; 0 without one. */
+    static double descent(Fields fields, Release release) {
+        double descent = fields.quantity(StudyKeys.DESCENT, 0);
+        if (descent > 0 && release != Release.IN_FLIGHT) {
+            fields.fault(
+                    StudyKeys.DESCENT,
+                    "a load that stays on board needs no parachute",
+                    "Write 'release: in flight' beside it, or delete the key.");
+            return 0;
+        }
+        return descent;
     }
 
     /** Either a size, or a density with a section; a range of masses needs the latter. */

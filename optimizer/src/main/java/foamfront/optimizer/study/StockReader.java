@@ -7,6 +7,7 @@ import foamfront.optimizer.yaml.Key;
 import foamfront.optimizer.yaml.Value;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The parts a study names, looked up in the catalogue. */
@@ -41,7 +42,7 @@ final class StockReader {
         return part;
     }
 
-    /** The parts named, in the catalogue's order; all where the study names none. */
+    /** The parts named, in the catalogue's order, packs in parallel last; all where the study names none. */
     private static <P extends Part> List<P> chosen(Fields file, Key key, List<P> all, String kind) {
         List<P> named = new ArrayList<>();
         for (Value item : file.items(key)) {
@@ -50,6 +51,10 @@ final class StockReader {
                 named.add(part);
             }
         }
-        return named.isEmpty() ? all : all.stream().filter(named::contains).toList();
+        Stream<P> listed = all.stream().filter(named::contains);
+        Stream<P> composed = named.stream().filter(part -> !all.contains(part));
+        return named.isEmpty()
+                ? all
+                : Stream.concat(listed, composed).distinct().toList();
     }
 }

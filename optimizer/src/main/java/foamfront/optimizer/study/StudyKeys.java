@@ -45,9 +45,19 @@ public final class StudyKeys {
             Key.quantity("wind", Dimension.SPEED, 0, 15, "mean wind it must come home against; 4 m/s, in a hall 0");
     static final Key GUST =
             Key.quantity("gust", Dimension.SPEED, 0, 15, "upward gust met in cruise; 4 m/s, 0 without wind");
+    static final Key RELEASE_HEIGHT =
+            Key.quantity("release height", Dimension.LENGTH, 1, 120, "over ground at which loads are let go; 30 m");
     static final Key LAUNCH = Key.choice("launch", Launch.values(), "the arm that throws it; normal");
-    static final KeyTable SITE =
-            KeyTable.of("The flying field and its air.", ELEVATION, TEMPERATURE, SURFACE, RUNWAY, WIND, GUST, LAUNCH);
+    static final KeyTable SITE = KeyTable.of(
+            "The flying field and its air.",
+            ELEVATION,
+            TEMPERATURE,
+            SURFACE,
+            RUNWAY,
+            WIND,
+            GUST,
+            RELEASE_HEIGHT,
+            LAUNCH);
 
     // payload
     static final Key LOAD_NAME = Key.text("name", "what is carried").must();
@@ -62,11 +72,17 @@ public final class StudyKeys {
     static final Key SECTION = Key.of("section", new Shape.Size(2), "width x height of a load given by density");
     static final Key PLACE = Key.choice("place", Place.values(), "where it rides; at the balance point");
     static final Key RELEASE = Key.choice("release", Release.values(), "whether it is dropped; never");
+    static final Key DESCENT = Key.quantity(
+            "descent",
+            Dimension.SPEED,
+            0.5,
+            20,
+            "speed at which a released load's parachute lets it down; no parachute");
     static final Key VIEW =
             Key.quantity("clear view", Dimension.ANGLE, 0, 360 * DEGREE, "angle a camera must see freely; none");
     static final Key LOAD_POWER = Key.quantity("power", Dimension.POWER, 0, 200, "drawn from the flight battery; 0 W");
     static final KeyTable LOAD = KeyTable.of(
-            "One thing carried.", LOAD_NAME, MASS, SIZE, DENSITY, SECTION, PLACE, RELEASE, VIEW, LOAD_POWER);
+            "One thing carried.", LOAD_NAME, MASS, SIZE, DENSITY, SECTION, PLACE, RELEASE, DESCENT, VIEW, LOAD_POWER);
 
     // car space
     static final Key CAR_SIZE =
@@ -135,7 +151,15 @@ public final class StudyKeys {
     static final Key SEED = Key.of("seed", new Shape.Whole(0, Long.MAX_VALUE / 10), "of every random choice; 1");
     static final Key POPULATION =
             Key.of("population", new Shape.Whole(20, 5000), "designs kept between generations; 200");
-    static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION);
+    static final Key TIME = Key.quantity(
+            "time", Dimension.TIME, 1, 30 * 86400, "stops the search, which then cannot be repeated exactly; no limit");
+    static final Key STALL = Key.quantity(
+            "stall",
+            Dimension.NUMBER,
+            0,
+            0.5,
+            "stops where the share of the trade-off found grew by less than this over the last fifth of the search; 0 % for never");
+    static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION, TIME, STALL);
 
     // shared parts
     static final Key KEEP_DESIGN = Key.text("design", "a design file").must();

@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 public final class StudyReader {
     /** Nothing is said of a runway. */
     private static final Site FIELD =
-            new Site(0, 288.15, Ground.SHORT_GRASS, Double.POSITIVE_INFINITY, 4, 4, Launch.NORMAL);
+            new Site(0, 288.15, Ground.SHORT_GRASS, Double.POSITIVE_INFINITY, 4, 4, 30, Launch.NORMAL);
 
     /** The boot of a small hatchback, rear seat down (judgement). */
     private static final CarSpace CAR = new CarSpace(1.4, 0.8, 0.5, false);
@@ -118,6 +118,7 @@ public final class StudyReader {
                 site.quantity(StudyKeys.RUNWAY, FIELD.runway()),
                 wind,
                 site.quantity(StudyKeys.GUST, wind == 0 ? 0 : FIELD.gust()),
+                site.quantity(StudyKeys.RELEASE_HEIGHT, FIELD.releaseHeight()),
                 site.choice(StudyKeys.LAUNCH, Launch.values(), FIELD.launch()));
     }
 
@@ -258,7 +259,9 @@ public final class StudyReader {
                 : new SearchSettings(
                         search.whole(StudyKeys.EVALUATIONS, SEARCH.evaluations()),
                         search.whole(StudyKeys.SEED, SEARCH.seed()),
-                        (int) search.whole(StudyKeys.POPULATION, SEARCH.population()));
+                        (int) search.whole(StudyKeys.POPULATION, SEARCH.population()),
+                        search.quantity(StudyKeys.TIME, SEARCH.time()),
+                        search.quantity(StudyKeys.STALL, SEARCH.stall()));
     }
 
     private static @Nullable KeepFrom keep(@Nullable Fields keep) {

@@ -151,6 +151,47 @@ class BenchCommandTest {
         assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("give or take", "rpm/V", "1.8");
     }
 
+    @Test
+    void aRowWithoutAFrameSaysWhatIsOpen() throws IOException {
+        Path readings = readings("");
+        assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("stand open", "--motor");
+        Run csv = Run.of("bench", "--fit", readings.toString(), "--csv");
+        assertThat(csv.err()).contains("stand open");
+        assertThat(csv.out()).doesNotContain("stand open");
+    }
+
+    /** Two packs sag by half and carry twice as much. */
+    @Test
+    void packsInParallelAreNamedByTheirCount() throws IOException {
+        JsonNode one = new ObjectMapper().readTree(Run.of(with("--json")).out());
+        JsonNode two = new ObjectMapper()
+                .readTree(Run.of(
+                                "bench",
+                                "--motor",
+                                "2212-1000",
+                                "--propeller",
+                                "10x4.7 slow flyer",
+                                "--battery",
+                                "2 x 3S 2200",
+                                "--controller",
+                                "20 A",
+                                "--json")
+                        .out());
+        assertThat(two.at("/battery").asText()).isEqualTo("2 x 3S 2200");
+        assertThat(two.at("/points/0/thrust").asDouble())
+                .isGreaterThan(one.at("/points/0/thrust").asDouble());
+    }
+
+    /** The first example of the help overloads nothing. */
+    @Test
+    void theFirstExampleIsWithinItsRatings() {
+        Run run = Run.of("bench", "--motor", "2212-920", "--propeller", "10x5 thin electric", "--battery", "3S 2200");
+        assertThat(Run.of("bench", "--help").out())
+                .containsIgnoringWhitespaces(
+                        "--motor 2212-920 --propeller '10x5 thin electric' \\ --battery '3S 2200'");
+        assertThat(run.out()).doesNotContain("asked too much");
+    }
+
     private Path readings(String extra) throws IOException {
         // 1000 rpm/V, 0.2 ohm, 0.7 A by hand, rounded as meters round.
         return Files.writeString(
@@ -170,7 +211,12 @@ class BenchCommandTest {
                 "--motor 2212-1000 --propeller 10x5 --battery 3S~2200 | more than one family",
                 "--motor 2212-1001 --propeller 10x4.7 --battery 3S~2200 | Did you mean",
                 "--motor 2212-1000 --kv 900~rpm/V --propeller 10x4.7 --battery 3S~2200 | same part",
-                "--motor 2212-1000 --battery 3S~2200 | --diameter is missing",
+                "--motor 2212-1000 --battery 3S~2200 | no propeller is given",
+                "--motor 2212-1000 --propeller 10x4.7 | no battery is given",
+                "--propeller 10x4.7 --battery 3S~2200 | no motor is given",
+                "--motor 2212-1000 --battery 3S~2200 --diameter 10in | --pitch is missing beside --diameter",
+                "--kv 1000~rpm/V --propeller 10x4.7 --battery 3S~2200 | --resistance is missing beside --kv",
+                "--motor 2212-1000 --propeller 10x4.7 --cells 3 | --capacity is missing beside --cells",
                 "--propeller 10x4.7 --rpm 20 | --rpm is 20",
                 "--motor 2212-1000 --diameter 30in --pitch 10in --family sport --battery 3S~2200 | outside the measured",
                 "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --csv --json | Keep one of them",
@@ -194,13 +240,14 @@ class BenchCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "voltage [V],current [A],speed [rpm],load;7.4,0.6,7000,none;7,4,6000,a;7,5,5900,b | leave nothing",
+                "voltage [V],current [A],speed [rpm],load;7.4,0.6,7000,none;7,4,6000,8x4;7,5,5900,9x5 | leave nothing",
                 "voltage [V],current [A],speed [rev/s],load;7.4,0.6,7270,none | outside",
                 "voltage [V],current [A],speed [rpm],load;7.4,630,7270,none | amperes",
                 "voltage [V],current [V],speed [rpm],load;7.4,0.6,7270,none | current",
                 "voltage [V],current [A],load;7.4,0.6,none | the column is missing",
-                "voltage [V],current [A],speed [rpm],load;7,4,6000,a;8,5,6500,a;9,6,7000,a;9,6,7001,b;8,5,6501,b |"
-                        + " no reading is without"
+                "voltage [V],current [A],speed [rpm],load;7,4,6000,8x4;8,5,6500,8x4;9,6,7000,8x4;9,6,7001,9x5;8,5,6501,9x5 |"
+                        + " no reading is without",
+                "voltage [V],current [A],speed [rpm],load;7.4,0.6,7270,nome;7,4,6000,8x4 | 'nome' is neither none nor a size"
             })
     void badReadingsAreFaultsWithLines(String rows, String expected) throws IOException {
         Path file = Files.writeString(folder.resolve("bad.csv"), rows.strip().replace(';', '\n'));

@@ -27,6 +27,19 @@ class CliTest {
         out = folder.resolve("results").toString();
     }
 
+    /** A run keeps the row of one pack, from which its designs make two again. */
+    @Test
+    void packsInParallelComeBackFromTheRun() throws IOException {
+        Files.writeString(Path.of(study), Dropper.YAML + "batteries: [2 x 3S 1300]\n");
+        Run.of("explore", study, "--out", out);
+        String file =
+                folder.resolve("results/seed-dropper/001/designs/001.yaml").toString();
+        Run direct = Run.of("appraise", file);
+        assertThat(Files.readString(Path.of(file))).contains("battery: 2 x 3S 1300");
+        assertThat(direct.err()).isEmpty();
+        assertThat(direct.out()).contains("endurance");
+    }
+
     @Test
     void exploringPrintsAVerdictATableAndWhereTheFilesAre() throws IOException {
         Run run = Run.of("explore", study, "--out", out);
@@ -174,8 +187,9 @@ class CliTest {
 
     @Test
     void progressIsOneLineWithTheTimeLeft() {
-        assertThat(ProgressLine.words(new Progress(5000, 20000, 42, 0.5, 0.25), 3))
-                .isEqualTo("5,000 of 20,000 designs tried, 25 % can fly, 42 best trade-offs, 9 s left");
+        assertThat(ProgressLine.words(new Progress(5000, 20000, 42, 0.5, 0.25), 0, 3, 1e9))
+                .isEqualTo(
+                        "5,000 of 20,000 designs tried, 25 % can fly, 42 best trade-offs, 50 % of the trade-off found, 9 s left");
         assertThat(ProgressLine.duration(300)).isEqualTo("5 min");
         assertThat(ProgressLine.duration(7200)).isEqualTo("2.0 h");
     }

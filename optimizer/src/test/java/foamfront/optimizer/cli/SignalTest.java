@@ -3,62 +3,68 @@ package foamfront.optimizer.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foamfront.optimizer.explore.Dropper;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Test;
+import java.util.List;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
+@DisabledOnOs(OS.WINDOWS)
 class SignalTest {
-    private static final int SIGTERM_EXIT = 143;
-
-    /** Far beyond what a loaded machine needs, s; no check of speed. */
-    private static final int PATIENCE = 60;
-
     @TempDir
     private Path folder = Path.of("");
 
-    @Test
-    @DisabledOnOs(OS.WINDOWS)
-    void aPoliteKillLeavesTheFrontSoFar() throws Exception {
+    @ParameterizedTest(name = "SIG{0} after {2} ms")
+    @CsvSource({
+        "TERM, 143, 100",
+        "TERM, 143, 700",
+        "TERM, 143, 1500",
+        "INT, 130, 100",
+        "INT, 130, 700",
+        "INT, 130, 1500"
+    })
+    void aSignalLeavesTheFrontSoFarAndSaysHowToGoOn(String signal, int code, int wait) throws Exception {
+        Assumptions.assumeFalse(
+                signal.equals("INT") && ignoresInterrupts(), "children of a background job ignore SIGINT");
         Path study = Files.writeString(folder.resolve("s.yaml"), Dropper.YAML);
-        Path err = folder.resolve("err.txt");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "foamfront.optimizer.cli.Main",
-                        "explore",
-                        study.toString(),
-                        "--evaluations",
-                        "1000000000",
-                        "--out",
-                        folder.toString())
-                .redirectError(err.toFile())
-                .redirectOutput(folder.resolve("out.txt").toFile())
-                .start();
+        Path run = folder.resolve("seed-dropper/001");
+        Child child = Child.start(
+                folder,
+                List.of(),
+                "explore",
+                study.toString(),
+                "--evaluations",
+                "1000000000",
+                "--out",
+                folder.toString());
         try {
-            waitFor(folder.resolve("seed-dropper/001/catalogue/sha256.txt"));
-            Thread.sleep(1500); // some generations
-            process.destroy();
-            assertThat(process.waitFor(PATIENCE, TimeUnit.SECONDS)).isTrue();
+            Child.waitFor(run.resolve("checkpoint/00000001.txt"));
+            Thread.sleep(wait);
+            child.signal(signal);
+            assertThat(child.end()).isEqualTo(code);
         } finally {
-            process.destroyForcibly();
+            child.kill();
         }
-        assertThat(process.exitValue()).isEqualTo(SIGTERM_EXIT);
-        assertThat(folder.resolve("seed-dropper/001/front.csv")).isNotEmptyFile();
-        assertThat(Files.readString(folder.resolve("seed-dropper/001/run.json")))
-                .contains("\"stopped_early\" : true");
-        assertThat(Files.readString(err)).doesNotContain("Exception");
+        assertThat(run.resolve("front.csv")).isNotEmptyFile();
+        assertThat(run.resolve("checkpoint/00000002.txt")).exists();
+        assertThat(Files.readString(run.resolve("run.json"))).contains("\"stopped_early\" : true");
+        assertThat(child.err())
+                .contains("To go on: foamfront explore --resume " + run)
+                .doesNotContain("Exception");
+        Run resumed = Run.of("explore", "--resume", run.toString(), "--time", "1 s");
+        assertThat(resumed.err()).contains("The time is up");
     }
 
-    private static void waitFor(Path file) throws IOException, InterruptedException {
-        for (int i = 0; i < 10 * PATIENCE && !Files.exists(file); i++) {
-            Thread.sleep(100);
-        }
-        assertThat(file).exists();
+    private static boolean ignoresInterrupts() throws Exception {
+        Path status = Path.of("/proc/self/status");
+        return Files.exists(status)
+                && Files.readAllLines(status).stream()
+                        .filter(line -> line.startsWith("SigIgn:"))
+                        .anyMatch(line ->
+                                (Long.parseUnsignedLong(line.substring(7).trim(), 16) & 2) != 0);
     }
 }

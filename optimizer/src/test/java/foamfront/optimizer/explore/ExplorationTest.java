@@ -9,6 +9,7 @@ import foamfront.optimizer.front.Costs;
 import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontTable;
 import foamfront.optimizer.front.Row;
+import foamfront.optimizer.runs.Disk;
 import foamfront.optimizer.runs.RunFolder;
 import foamfront.optimizer.search.Evaluation;
 import foamfront.optimizer.search.Evaluator;
@@ -20,8 +21,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -82,9 +85,9 @@ class ExplorationTest {
     void whatTheRunWritesReadsBack() throws Exception {
         Task task = task(Dropper.YAML);
         Found found = explore(task, EVALUATIONS, 2);
-        RunFolder folder = RunFolder.create(results, task.study().name());
+        RunFolder folder = RunFolder.create(new Disk(), results, task.study().name());
         RunWriter writer = new RunWriter(folder, task);
-        writer.writeInputs(Dropper.YAML, task.study(), catalogue);
+        writer.writeInputs(Dropper.YAML, task.study(), java.util.Map.of(), catalogue);
         writer.writeResults(found);
 
         Catalogue kept = CatalogueReader.folder(folder.path().resolve("catalogue"));
@@ -118,6 +121,21 @@ class ExplorationTest {
         assertThat(found.nearest()).isNotEmpty();
         assertThat(found.blockers().get(0).bound().measure().words()).isEqualTo("stall speed");
         assertThat(Explanation.sentence(found)).contains("none met every limit", "stall speed");
+    }
+
+    @Test
+    void theSmallestSetOfLimitsThatRulesEverythingOutIsFound() {
+        assertThat(ruledOutBy("stall speed: at most 2 m/s")).contains(Set.of("stall speed"));
+        assertThat(ruledOutBy("stall speed: at most 2 m/s, climb rate: at least 60 m/s"))
+                .containsExactly(Set.of("stall speed", "climb rate"));
+    }
+
+    private List<Set<String>> ruledOutBy(String limits) {
+        Task task = task(Dropper.YAML + "must: {" + limits + "}\n");
+        Found found = explore(task, EVALUATIONS, 2);
+        return Relaxation.of(task.study(), catalogue.workshop(), found, 3, 2, () -> false).sets().stream()
+                .map(set -> set.stream().map(bound -> bound.measure().words()).collect(Collectors.toSet()))
+                .toList();
     }
 
     @Test
@@ -170,7 +188,7 @@ class ExplorationTest {
         Found found = explore(broken, EVALUATIONS, 2);
         assertThat(found.faultCount()).isPositive();
         assertThat(found.front().isEmpty()).isFalse();
-        RunFolder folder = RunFolder.create(results, "broken");
+        RunFolder folder = RunFolder.create(new Disk(), results, "broken");
         new RunWriter(folder, broken).writeResults(found);
         assertThat(Files.readString(folder.path().resolve("faults/faults.txt")))
                 .contains("span too much for the test", "design: ");

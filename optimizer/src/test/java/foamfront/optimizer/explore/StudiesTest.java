@@ -12,7 +12,7 @@ class StudiesTest {
     private static final int ENOUGH = 20;
 
     @ParameterizedTest
-    @ValueSource(strings = {"school-trainer", "lapwing-camera", "dyke-glider"})
+    @ValueSource(strings = {"school-trainer", "lapwing-camera", "dyke-glider", "marsh-dart"})
     void givesAFrontToChooseFromAndTheSameBytesOnFiveThreads(String name) {
         Found found = Shipped.found(name);
         assertThat(found.faultCount()).isZero();

@@ -66,7 +66,7 @@ public final class Studies {
         return new Study(
                 name,
                 "",
-                new Site(2, 288.15, Ground.SHORT_GRASS, 40, 4, 4, Launch.NORMAL),
+                new Site(2, 288.15, Ground.SHORT_GRASS, 40, 4, 4, 30, Launch.NORMAL),
                 List.of(
                         new PayloadItem(
                                 "seed bags",
@@ -78,6 +78,7 @@ public final class Studies {
                                 Place.BALANCE_POINT,
                                 true,
                                 0,
+                                0,
                                 0),
                         new PayloadItem(
                                 "camera",
@@ -88,6 +89,7 @@ public final class Studies {
                                 0.025,
                                 Place.NOSE,
                                 false,
+                                0,
                                 2,
                                 0)),
                 new CarSpace(1, 0.5, 0.4, false),

@@ -24,15 +24,18 @@ class RunFolderTest {
 
     @Test
     void runsOfAStudyAreNumberedAndNeverShared() {
-        assertThat(RunFolder.create(results, "Dyke Runner").path()).isEqualTo(results.resolve("dyke-runner/001"));
-        assertThat(RunFolder.create(results, "dyke runner").path()).isEqualTo(results.resolve("dyke-runner/002"));
+        assertThat(RunFolder.create(new Disk(), results, "Dyke Runner").path())
+                .isEqualTo(results.resolve("dyke-runner/001"));
+        assertThat(RunFolder.create(new Disk(), results, "dyke runner").path())
+                .isEqualTo(results.resolve("dyke-runner/002"));
     }
 
     @Test
     void runsStartedTogetherGetDifferentFolders() throws Exception {
         ExecutorService pool = Executors.newFixedThreadPool(8);
         try {
-            Callable<Path> start = () -> RunFolder.create(results, "s").path();
+            Callable<Path> start =
+                    () -> RunFolder.create(new Disk(), results, "s").path();
             Set<Path> folders = new HashSet<>();
             for (Future<Path> folder : pool.invokeAll(java.util.Collections.nCopies(40, start))) {
                 folders.add(folder.get());
@@ -45,7 +48,7 @@ class RunFolderTest {
 
     @Test
     void aWrittenFileHoldsTheTextAndNoPartStaysBehind() throws IOException {
-        RunFolder run = RunFolder.create(results, "s");
+        RunFolder run = RunFolder.create(new Disk(), results, "s");
         run.write("front.md", "ä\n");
         run.write("designs", "001.yaml", "design: x\n");
         assertThat(Files.readString(run.path().resolve("front.md"))).isEqualTo("ä\n");
@@ -56,7 +59,7 @@ class RunFolderTest {
 
     @Test
     void nothingIsWrittenOutsideTheRun() {
-        RunFolder run = RunFolder.create(results, "s");
+        RunFolder run = RunFolder.create(new Disk(), results, "s");
         for (String name : List.of("../x", "a/b", "/etc/x", "..")) {
             assertThatThrownBy(() -> run.write(name, "")).isInstanceOf(IllegalArgumentException.class);
             assertThatThrownBy(() -> run.write("designs", name, "")).isInstanceOf(IllegalArgumentException.class);
@@ -67,7 +70,7 @@ class RunFolderTest {
     void everyHostileNameBecomesAPlainFolder() throws IOException {
         for (String name : HostileNames.all()) {
             assertThat(SafeName.of(name)).matches(SafeName::isSafe);
-            Path run = RunFolder.create(results, name).path().toRealPath();
+            Path run = RunFolder.create(new Disk(), results, name).path().toRealPath();
             assertThat(run).startsWith(results.toRealPath());
             assertThat(results.toRealPath().relativize(run).getNameCount()).isEqualTo(2);
         }
@@ -84,7 +87,7 @@ class RunFolderTest {
     @Test
     void aFileInTheWayIsToldInOneLine() throws IOException {
         Path file = Files.createFile(results.resolve("file"));
-        assertThatThrownBy(() -> RunFolder.create(file, "s"))
+        assertThatThrownBy(() -> RunFolder.create(new Disk(), file, "s"))
                 .isInstanceOf(CannotWrite.class)
                 .hasMessageContaining("cannot write here")
                 .satisfies(thrown ->
@@ -93,10 +96,10 @@ class RunFolderTest {
 
     @Test
     void anEmptyRunIsTakenBackAFilledOneStays() {
-        RunFolder run = RunFolder.create(results, "s");
+        RunFolder run = RunFolder.create(new Disk(), results, "s");
         run.discardIfEmpty();
         assertThat(run.path()).doesNotExist();
-        RunFolder filled = RunFolder.create(results, "s");
+        RunFolder filled = RunFolder.create(new Disk(), results, "s");
         filled.write("study.yaml", "x");
         filled.discardIfEmpty();
         assertThat(filled.path()).exists();

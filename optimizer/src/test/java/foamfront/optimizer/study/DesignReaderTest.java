@@ -2,6 +2,7 @@ package foamfront.optimizer.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.design.Body;
 import foamfront.model.design.Design;
@@ -9,6 +10,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
+import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
@@ -56,8 +58,23 @@ class DesignReaderTest {
 
     private static final String WING = SHORT + "wing: {kind: flying wing, sweep: 25 deg, tip incidence: -4 deg}\n";
 
+    private static final String DELTA =
+            SHORT + "wing: {kind: one-sheet delta, span: 600 mm}\nbody: {kind: profile board, height: 60 mm}\n";
+
+    private static final String POD = SHORT + "body: {kind: pod and boom, boom: tube 8/6, pod length: 400 mm}\n";
+
     private static DesignFile read(String text) {
         return DesignReader.read("design.yaml", text.getBytes(StandardCharsets.UTF_8), Fixtures.catalogue());
+    }
+
+    @Test
+    void packsInParallelAreReadAndWrittenByTheirCount() {
+        Design one = read(SHORT).design();
+        Design two =
+                read(SHORT.replace("battery: 3S 2200", "battery: 2 x 3S 2200")).design();
+        assertThat(two.power().battery()).isEqualTo(one.power().battery().parallel(2));
+        assertThat(read(DesignWriter.write(two)).design().power().battery())
+                .isEqualTo(two.power().battery());
     }
 
     @Test
@@ -145,6 +162,36 @@ class DesignReaderTest {
     }
 
     @Test
+    void aDeltaIsAFlatPlateWithItsTipsFoldedUp() {
+        Design delta = read(DELTA).design();
+        assertThat(delta.wing()).isInstanceOf(Wing.Delta.class);
+        assertThat(delta.wing().build().section()).isEqualTo(new WingSection.FlatPlate());
+        assertThat(delta.wing().planform().dihedral()).isZero();
+        assertThat(delta.body().width()).isEqualTo(delta.board().thickness());
+        assertThat(delta.tail())
+                .isInstanceOfSatisfying(
+                        Tail.None.class,
+                        none -> assertThat(none.fin().chord())
+                                .isCloseTo(delta.wing().planform().tipChord(), within(1e-6)));
+        assertThat(DesignWriter.write(read(DesignWriter.write(delta)).design())).isEqualTo(DesignWriter.write(delta));
+        assertRefused(DELTA.replace("600 mm", "600 mm, dihedral: 3 deg"), "a one-sheet delta is flat");
+        assertRefused(DELTA.replace("height:", "width: 60 mm, height:"), "body.width: a profile board is as wide as");
+        assertRefused(DELTA.replace("600 mm", "600 mm, section: curved plate"), "is a flat plate");
+    }
+
+    @Test
+    void aPodHasABoomThatIsNamed() {
+        Design pod = read(POD).design();
+        assertThat(pod.body())
+                .isInstanceOfSatisfying(
+                        Body.PodAndBoom.class,
+                        body -> assertThat(body.boom().name()).isEqualTo("tube 8/6"));
+        assertThat(DesignWriter.write(read(DesignWriter.write(pod)).design())).isEqualTo(DesignWriter.write(pod));
+        assertRefused(POD.replace("boom: tube 8/6, ", ""), "design.yaml:3  body.boom: the key is missing");
+        assertRefused(SHORT + "body: {boom: tube 8/6}\n", "design.yaml:3  body.boom: only 'pod and boom' has one");
+    }
+
+    @Test
     void inchesAreReadToo() {
         Design design =
                 read(SHORT + "body: {width: 3 1/2 in, height: 2.75 in}\n").design();
@@ -203,9 +250,6 @@ class DesignReaderTest {
     void refusesWithAdvice() {
         assertRefused(SHORT.replace("2212-920", "2212-900"), "design.yaml:2  power.motor: the catalogue has no motor");
         assertRefused(SHORT.replace("motor: 2212-920, ", ""), "design.yaml:2  power.motor: the key is missing");
-        assertRefused(
-                SHORT + "wing: {kind: one-sheet delta}\n",
-                "design.yaml:3  wing.kind: 'one-sheet delta' cannot be used");
         assertRefused(SHORT + "wing: {joint: plug in}\n", "plug-in wing halves slide on a stock spar");
         assertRefused(SHORT + "wing: {span: 12 m}\n", "design.yaml:3  wing.span: 12 m lies outside");
         assertRefused(SHORT + "controls: {rudder: no}\n", "needs ailerons or a rudder");

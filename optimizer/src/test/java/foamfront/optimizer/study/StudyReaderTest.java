@@ -101,7 +101,7 @@ class StudyReaderTest {
         Site site = study.site();
         assertThat(site.temperature()).isCloseTo(288.15, within(ROUNDING * 288.15));
         assertThat(site)
-                .isEqualTo(new Site(-2, site.temperature(), Ground.LONG_GRASS, 80 * 0.3048, 0, 0, Launch.STRONG));
+                .isEqualTo(new Site(-2, site.temperature(), Ground.LONG_GRASS, 80 * 0.3048, 0, 0, 30, Launch.STRONG));
         assertThat(study.carSpace())
                 .isEqualTo(new CarSpace(
                         Unit.FOOT.toSi(4) + Unit.INCH.toSi(6), Unit.FOOT.toSi(2), Unit.FOOT.toSi(1), true));

@@ -1,0 +1,55 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.design.Design;
+import foamfront.model.design.Load;
+import foamfront.model.design.Power;
+import foamfront.model.design.UndercarriageKind;
+import java.util.Arrays;
+import java.util.List;
+
+/** What can hurt someone with a particular design, besides what every powered model asks; local rules decide. */
+public enum Caution {
+    RELEASE(
+            "Letting anything fall is outside the European open category and elsewhere allowed only where it endangers nobody:"
+                    + " ask your authority or club first, and never release over or near people."),
+    CAMERA(
+            "Flying by camera takes an observer beside the pilot who keeps the aeroplane in sight. A computed range is no leave"
+                    + " to fly beyond sight; video and radio reach differ; keep battery for the way back against the wind."),
+    FAN(
+            "A fan draws in what lies loose and throws it out behind: fingers, sleeves, hair and grit away from both ends, eyes"
+                    + " protected."),
+    PUSHER_THROW(
+            "A pusher's propeller follows the hand that throws it: hold it ahead of the wing, open the throttle only after it"
+                    + " has left the hand."),
+    WATER(
+            "Over water: never swim after a model, fetch it by boat with a buoyancy aid on, keep clear of bathers and birds, and"
+                    + " treat a battery that got wet as damaged.");
+
+    private final String sentence;
+
+    Caution(String sentence) {
+        this.sentence = sentence;
+    }
+
+    public String sentence() {
+        return sentence;
+    }
+
+    /** Those that concern any of these designs, in their own order. */
+    public static List<Caution> of(List<Design> designs) {
+        return Arrays.stream(values())
+                .filter(caution -> designs.stream().anyMatch(caution::concerns))
+                .toList();
+    }
+
+    private boolean concerns(Design design) {
+        UndercarriageKind gear = design.undercarriage().kind();
+        return switch (this) {
+            case RELEASE -> design.loads().stream().anyMatch(Load::released);
+            case CAMERA -> design.loads().stream().anyMatch(load -> load.view() > 0);
+            case FAN -> design.power() instanceof Power.DuctedFan;
+            case PUSHER_THROW -> design.power() instanceof Power.Pusher && gear == UndercarriageKind.NONE;
+            case WATER -> gear == UndercarriageKind.FLOATS || gear == UndercarriageKind.AMPHIBIAN;
+        };
+    }
+}

@@ -1,0 +1,81 @@
+package foamfront.model.appraisal;
+
+import foamfront.model.design.Power;
+import foamfront.model.design.Tail;
+import foamfront.model.mission.Measure;
+import foamfront.model.units.Unit;
+import java.util.List;
+
+/**
+ * How practised its pilot must be: 1 suits a beginner, 2 an intermediate pilot, beyond that the experienced. The worst part
+ * decides, never the mean, for an aeroplane that forgives all but one thing is remembered for the one.
+ *
+ * <p>Each part is graded on a straight line through two figures. Stall speed, wing cube loading and static margin follow the
+ * classes that builders use (common practice); the other figures, and what an arrangement asks by itself, are judgement.
+ */
+final class PilotLevel {
+    private static final double BEGINNER = 1;
+    private static final double INTERMEDIATE = 2;
+
+    /** Nothing is graded above this: hopeless is no harder than hard. */
+    private static final double HARDEST = 4;
+
+    /** One measure's figure for a beginner, and that for an intermediate pilot. */
+    private record Grade(Measure measure, double beginner, double intermediate) {
+        double level(double value) {
+            double level = BEGINNER + (value - beginner) / (intermediate - beginner);
+            return Math.min(HARDEST, Math.max(BEGINNER, level));
+        }
+    }
+
+    private static final List<Grade> GRADES = List.of(
+            new Grade(Measure.STALL_SPEED, 7.5, 9),
+            new Grade(Measure.CRUISE_SPEED, 14, 18),
+            new Grade(Measure.WING_CUBE_LOADING, 7, 10),
+            new Grade(Measure.STATIC_MARGIN, 0.08, 0.05),
+            new Grade(Measure.YAW_STIFFNESS, 0.04, 0.025),
+            new Grade(Measure.ROLL_RATE, Unit.DEGREE_PER_SECOND.toSi(180), Unit.DEGREE_PER_SECOND.toSi(360)),
+            new Grade(Measure.POWER_TRIM, 0.5, 0.8),
+            new Grade(Measure.LAUNCH_HEIGHT, 1.2, 0.8));
+
+    /** A wing that stalls first this far out drops a wing tip (common practice: roots should stall first). */
+    private static final double TIP_BEGINNER = 2 / 3.0;
+
+    private static final double TIP_INTERMEDIATE = 0.85;
+
+    /** Turned by rudder and dihedral it must right itself; with ailerons the pilot does. */
+    private static final double SPIRAL_BY_RUDDER = 5;
+
+    private static final double SPIRAL_BY_AILERONS = 1.5;
+
+    private PilotLevel() {}
+
+    static double of(Workbench w) {
+        double level = arrangement(w);
+        for (int i = 0; i < GRADES.size(); i++) {
+            Grade grade = GRADES.get(i);
+            double value = w.get(grade.measure());
+            if (w.applies(grade.measure()) && !Double.isNaN(value)) {
+                level = Math.max(level, grade.level(value));
+            }
+        }
+        level = Math.max(level, line(w.flight.stallPlace(), TIP_BEGINNER, TIP_INTERMEDIATE));
+        double spiral = w.design.controls().ailerons() ? SPIRAL_BY_AILERONS : SPIRAL_BY_RUDDER;
+        return Math.max(level, line(w.get(Measure.SPIRAL_PARAMETER), spiral, 0.4 * spiral));
+    }
+
+    private static double line(double value, double beginner, double intermediate) {
+        return new Grade(Measure.PILOT_LEVEL, beginner, intermediate).level(value);
+    }
+
+    /**
+     * What the layout asks by itself: a tailless model damps pitch little; a fan blows on no tail, gathers thrust slowly and
+     * lands fast; a twin yaws when one motor stops.
+     */
+    private static double arrangement(Workbench w) {
+        if (w.design.power() instanceof Power.DuctedFan || w.design.tail() instanceof Tail.None) {
+            return INTERMEDIATE;
+        }
+        return w.design.power() instanceof Power.TwinTractor ? 0.5 * (BEGINNER + INTERMEDIATE) : BEGINNER;
+    }
+}

@@ -1,0 +1,79 @@
+package foamfront.optimizer.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** A command in a process of its own. */
+final class Child {
+    /** Far beyond what a loaded machine needs, s; no check of speed. */
+    static final int PATIENCE = 120;
+
+    private final Process process;
+    private final Path err;
+
+    private Child(Process process, Path err) {
+        this.process = process;
+        this.err = err;
+    }
+
+    static Child start(Path folder, List<String> options, String... args) throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add("-XX:+UseSerialGC");
+        command.addAll(options);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "foamfront.optimizer.cli.Main"));
+        command.addAll(List.of(args));
+        Path err = Files.createTempFile(folder, "err", ".txt");
+        Process process = new ProcessBuilder(command)
+                .redirectError(err.toFile())
+                .redirectOutput(Files.createTempFile(folder, "out", ".txt").toFile())
+                .start();
+        return new Child(process, err);
+    }
+
+    /** Sends a signal by name. */
+    void signal(String name) throws IOException, InterruptedException {
+        new ProcessBuilder("kill", "-" + name, Long.toString(process.pid()))
+                .start()
+                .waitFor();
+    }
+
+    int end() throws InterruptedException {
+        try {
+            assertThat(process.waitFor(PATIENCE, TimeUnit.SECONDS)).isTrue();
+            return process.exitValue();
+        } finally {
+            process.destroyForcibly();
+        }
+    }
+
+    /** True where it ended by itself within this time. */
+    boolean endsWithin(long milliseconds) throws InterruptedException {
+        return process.waitFor(milliseconds, TimeUnit.MILLISECONDS);
+    }
+
+    void kill() throws InterruptedException {
+        process.destroyForcibly().waitFor();
+    }
+
+    boolean isAlive() {
+        return process.isAlive();
+    }
+
+    String err() throws IOException {
+        return Files.readString(err);
+    }
+
+    static void waitFor(Path file) throws InterruptedException {
+        for (int i = 0; i < 20 * PATIENCE && !Files.exists(file); i++) {
+            Thread.sleep(50);
+        }
+        assertThat(file).exists();
+    }
+}

@@ -1,0 +1,192 @@
+package foamfront.optimizer.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foamfront.optimizer.explore.Dropper;
+import foamfront.optimizer.runs.CheckpointFiles;
+import foamfront.optimizer.runs.Disk;
+import foamfront.optimizer.runs.RunFolder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ResumeTest {
+    private static final int KILLS = 10;
+    private static final String EVALUATIONS = "12000";
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path study = Path.of("");
+    private Path run = Path.of("");
+
+    @BeforeEach
+    void writeStudy() throws IOException {
+        study = Files.writeString(folder.resolve("s.yaml"), Dropper.YAML);
+        run = folder.resolve("seed-dropper/001");
+    }
+
+    @Test
+    void aRunKilledAgainAndAgainEndsAsOneLeftAlone() throws Exception {
+        Path alone = Files.createDirectory(folder.resolve("alone"));
+        assertThat(explore(EVALUATIONS, alone).code()).isZero();
+        SplittableRandom random = new SplittableRandom(5);
+        Child child = Child.start(
+                folder,
+                List.of(),
+                "explore",
+                study.toString(),
+                "--evaluations",
+                EVALUATIONS,
+                "--out",
+                folder.toString());
+        Child.waitFor(run.resolve("checkpoint/00000001.txt"));
+        for (int kill = 0; kill < KILLS; kill++) {
+            child.endsWithin(random.nextInt(kill < KILLS / 2 ? 300 : 1500));
+            child.kill();
+            child = Child.start(
+                    folder,
+                    List.of(),
+                    "explore",
+                    "--resume",
+                    run.toString(),
+                    "--threads",
+                    Integer.toString(1 + random.nextInt(8)));
+        }
+        assertThat(child.end()).as(child.err()).isZero();
+        assertThat(files(run)).isEqualTo(files(alone.resolve("seed-dropper/001")));
+    }
+
+    @Test
+    void aRunCutShortByTimeGoesOnToTheEnd() throws Exception {
+        Path alone = Files.createDirectory(folder.resolve("alone"));
+        assertThat(explore("6000", alone).code()).isZero();
+        Run cut = Run.of(
+                "explore",
+                study.toString(),
+                "--evaluations",
+                "6000",
+                "--time",
+                "1 s",
+                "--stall",
+                "0",
+                "--out",
+                folder.toString());
+        assertThat(cut.err())
+                .satisfiesAnyOf(
+                        err -> assertThat(err).contains("cannot be repeated exactly", "explore --resume " + run),
+                        err -> assertThat(err).doesNotContain("time is up"));
+        assertThat(Run.of("explore", "--resume", "seed-dropper", "--out", folder.toString())
+                        .code())
+                .isZero();
+        assertThat(files(run)).isEqualTo(files(alone.resolve("seed-dropper/001")));
+        Run again = Run.of("explore", "--resume", run.toString());
+        assertThat(again.code()).isZero();
+        assertThat(files(run)).isEqualTo(files(alone.resolve("seed-dropper/001")));
+    }
+
+    @Test
+    void whatChangedSinceIsNamedAndNothingGoesOn() throws Exception {
+        assertThat(explore("1500", folder).code()).isZero();
+        refused("seed (3 then, 9 now)", "--seed", "9");
+        refused("evaluations (1500 then, 600 now)", "--evaluations", "600");
+
+        Path copy = run.resolve("study.yaml");
+        Files.writeString(copy, Dropper.YAML + "\n# a thought\n");
+        refused("the study");
+        Files.writeString(copy, Dropper.YAML);
+
+        Path other = Files.writeString(folder.resolve("other.yaml"), Dropper.YAML + "\n# another\n");
+        refused("the study", other.toString());
+
+        Path motors = run.resolve("catalogue/motors.csv");
+        String rows = Files.readString(motors);
+        Files.writeString(motors, rows.replaceFirst("(?m)(\\n[^\\n#]*?,)(\\d)", "$19"));
+        refused("the catalogue");
+        Files.writeString(motors, rows);
+
+        CheckpointFiles files = RunFolder.open(new Disk(), run).checkpoints();
+        CheckpointFiles.Loaded loaded = Objects.requireNonNull(files.newest());
+        files.write(loaded.facts().replace("foamfront: 0", "foamfront: 9"), loaded.state());
+        refused("version of foamfront (9");
+        files.write(
+                loaded.facts(),
+                loaded.state().replaceAll("(?m)^(\\+\\d+ \\+1 \\+[12]) [0-9a-f]{16} ", "$1 4000000000000001 "));
+        refused("the computation");
+        files.write(loaded.facts(), loaded.state());
+        assertThat(Run.of("explore", "--resume", run.toString()).code()).isZero();
+    }
+
+    private void refused(String what, String... more) throws IOException {
+        Map<String, String> before = files(run);
+        String[] args = Stream.concat(Stream.of("explore", "--resume", run.toString()), Stream.of(more))
+                .toArray(String[]::new);
+        Run refused = Run.of(args);
+        assertThat(refused.err()).contains("cannot go on", what);
+        assertThat(refused.code()).isEqualTo(Exit.USER_INPUT);
+        assertThat(files(run)).isEqualTo(before);
+    }
+
+    @Test
+    void oneProcessAtATimeAndADeadOneHoldsNothing() throws Exception {
+        Child child = Child.start(
+                folder,
+                List.of(),
+                "explore",
+                study.toString(),
+                "--evaluations",
+                "100000000",
+                "--out",
+                folder.toString());
+        Child.waitFor(run.resolve("checkpoint/00000001.txt"));
+        Run second = Run.of("explore", "--resume", run.toString());
+        assertThat(second.code()).isEqualTo(Exit.USER_INPUT);
+        assertThat(second.err()).contains("another process works in");
+        child.kill();
+        Run third = Run.of("explore", "--resume", run.toString(), "--time", "1 s");
+        assertThat(third.err()).contains("The time is up").doesNotContain("another process");
+    }
+
+    @Test
+    void aRunWithoutCheckpointIsNotGoneOnWith() throws IOException {
+        assertThat(Run.of("explore", "--resume", folder.resolve("none").toString())
+                        .code())
+                .isEqualTo(Exit.USER_INPUT);
+        assertThat(explore("1500", folder).code()).isZero();
+        try (Stream<Path> files = Files.list(run.resolve("checkpoint"))) {
+            for (Path file : files.toList()) {
+                Files.delete(file);
+            }
+        }
+        Run refused = Run.of("explore", "--resume", run.toString());
+        assertThat(refused.err()).contains("no whole checkpoint");
+        assertThat(refused.code()).isEqualTo(Exit.USER_INPUT);
+    }
+
+    private Run explore(String evaluations, Path out) {
+        return Run.of("explore", study.toString(), "--evaluations", evaluations, "--out", out.toString());
+    }
+
+    /** What a user reads, but for run.json, which holds times. */
+    private static Map<String, String> files(Path run) throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(run)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = run.relativize(file).toString();
+                if (!name.startsWith("checkpoint") && !name.equals("run.json")) {
+                    texts.put(name, Files.readString(file));
+                }
+            }
+        }
+        return texts;
+    }
+}
