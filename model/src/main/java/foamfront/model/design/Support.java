@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * aeroplane computed without a drag that it has would look better than it is.
  */
 public final class Support {
-    private static final Map<Choice, String> NOT_YET = Map.ofEntries(
-            Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"));
+    private static final Map<Choice, String> NOT_YET =
+            Map.ofEntries(Map.entry(PowerKind.NONE, "towed and thrown gliders are not computed yet"));
 
     private Support() {}
 

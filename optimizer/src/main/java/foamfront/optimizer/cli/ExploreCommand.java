@@ -5,6 +5,7 @@ import foamfront.optimizer.explore.Explanation;
 import foamfront.optimizer.explore.Exploration;
 import foamfront.optimizer.explore.Found;
 import foamfront.optimizer.explore.Keeper;
+import foamfront.optimizer.explore.Relaxation;
 import foamfront.optimizer.explore.RunFacts;
 import foamfront.optimizer.explore.RunWriter;
 import foamfront.optimizer.explore.Task;
@@ -24,6 +25,7 @@ import foamfront.optimizer.study.Study;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -222,7 +224,21 @@ final class ExploreCommand implements Callable<Integer> {
                     (System.nanoTime() - start) * 1e-9);
             folder.write("run.json", record.json());
             folder.seal();
-            return report(found, Show.of(study.showIn()), folder.path());
+            Show show = Show.of(study.showIn());
+            if (found.front().isEmpty() && !found.stopped()) {
+                relax(asked, found, facts.seed(), show, signal, folder);
+            }
+            return report(found, show, folder.path());
+        }
+    }
+
+    /** Says which limits rule everything out. */
+    private void relax(Asked asked, Found found, long random, Show show, BooleanSupplier stop, RunFolder folder) {
+        String words = Relaxation.of(asked.task().study(), asked.catalogue().workshop(), found, random, threads, stop)
+                .words(show);
+        if (!words.isEmpty()) {
+            folder.write("limits.md", words + "\n");
+            console.err().println(words);
         }
     }
 

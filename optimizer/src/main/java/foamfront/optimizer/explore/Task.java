@@ -26,8 +26,12 @@ import java.util.function.Supplier;
 public record Task(Study study, Genome genome, Supplier<? extends Evaluator> evaluators, Function<Design, Row> row) {
     /** The study with the model's own appraisal. */
     public static Task of(Study study, Workshop workshop) {
+        return of(study, study.mission(workshop));
+    }
+
+    /** The study under another mission than its own. */
+    static Task of(Study study, Mission mission) {
         Genome genome = new Genome(study);
-        Mission mission = study.mission(workshop);
         Appraiser appraiser = new Appraiser(List.of());
         return new Task(study, genome, () -> new DesignEvaluator(genome, mission, study.aims()), design -> {
             Appraisal appraisal = appraiser.appraise(design, mission, Factors.NOMINAL);

@@ -153,8 +153,7 @@ final class Builder {
                 layout.tail() == TailKind.V_TAIL ? of(DesignVariable.TAIL_CANT) : 0,
                 of(DesignVariable.TAIL_INCIDENCE),
                 WorkshopRules.tailX(of(DesignVariable.BODY_LENGTH), chord),
-                WorkshopRules.tailZ(
-                        layout.tail(), layout.body(), body().tailHeight(), of(DesignVariable.FIN_HEIGHT)));
+                WorkshopRules.tailZ(layout.tail(), layout.body(), body().tailHeight(), of(DesignVariable.FIN_HEIGHT)));
         if (layout.tail() == TailKind.CONVENTIONAL) {
             return new Tail.Conventional(plane, fin);
         }

@@ -134,6 +134,9 @@ final class Archipelago implements AutoCloseable {
     }
 
     private void migrate() {
+        if (islands.size() == 1) {
+            return;
+        }
         int count = Math.max(1, settings.islandPopulation() / MIGRANT_SHARE);
         List<List<Fitness>> leaving =
                 islands.stream().map(island -> island.emigrants(count)).toList();

@@ -19,6 +19,9 @@ public record Settings(long evaluations, long seed, int threads, int population,
     /** Above this a population of 1000 still sees thousands of generations (judgement). */
     private static final long LARGE_BUDGET = 5_000_000;
 
+    /** A population of fewer than this many survivors an island is not split: halves of it lose what is rare (measured). */
+    private static final int SPARE_ISLAND = 100;
+
     /** An island needs a few parents to choose among. */
     private static final int SMALLEST_ISLAND = 8;
 
@@ -49,7 +52,7 @@ public record Settings(long evaluations, long seed, int threads, int population,
 
     /** From the budget, never from the threads, so that the result does not depend on the machine. */
     int islands() {
-        return evaluations <= SMALL_BUDGET ? 2 : 4;
+        return Math.max(1, Math.min(evaluations <= SMALL_BUDGET ? 2 : 4, population / SPARE_ISLAND));
     }
 
     /** Survivors of one island, even because parents come in pairs. */

@@ -132,16 +132,7 @@ public final class DesignKeys {
             ratio("step position", 0.2, 0.8, "of a boat hull's length; under 0.4 of the wing's root chord");
     static final Key DEADRISE = angle("deadrise", 30, "of the bottom of a hull or float; 15 deg");
     static final KeyTable BODY = KeyTable.of(
-            "The body.",
-            BODY_KIND,
-            BODY_LENGTH,
-            BODY_WIDTH,
-            BODY_HEIGHT,
-            POD_LENGTH,
-            BOOM,
-            NOSE,
-            HULL_STEP,
-            DEADRISE);
+            "The body.", BODY_KIND, BODY_LENGTH, BODY_WIDTH, BODY_HEIGHT, POD_LENGTH, BOOM, NOSE, HULL_STEP, DEADRISE);
 
     // power
     static final Key POWER_KIND = Key.choice("kind", PowerKind.values(), "where the motor is; nose tractor");

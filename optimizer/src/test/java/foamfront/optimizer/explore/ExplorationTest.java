@@ -21,8 +21,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -119,6 +121,21 @@ class ExplorationTest {
         assertThat(found.nearest()).isNotEmpty();
         assertThat(found.blockers().get(0).bound().measure().words()).isEqualTo("stall speed");
         assertThat(Explanation.sentence(found)).contains("none met every limit", "stall speed");
+    }
+
+    @Test
+    void theSmallestSetOfLimitsThatRulesEverythingOutIsFound() {
+        assertThat(ruledOutBy("stall speed: at most 2 m/s")).contains(Set.of("stall speed"));
+        assertThat(ruledOutBy("stall speed: at most 2 m/s, climb rate: at least 60 m/s"))
+                .containsExactly(Set.of("stall speed", "climb rate"));
+    }
+
+    private List<Set<String>> ruledOutBy(String limits) {
+        Task task = task(Dropper.YAML + "must: {" + limits + "}\n");
+        Found found = explore(task, EVALUATIONS, 2);
+        return Relaxation.of(task.study(), catalogue.workshop(), found, 3, 2, () -> false).sets().stream()
+                .map(set -> set.stream().map(bound -> bound.measure().words()).collect(Collectors.toSet()))
+                .toList();
     }
 
     @Test

@@ -286,12 +286,29 @@ final class Benchmark {
                 name, reals(variables, 3, evaluator), new double[3], new double[] {1, 1, 1}, 1.331 - Math.PI / 6);
     }
 
-    private static Benchmark sampled(String name, Problem problem, double[][] points) {
-        double[][] front = NaiveFront.of(points);
-        double[] ideal = {front[0][0], front[front.length - 1][1]};
-        double[] nadir = {front[front.length - 1][0], front[0][1]};
+    /** With the front and its box known from points on it, or from the best that anybody found. */
+    static Benchmark sampled(String name, Problem problem, double[][] points) {
+        double[][] front = points[0].length == 2 ? NaiveFront.of(points) : nondominated(points);
+        double[] ideal = front[0].clone();
+        double[] nadir = front[0].clone();
+        for (double[] point : front) {
+            for (int i = 0; i < ideal.length; i++) {
+                ideal[i] = Math.min(ideal[i], point[i]);
+                nadir[i] = Math.max(nadir[i], point[i]);
+            }
+        }
         Benchmark box = new Benchmark(name, problem, ideal, nadir, 1);
         return new Benchmark(name, problem, ideal, nadir, box.scaledVolume(front));
+    }
+
+    private static double[][] nondominated(double[][] points) {
+        int[] members = IntStream.range(0, points.length).toArray();
+        int[] ranks = new int[points.length];
+        new FastSort().rank(members, members.length, points, ranks);
+        return IntStream.range(0, points.length)
+                .filter(k -> ranks[k] == 0)
+                .mapToObj(k -> points[k])
+                .toArray(double[][]::new);
     }
 
     static Problem reals(int variables, int objectives, Evaluator evaluator) {
@@ -308,13 +325,16 @@ final class Benchmark {
 
     /** The same after thinning the front to this many members. */
     double score(List<Member> front, int thinnedTo) {
-        double[][] points =
-                front.stream().map(member -> member.evaluation().objectives()).toArray(double[][]::new);
+        return score(thinned(
+                front.stream().map(member -> member.evaluation().objectives()).toArray(double[][]::new), thinnedTo));
+    }
+
+    static double[][] thinned(double[][] points, int keep) {
         int[] members = IntStream.range(0, points.length).toArray();
-        new Thinning().thin(members, members.length, points, thinnedTo);
-        return score(IntStream.range(0, Math.min(points.length, thinnedTo))
+        new Thinning().thin(members, members.length, points, keep);
+        return IntStream.range(0, Math.min(points.length, keep))
                 .mapToObj(k -> points[members[k]])
-                .toArray(double[][]::new));
+                .toArray(double[][]::new);
     }
 
     private double scaledVolume(double[][] front) {

@@ -48,15 +48,32 @@ class SearchTest {
     @ValueSource(ints = {2, 5, 8})
     void anyNumberOfThreadsFindsTheSame(int threads) {
         Problem categories = Benchmark.eightCategories().problem();
-        assertThat(print(run(categories, BUDGET, threads, 3))).isEqualTo(print(run(categories, BUDGET, 1, 3)));
+        assertThat(print(runTwo(categories, threads))).isEqualTo(print(runTwo(categories, 1)));
         Problem constrained = Benchmark.c1dtlz1().problem();
-        assertThat(print(run(constrained, BUDGET, threads, 3))).isEqualTo(print(run(constrained, BUDGET, 1, 3)));
+        assertThat(print(runTwo(constrained, threads))).isEqualTo(print(runTwo(constrained, 1)));
     }
 
     @Test
     void fourIslandsFindTheSameOnAnyNumberOfThreads() {
         Problem problem = Benchmark.zdt3().problem();
-        assertThat(print(run(problem, 101_000, 5, 3))).isEqualTo(print(run(problem, 101_000, 1, 3)));
+        assertThat(print(runFour(problem, 5))).isEqualTo(print(runFour(problem, 1)));
+    }
+
+    private static Outcome runTwo(Problem problem, int threads) {
+        return Search.run(problem, new Settings(BUDGET, 3, threads, 200, 300), Listener.NONE, () -> false);
+    }
+
+    private static Outcome runFour(Problem problem, int threads) {
+        Settings settings = new Settings(101_000, 3, threads, 400, 300);
+        assertThat(settings.islands()).isEqualTo(4);
+        return Search.run(problem, settings, Listener.NONE, () -> false);
+    }
+
+    @Test
+    void aSmallPopulationIsNotSplit() {
+        assertThat(new Settings(25_000, 1, 8, 100, 300).islands()).isEqualTo(1);
+        assertThat(new Settings(25_000, 1, 1, 200, 300).islands()).isEqualTo(2);
+        assertThat(new Settings(200_000, 1, 1, 300, 300).islands()).isEqualTo(3);
     }
 
     @Test
@@ -212,8 +229,8 @@ class SearchTest {
                 List.of(0.5, 0.5),
                 () -> evaluator);
         Outcome outcome = run(problem, BUDGET, 1, 1);
-        // Each of the two islands knows its own 100 designs.
-        assertThat(calls.get()).isEqualTo((int) outcome.evaluations()).isLessThanOrEqualTo(200);
+        // The one island knows its 100 designs.
+        assertThat(calls.get()).isEqualTo((int) outcome.evaluations()).isLessThanOrEqualTo(100);
         assertThat(outcome.front()).hasSize(10);
         assertThat(outcome.stoppedEarly()).isFalse();
     }
