@@ -96,8 +96,7 @@ final class AirframeBuilder {
             Control.Kind turns = tailless
                     ? Control.Kind.ELEVON
                     : controls.flaps() == FlapKind.FLAPERONS ? Control.Kind.FLAPERON : Control.Kind.AILERON;
-            list.add(new Control(
-                    turns, controls.aileronChord(), inner, kind == WingKind.DELTA ? DELTA_ELEVON_END : 1));
+            list.add(new Control(turns, controls.aileronChord(), inner, kind == WingKind.DELTA ? DELTA_ELEVON_END : 1));
         }
         if (controls.flaps() == FlapKind.FLAPS) {
             list.add(new Control(Control.Kind.FLAP, controls.flapChord(), Controls.FLAP_ROOT, controls.flapEnd()));

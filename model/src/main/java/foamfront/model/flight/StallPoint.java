@@ -20,7 +20,13 @@ final class StallPoint {
      * @param reference area of the wings, m²
      * @param vortices what edge vortices make of the maximum lift of attached flow
      */
-    void find(TrimLine line, Strips along, double weight, double density, double reference, DoubleUnaryOperator vortices) {
+    void find(
+            TrimLine line,
+            Strips along,
+            double weight,
+            double density,
+            double reference,
+            DoubleUnaryOperator vortices) {
         speed = StrictMath.sqrt(2 * weight / (density * reference));
         for (int step = 0; step < STEPS; step++) {
             maximumLift = vortices.applyAsDouble(along.liftAtFirstStall(StrictMath.log(speed)));
