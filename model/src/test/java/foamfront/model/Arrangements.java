@@ -172,7 +172,7 @@ public final class Arrangements {
     private static Body podAndBoom() {
         Spar boom = new Spar(
                 "tube 10/8", Spar.Shape.ROUND, 10e-3, 10e-3, 8e-3, 127e9, 600e6, 1500, 1, 9, Provenance.OPEN_DATA);
-        return new Body.PodAndBoom(0.86, 0.07, 0.07, Nose.FIXED, 0.47, boom);
+        return new Body.PodAndBoom(0.86, 0.07, 0.07, Nose.FIXED, 0.42, boom);
     }
 
     private static TailPlane plane(Design trainer, double dihedral) {

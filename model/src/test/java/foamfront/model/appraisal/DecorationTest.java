@@ -60,9 +60,7 @@ class DecorationTest {
     /** Figures that no sample holds, and why. */
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
             Map.entry("Bound.low", "moves a margin and no measure: see everyLimitMovesItsMargin"),
-            Map.entry("Bound.high", "likewise"),
-            Map.entry("Delta.x", "deltas are described but not computed yet"),
-            Map.entry("Delta.z", "likewise"));
+            Map.entry("Bound.high", "likewise"));
 
     /** One class of each package whose records hold figures. */
     private static final List<Class<?>> PACKAGES = List.of(Spar.class, Design.class, Mission.class, Factors.class);

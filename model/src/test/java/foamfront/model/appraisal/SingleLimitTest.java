@@ -83,7 +83,10 @@ class SingleLimitTest {
         cases.add(trainer);
         for (double length : new double[] {0.9, 0.95}) {
             Case reached = trainer.with("design.body", new Body.PodAndBoom(0.86, 0.07, 0.07, Nose.FIXED, 0.5, BOOM));
-            cases.add(reached.with("design.power.plant.battery.length", 0.09 * length));
+            Case pod = reached.with("design.power.plant.battery.length", 0.09 * length);
+            cases.add(pod);
+            // Of a softer boom, as of glass: it bends long before it breaks.
+            cases.add(pod.with("design.body.boom.modulus", 41e9));
         }
         for (String name : List.of("twin", "plugged in", "V-tail", "flying wing")) {
             cases.add(trainer.with("design", Arrangements.of(name)));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foamfront.model.Arrangements;
 import foamfront.model.Samples;
 import foamfront.model.design.Design;
+import foamfront.model.design.Wing;
 import foamfront.model.factors.Factors;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
@@ -32,6 +33,10 @@ class ViscousSpanEfficiencyExternalTest {
     @Test
     void completeAeroplanes() {
         for (Map.Entry<String, Design> one : Arrangements.all().entrySet()) {
+            if (one.getValue().wing() instanceof Wing.Delta) {
+                // Vortices carry it: no parabola, and its long chord leaves this range at once.
+                continue;
+            }
             Appraisal found = new Appraiser(List.of()).appraise(one.getValue(), Samples.mission(), Factors.NOMINAL);
             List<PolarPoint> points = inRange(found);
             double[] line = line(points);

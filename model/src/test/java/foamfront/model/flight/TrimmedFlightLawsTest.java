@@ -2,10 +2,12 @@ package foamfront.model.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.design.Design;
+import foamfront.model.design.Wing;
 import foamfront.model.factors.Factors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -48,7 +50,10 @@ class TrimmedFlightLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void trimCarriesTheWeightAndLeavesNoMoment(long seed) {
-        Flights f = Flights.of(Arrangements.near(seed), 7);
+        Design design = Arrangements.near(seed);
+        // A delta's lift and moment are no straight lines: VortexTrimLawsTest.
+        assumeThat(design.wing()).isNotInstanceOf(Wing.Delta.class);
+        Flights f = Flights.of(design, 7);
         for (double lift : new double[] {0.1, 0.5, 0.9}) {
             double alpha = f.flight.incidence(lift);
             double elevator = f.flight.elevator(lift);

@@ -29,9 +29,6 @@ class BoughtAndWeighedTest {
                 Stream.of(
                         Records.with(biplane, "controls.flaps", FlapKind.FLAPS),
                         Records.with(Samples.trainer(), "tail.fin.count", 3),
-                        // Ailerons that leave flaps no room.
-                        Records.with(
-                                Records.with(biplane, "controls.aileronSpan", 0.9), "controls.flaps", FlapKind.FLAPS),
                         Records.with(fins, "tail.fin.count", 1)));
     }
 

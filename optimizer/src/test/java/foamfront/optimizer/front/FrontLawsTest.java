@@ -107,7 +107,7 @@ class FrontLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3})
     void layoutsShareOutTheCandidatesAndNoneIsLost(long seed) {
-        List<Row> candidates = Rows.random(300, seed);
+        List<Row> candidates = Rows.random(600, seed);
         var layouts = Front.byLayout(Rows.AIMS, candidates);
         // Four powers: twelve of monoplanes, nine of biplanes, which have no pusher, four of flying wings.
         assertThat(layouts).hasSize(25);
