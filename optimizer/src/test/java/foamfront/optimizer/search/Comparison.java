@@ -22,17 +22,24 @@ final class Comparison {
     private static final List<String> STUDIES = List.of("lapwing-camera", "school-trainer", "dyke-glider");
 
     private final int seeds;
+    private final int first;
+    private final int population;
     private final long budget;
     private final List<String> algorithms;
     private final Map<String, Long> nanos = new LinkedHashMap<>();
 
-    private Comparison(int seeds, long budget, List<String> algorithms) {
-        this.seeds = seeds;
-        this.budget = budget;
+    private Comparison(Map<String, String> options, List<String> algorithms) {
+        seeds = number(options, "seeds", 5);
+        first = number(options, "first", 1);
+        population = number(options, "population", MEMBERS);
+        budget = number(options, "evaluations", 25_000);
         this.algorithms = algorithms;
     }
 
-    /** seeds=5 evaluations=25000 problems=ZDT1,UF5 algorithms=ours,NSGAII out=FILE, each with a default. */
+    /**
+     * seeds=5 first=1 population=100 evaluations=25000 problems=ZDT1,UF5 algorithms=ours,NSGAII out=FILE, each with a default;
+     * first is the first seed and population that of our search alone.
+     */
     public static void main(String[] arguments) throws IOException {
         Map<String, String> options = new LinkedHashMap<>();
         for (String argument : arguments) {
@@ -44,10 +51,13 @@ final class Comparison {
         List<String> algorithms = list(options, "algorithms", all);
         List<String> problems =
                 list(options, "problems", new ArrayList<>(problems().keySet()));
-        int seeds = Integer.parseInt(options.getOrDefault("seeds", "5"));
-        long budget = Long.parseLong(options.getOrDefault("evaluations", "25000"));
         Path out = Path.of(options.getOrDefault("out", "target/search.md"));
-        Files.writeString(out, new Comparison(seeds, budget, algorithms).table(problems));
+        Files.writeString(out, new Comparison(options, algorithms).table(problems));
+    }
+
+    private static int number(Map<String, String> options, String key, int otherwise) {
+        String stated = options.get(key);
+        return stated == null ? otherwise : Integer.parseInt(stated);
     }
 
     private static List<String> list(Map<String, String> options, String key, List<String> all) {
@@ -118,7 +128,7 @@ final class Comparison {
         double[][][][] fronts = new double[algorithms.size()][seeds][][];
         for (int seed = 0; seed < seeds; seed++) {
             for (int a = 0; a < algorithms.size(); a++) {
-                fronts[a][seed] = front(algorithms.get(a), problem, seed + 1);
+                fronts[a][seed] = front(algorithms.get(a), problem, first + seed);
             }
         }
         double[][] union = Arrays.stream(fronts)
@@ -149,7 +159,7 @@ final class Comparison {
     }
 
     private double[][] ours(Problem problem, long seed) {
-        Settings settings = new Settings(budget, seed, 1, MEMBERS, 1000);
+        Settings settings = new Settings(budget, seed, 1, population, 1000);
         return Search.run(problem, settings, Listener.NONE, () -> false).front().stream()
                 .map(member -> member.evaluation().objectives())
                 .toArray(double[][]::new);
