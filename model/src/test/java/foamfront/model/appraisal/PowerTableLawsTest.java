@@ -8,7 +8,6 @@ import foamfront.model.Samples;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.Measure;
 import java.util.List;
-import java.util.List;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
