@@ -112,7 +112,10 @@ final class FlightStage {
     }
 
     private static double safePressure(Workbench w) {
-        double speed = safeSpeed(w);
+        return pressure(w, safeSpeed(w));
+    }
+
+    private static double pressure(Workbench w, double speed) {
         return 0.5 * w.flight.density() * speed * speed;
     }
 
@@ -222,7 +225,7 @@ final class FlightStage {
     private static void approach(Workbench w, double idle) {
         double speed = Performance.CRUISE * w.get(Measure.LANDING_STALL_SPEED);
         double lift = w.flight.liftCoefficient(speed);
-        double pressure = 0.5 * w.flight.density() * speed * speed;
+        double pressure = pressure(w, speed);
         double drag = hasFlaps(w)
                 ? pressure
                         * w.flight.referenceArea()

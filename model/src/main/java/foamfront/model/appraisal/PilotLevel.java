@@ -21,12 +21,7 @@ final class PilotLevel {
     private static final double HARDEST = 4;
 
     /** One measure's figure for a beginner, and that for an intermediate pilot. */
-    private record Grade(Measure measure, double beginner, double intermediate) {
-        double level(double value) {
-            double level = BEGINNER + (value - beginner) / (intermediate - beginner);
-            return Math.min(HARDEST, Math.max(BEGINNER, level));
-        }
-    }
+    private record Grade(Measure measure, double beginner, double intermediate) {}
 
     private static final List<Grade> GRADES = List.of(
             new Grade(Measure.STALL_SPEED, 7.5, 9),
@@ -35,13 +30,10 @@ final class PilotLevel {
             new Grade(Measure.STATIC_MARGIN, 0.08, 0.05),
             new Grade(Measure.YAW_STIFFNESS, 0.04, 0.025),
             new Grade(Measure.ROLL_RATE, Unit.DEGREE_PER_SECOND.toSi(180), Unit.DEGREE_PER_SECOND.toSi(360)),
+            // A wing that stalls first far out drops a wing tip (common practice: roots should stall first).
+            new Grade(Measure.STALL_PLACE, 2 / 3.0, 0.85),
             new Grade(Measure.POWER_TRIM, 0.5, 0.8),
             new Grade(Measure.LAUNCH_HEIGHT, 1.2, 0.8));
-
-    /** A wing that stalls first this far out drops a wing tip (common practice: roots should stall first). */
-    private static final double TIP_BEGINNER = 2 / 3.0;
-
-    private static final double TIP_INTERMEDIATE = 0.85;
 
     /** Turned by rudder and dihedral it must right itself; with ailerons the pilot does. */
     private static final double SPIRAL_BY_RUDDER = 5;
@@ -56,16 +48,17 @@ final class PilotLevel {
             Grade grade = GRADES.get(i);
             double value = w.get(grade.measure());
             if (w.applies(grade.measure()) && !Double.isNaN(value)) {
-                level = Math.max(level, grade.level(value));
+                level = Math.max(level, level(value, grade.beginner(), grade.intermediate()));
             }
         }
-        level = Math.max(level, line(w.flight.stallPlace(), TIP_BEGINNER, TIP_INTERMEDIATE));
         double spiral = w.design.controls().ailerons() ? SPIRAL_BY_AILERONS : SPIRAL_BY_RUDDER;
-        return Math.max(level, line(w.get(Measure.SPIRAL_PARAMETER), spiral, 0.4 * spiral));
+        return Math.max(level, level(w.get(Measure.SPIRAL_PARAMETER), spiral, 0.4 * spiral));
     }
 
-    private static double line(double value, double beginner, double intermediate) {
-        return new Grade(Measure.PILOT_LEVEL, beginner, intermediate).level(value);
+    /** On the straight line through both figures. */
+    private static double level(double value, double beginner, double intermediate) {
+        double level = BEGINNER + (value - beginner) / (intermediate - beginner);
+        return Math.min(HARDEST, Math.max(BEGINNER, level));
     }
 
     /**

@@ -48,9 +48,8 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     "a V-tail has no fin to fold",
                     a -> a.tail() == TailKind.V_TAIL && a.finJoint() == FinJoint.FOLDING),
             new Combination(
-                    "a profile board or a hull keeps its nose: its boards run through",
-                    a -> a.nose() == Nose.REPLACEABLE
-                            && (a.body() == BodyKind.PROFILE_BOARD || a.body() == BodyKind.BOAT_HULL)),
+                    "a profile board keeps its nose: it runs through",
+                    a -> a.body() == BodyKind.PROFILE_BOARD && a.nose() == Nose.REPLACEABLE),
             new Combination(
                     "a shoulder wing passes through the body and cannot be held by rubber bands",
                     a -> a.height() == WingHeight.SHOULDER && a.holdDown() == HoldDown.RUBBER_BANDS),

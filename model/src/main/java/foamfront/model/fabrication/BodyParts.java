@@ -80,7 +80,7 @@ final class BodyParts {
 
     /** A piece of shell of its own with its seam and two tongues in the body's sides, which slide into it. */
     private void nose(double length) {
-        boolean angles = 2 * (w() + h()) + Tube.TAB > out.across;
+        boolean angles = Tube.wrap(w(), h()) > out.across;
         int count = angles ? 2 : 1;
         out.skin("nose", count, tube(length, angles, 0), length, 0, count * length, 0.5 * length, 0, 0);
         Rectangle tongue = new Rectangle(TONGUE, shape.insideHeight());
@@ -90,7 +90,7 @@ final class BodyParts {
     private void shell(double start, double end) {
         double length = end - start;
         int pieces = out.pieces(length);
-        boolean angles = 2 * (w() + h()) + Tube.TAB > out.across;
+        boolean angles = Tube.wrap(w(), h()) > out.across;
         double wanted = design.power().battery().length() + LID_ROOM;
         double from = start;
         for (int i = 0; i < pieces; i++) {

@@ -51,11 +51,6 @@ public record DeltaSheet(
         return Math.max(rootChord, shift + tipChord) - Math.min(0, shift);
     }
 
-    @Override
-    public double pairWidth() {
-        return 2 * width();
-    }
-
     /** Both halves of the wing, m². */
     double wingArea() {
         return (rootChord + tipChord) * breadth;
@@ -93,11 +88,6 @@ public record DeltaSheet(
             slits += hinge.slitAtEnd() ? hinge.chordFraction() * chord(hinge.to()) : 0;
         }
         return outline().perimeter() + 2 * slits;
-    }
-
-    @Override
-    public double scored() {
-        return 0;
     }
 
     @Override

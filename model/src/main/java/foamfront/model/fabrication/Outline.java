@@ -14,6 +14,11 @@ public final class Outline {
         this.y = y;
     }
 
+    /** With one corner at the origin. */
+    static Outline rectangle(double length, double width) {
+        return new Outline(new double[] {0, length, length, 0}, new double[] {0, 0, width, width});
+    }
+
     public int size() {
         return x.length;
     }

@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * A flat piece of board before folding: what it measures, and, when drawings ask, every line on it. The lengths given here are
- * the sums of those lines. Lengths run along the paper's grain, widths across. All in metres.
+ * the sums of those lines; a piece without such lines has none to say. Lengths run along the paper's grain, widths across. All in metres.
  */
 public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaSheet, Tube, FoldedPanel, FoldedPolygon {
     /** Extent along the grain. */
@@ -14,7 +14,9 @@ public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaShe
     double width();
 
     /** Width of two such pieces head to tail; twice the width where turning one round gains nothing. */
-    double pairWidth();
+    default double pairWidth() {
+        return 2 * width();
+    }
 
     /** m². */
     double area();
@@ -23,19 +25,29 @@ public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaShe
     double cut();
 
     /** Scored bends. */
-    double scored();
+    default double scored() {
+        return 0;
+    }
 
     /** Slanted cuts. */
-    double bevelled();
+    default double bevelled() {
+        return 0;
+    }
 
     /** Paper hinges of bevelled folds and controls. */
-    double folded();
+    default double folded() {
+        return 0;
+    }
 
     /** Tape laid on the piece's own lines. */
-    double taped();
+    default double taped() {
+        return 0;
+    }
 
     /** How many bends and hinges are made. */
-    int folds();
+    default int folds() {
+        return 0;
+    }
 
     Outline outline();
 

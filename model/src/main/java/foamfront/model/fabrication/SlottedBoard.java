@@ -16,11 +16,6 @@ import java.util.List;
 public record SlottedBoard(double length, double width, double from, double slot, double low, double thickness)
         implements Pattern {
     @Override
-    public double pairWidth() {
-        return 2 * width;
-    }
-
-    @Override
     public double area() {
         return length * width;
     }
@@ -31,33 +26,8 @@ public record SlottedBoard(double length, double width, double from, double slot
     }
 
     @Override
-    public double scored() {
-        return 0;
-    }
-
-    @Override
-    public double bevelled() {
-        return 0;
-    }
-
-    @Override
-    public double folded() {
-        return 0;
-    }
-
-    @Override
-    public double taped() {
-        return 0;
-    }
-
-    @Override
-    public int folds() {
-        return 0;
-    }
-
-    @Override
     public Outline outline() {
-        return new Outline(new double[] {0, length, length, 0}, new double[] {0, 0, width, width});
+        return Outline.rectangle(length, width);
     }
 
     @Override

@@ -24,14 +24,14 @@ public record Tube(double length, double side, double height, double thickness, 
     /** Glue tab, m (common practice 10 to 15 mm). */
     public static final double TAB = 0.012;
 
-    @Override
-    public double width() {
-        return (angle ? 1 : 2) * (side + height) + TAB;
+    /** Developed width of a whole wrap of these outside dimensions, m. */
+    public static double wrap(double side, double height) {
+        return 2 * (side + height) + TAB;
     }
 
     @Override
-    public double pairWidth() {
-        return 2 * width();
+    public double width() {
+        return angle ? side + height + TAB : wrap(side, height);
     }
 
     @Override
@@ -42,11 +42,6 @@ public record Tube(double length, double side, double height, double thickness, 
     @Override
     public double cut() {
         return 2 * (length + width()) + 2 * hatch + (hatch > 0 ? lid() : 0);
-    }
-
-    @Override
-    public double scored() {
-        return 0;
     }
 
     @Override
@@ -76,8 +71,7 @@ public record Tube(double length, double side, double height, double thickness, 
 
     @Override
     public Outline outline() {
-        double w = width();
-        return new Outline(new double[] {0, length, length, 0}, new double[] {0, 0, w, w});
+        return Outline.rectangle(length, width());
     }
 
     @Override

@@ -60,6 +60,7 @@ public final class TrimmedFlight {
     private double forwardX;
     private double bodyMoment;
     private double viscosity;
+    private double flaps = Double.NaN;
 
     private double cleanDrag;
     private double profile;
@@ -100,6 +101,7 @@ public final class TrimmedFlight {
         this.weight = weight;
         this.edge = edge;
         streams = 1;
+        flaps = Double.NaN;
         density = air.density();
         reference = lifting.referenceArea();
         span = lifting.referenceSpan();
@@ -129,7 +131,11 @@ public final class TrimmedFlight {
 
     /** The same aeroplane with flaps let down to a deflection (rad); stands until the next such call. */
     public HighLift lowered(double deflection) {
-        highLift.lower(lifting, surfaces, polars, balanceX, forwardX, bodyMoment, deflection);
+        // Several stages ask for the same setting one after the other.
+        if (deflection != flaps) {
+            highLift.lower(lifting, surfaces, polars, balanceX, forwardX, bodyMoment, deflection);
+            flaps = deflection;
+        }
         return highLift;
     }
 

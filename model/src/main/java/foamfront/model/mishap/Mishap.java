@@ -182,7 +182,7 @@ public record Mishap(
         BodyShape body = airframe.body();
         return airframe.design().body() instanceof Body.ProfileBoard
                 ? body.height()
-                : 2 * (body.width() + body.height()) + Tube.TAB;
+                : Tube.wrap(body.width(), body.height());
     }
 
     /** The seam, the sleeve on both sides of its joint and the firewall, m. */

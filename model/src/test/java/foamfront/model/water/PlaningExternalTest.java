@@ -36,7 +36,7 @@ class PlaningExternalTest {
     private static final Validation PAPER = Validation.of(
             Subject.FLIGHT,
             "Planing boat",
-            "D. Savitsky, Marine Technology 1(1) (1964), worked example (inputs read in a transcription; figures derived from the"
+            "D. Savitsky, Marine Technology 1(1) (1964), worked example (inputs read in a public copy; figures derived from the"
                     + " paper's equations).");
 
     private static final Validation MODELS = Validation.of(

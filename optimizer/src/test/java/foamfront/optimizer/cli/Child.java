@@ -37,6 +37,19 @@ final class Child {
         return new Child(process, err);
     }
 
+    /** Explores a study into the folder that it works in. */
+    static Child exploring(Path folder, Path study, String evaluations) throws IOException {
+        return start(
+                folder,
+                List.of(),
+                "explore",
+                study.toString(),
+                "--evaluations",
+                evaluations,
+                "--out",
+                folder.toString());
+    }
+
     /** Sends a signal by name. */
     void signal(String name) throws IOException, InterruptedException {
         new ProcessBuilder("kill", "-" + name, Long.toString(process.pid()))

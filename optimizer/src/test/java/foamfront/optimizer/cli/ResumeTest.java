@@ -40,15 +40,7 @@ class ResumeTest {
         Path alone = Files.createDirectory(folder.resolve("alone"));
         assertThat(explore(EVALUATIONS, alone).code()).isZero();
         SplittableRandom random = new SplittableRandom(5);
-        Child child = Child.start(
-                folder,
-                List.of(),
-                "explore",
-                study.toString(),
-                "--evaluations",
-                EVALUATIONS,
-                "--out",
-                folder.toString());
+        Child child = Child.exploring(folder, study, EVALUATIONS);
         Child.waitFor(run.resolve("checkpoint/00000001.txt"));
         for (int kill = 0; kill < KILLS; kill++) {
             child.endsWithin(random.nextInt(kill < KILLS / 2 ? 300 : 1500));
@@ -138,15 +130,7 @@ class ResumeTest {
 
     @Test
     void oneProcessAtATimeAndADeadOneHoldsNothing() throws Exception {
-        Child child = Child.start(
-                folder,
-                List.of(),
-                "explore",
-                study.toString(),
-                "--evaluations",
-                "100000000",
-                "--out",
-                folder.toString());
+        Child child = Child.exploring(folder, study, "100000000");
         Child.waitFor(run.resolve("checkpoint/00000001.txt"));
         Run second = Run.of("explore", "--resume", run.toString());
         assertThat(second.code()).isEqualTo(Exit.USER_INPUT);

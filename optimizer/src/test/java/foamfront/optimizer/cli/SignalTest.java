@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foamfront.optimizer.explore.Dropper;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -32,15 +31,7 @@ class SignalTest {
                 signal.equals("INT") && ignoresInterrupts(), "children of a background job ignore SIGINT");
         Path study = Files.writeString(folder.resolve("s.yaml"), Dropper.YAML);
         Path run = folder.resolve("seed-dropper/001");
-        Child child = Child.start(
-                folder,
-                List.of(),
-                "explore",
-                study.toString(),
-                "--evaluations",
-                "1000000000",
-                "--out",
-                folder.toString());
+        Child child = Child.exploring(folder, study, "1000000000");
         try {
             Child.waitFor(run.resolve("checkpoint/00000001.txt"));
             Thread.sleep(wait);
