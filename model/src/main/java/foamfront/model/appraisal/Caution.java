@@ -3,7 +3,6 @@ package foamfront.model.appraisal;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
-import foamfront.model.design.UndercarriageKind;
 import java.util.Arrays;
 import java.util.List;
 
@@ -22,8 +21,9 @@ public enum Caution {
             "A pusher's propeller follows the hand that throws it: hold it ahead of the wing, open the throttle only after it"
                     + " has left the hand."),
     WATER(
-            "Over water: never swim after a model, fetch it by boat with a buoyancy aid on, keep clear of bathers and birds, and"
-                    + " treat a battery that got wet as damaged.");
+            "Over water: stay where a boat reaches it, with a second person and buoyancy aids at hand, and never swim after it;"
+                    + " keep clear of bathers and birds. A battery that has been under water, salt water above all, goes into a"
+                    + " fireproof box outdoors and is not charged again. Local rules decide.");
 
     private final String sentence;
 
@@ -43,13 +43,12 @@ public enum Caution {
     }
 
     private boolean concerns(Design design) {
-        UndercarriageKind gear = design.undercarriage().kind();
         return switch (this) {
             case RELEASE -> design.loads().stream().anyMatch(Load::released);
             case CAMERA -> design.loads().stream().anyMatch(load -> load.view() > 0);
             case FAN -> design.power() instanceof Power.DuctedFan;
-            case PUSHER_THROW -> design.power() instanceof Power.Pusher && gear == UndercarriageKind.NONE;
-            case WATER -> gear == UndercarriageKind.FLOATS || gear == UndercarriageKind.AMPHIBIAN;
+            case PUSHER_THROW -> design.power() instanceof Power.Pusher && design.thrown();
+            case WATER -> design.floats();
         };
     }
 }

@@ -13,12 +13,6 @@ public enum Caveat {
     ONE_MOTOR_OUT("with one motor stopped full rudder does not hold it at full throttle: throttle back at once"),
     GUST_SIZED("gusts, not pull-ups, size the wing"),
     HUMP_RULE("the water's drag at the hump is a rule of thumb, a quarter of the load: it may be a fifth off"),
-    OVER_WATER(
-            "keep it over water that you can reach by boat, have a second person and a life jacket at hand, never swim after"
-                    + " it; local rules decide"),
-    WET_BATTERY(
-            "a lithium battery that has been under water goes into a fireproof box outdoors and is not charged again;"
-                    + " salt water is worse"),
     SPIRAL("spirally unstable: it must be flown all the time");
 
     private final String sentence;

@@ -113,10 +113,7 @@ final class Findings {
                 found,
                 Caveat.ONE_MOTOR_OUT,
                 w.design.power() instanceof Power.TwinTractor && w.get(Measure.ONE_MOTOR_OUT) > 1);
-        boolean floats = w.design.floats();
-        add(found, Caveat.HUMP_RULE, floats);
-        add(found, Caveat.OVER_WATER, floats);
-        add(found, Caveat.WET_BATTERY, floats);
+        add(found, Caveat.HUMP_RULE, w.design.floats());
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
         add(
                 found,

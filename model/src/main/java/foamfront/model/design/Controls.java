@@ -39,7 +39,7 @@ public record Controls(
         within("flap span", flapSpan, 0.1, 0.9, "of the semispan");
         within("flap chord", flapChord, 0.08, 0.45, "of the chord");
         if (flaps == FlapKind.FLAPERONS && !ailerons) {
-            throw new IllegalArgumentException("flaperons are ailerons that droop as flaps too: it needs ailerons");
+            throw new IllegalArgumentException("flaperons are ailerons that droop as flaps too: they need ailerons");
         }
         if (flaps == FlapKind.FLAPS && ailerons && !(aileronSpan <= MOST_AILERON_BESIDE_FLAPS)) {
             throw new IllegalArgumentException("ailerons along " + aileronSpan

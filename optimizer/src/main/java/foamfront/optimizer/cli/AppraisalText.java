@@ -78,9 +78,7 @@ final class AppraisalText {
             }
             out.append(".\n");
         }
-        out.append("It asks for ")
-                .append(pilot(row.measures().of(Measure.PILOT_LEVEL)))
-                .append(" pilot.\n");
+        out.append(pilot(row.measures().of(Measure.PILOT_LEVEL))).append('\n');
         double balancePoint = row.measures().of(Measure.BALANCE_POINT);
         out.append("Balance point ")
                 .append(show.quantity(Measure.BALANCE_POINT, balancePoint))
@@ -90,9 +88,9 @@ final class AppraisalText {
     /** Whom a pilot level means. */
     static String pilot(double level) {
         if (level <= 1) {
-            return "no more than a beginning";
+            return "A beginner can fly it.";
         }
-        return level <= 2 ? "an intermediate" : "an experienced";
+        return level <= 2 ? "It asks for an intermediate pilot." : "It asks for an experienced pilot.";
     }
 
     private void table(String title, List<Column> columns, List<List<String>> rows) {
