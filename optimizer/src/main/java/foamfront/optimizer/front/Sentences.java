@@ -8,19 +8,26 @@ import java.util.List;
 
 /** What people read first. */
 public final class Sentences {
-    /** Of every powered model. */
-    private static final List<String> CAUTIONS = List.of(
-            "Keep clear of a connected propeller; charge and store lithium batteries in a fireproof place, never unattended.",
+    private static final String PROPELLER =
+            "Keep clear of a connected propeller; charge and store lithium batteries in a"
+                    + " fireproof place, never unattended.";
+
+    private static final String BATTERY = "Charge and store lithium batteries in a fireproof place, never unattended.";
+
+    private static final String UNPROVEN =
             "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
-                    + " local rules.");
+                    + " local rules.";
 
     private Sentences() {}
 
-    /** {@link #CAUTIONS}, with what these designs ask besides. */
+    /** What these designs ask in particular, then what every model asks. */
     public static List<String> cautions(List<Design> designs) {
         List<String> all = new ArrayList<>();
         Caution.of(designs).forEach(caution -> all.add(caution.sentence()));
-        all.addAll(CAUTIONS);
+        boolean motors = designs.isEmpty()
+                || designs.stream().anyMatch(design -> design.power().motors() > 0);
+        all.add(motors ? PROPELLER : BATTERY);
+        all.add(UNPROVEN);
         return all;
     }
 
