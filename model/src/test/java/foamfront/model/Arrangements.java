@@ -36,9 +36,8 @@ public final class Arrangements {
 
     private static final Map<String, Design> ALL = Collections.unmodifiableMap(made());
     /** Those with a motor: most laws of flight are about power. */
-    private static final List<Design> LIST = ALL.values().stream()
-            .filter(design -> design.power().motors() > 0)
-            .toList();
+    private static final List<Design> LIST =
+            ALL.values().stream().filter(design -> design.power().motors() > 0).toList();
 
     private Arrangements() {}
 

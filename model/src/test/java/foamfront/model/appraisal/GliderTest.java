@@ -65,8 +65,8 @@ class GliderTest {
     @Test
     void itCruisesAtItsBestGlideOrAgainstTheWind() {
         Appraisal light = of(GLIDER);
-        double ratio = light.measures().of(Measure.CRUISE_SPEED)
-                / light.measures().of(Measure.STALL_SPEED);
+        double ratio =
+                light.measures().of(Measure.CRUISE_SPEED) / light.measures().of(Measure.STALL_SPEED);
         assertThat(ratio).isCloseTo(light.measures().of(Measure.CRUISE_RATIO), within(1e-12));
         Mission windy = Records.with(Samples.mission(), "site.wind", 9.0);
         assertThat(of(GLIDER, windy).measures().of(Measure.CRUISE_SPEED)).isCloseTo(1.33 * 9, within(1e-9));
@@ -78,7 +78,8 @@ class GliderTest {
         Appraisal glider = of(GLIDER);
         // Strap 5 g, switch and regulator 8 g; no motor, propeller or controller.
         assertThat(glider.masses().mass(MassGroup.POWER)).isCloseTo(0.013, within(1e-12));
-        assertThat(glider.masses().battery().mass()).isEqualTo(Samples.receiverBattery().mass());
+        assertThat(glider.masses().battery().mass())
+                .isEqualTo(Samples.receiverBattery().mass());
         double dearer = of(Samples.trainer()).bill().cost() - glider.bill().cost();
         double plant = Samples.motor().price()
                 + Samples.propeller().price()

@@ -205,10 +205,7 @@ public final class DesignReader {
             refuse(table, kind, DesignKeys.CONTROLLER);
             return unpowered(table, battery);
         }
-        Controller controller = table.part(
-                DesignKeys.CONTROLLER,
-                catalogue.controllers(),
-                catalogue.controllers().get(0));
+        Controller controller = needed(table, DesignKeys.CONTROLLER, catalogue.controllers());
         if (kind == PowerKind.DUCTED_FAN) {
             refuse(table, kind, DesignKeys.MOTOR, DesignKeys.PROPELLER, DesignKeys.MOTOR_STATION);
             Fan fan = needed(table, DesignKeys.FAN, catalogue.fans());
