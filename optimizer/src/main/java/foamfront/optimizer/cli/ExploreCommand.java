@@ -223,11 +223,12 @@ final class ExploreCommand implements Callable<Integer> {
                     clock,
                     (System.nanoTime() - start) * 1e-9);
             folder.write("run.json", record.json());
-            folder.seal();
             Show show = Show.of(study.showIn());
+            folder.remove("limits.md");
             if (found.front().isEmpty() && !found.stopped()) {
                 relax(asked, found, facts.seed(), show, signal, folder);
             }
+            folder.seal();
             return report(found, show, folder.path());
         }
     }

@@ -124,7 +124,9 @@ public final class RunWriter {
                 front.isEmpty()
                         ? Explanation.markdown(study, found, show)
                         : FrontPage.markdown(study.name(), front, found.byLayout(), show));
-        if (!found.byLayout().isEmpty()) {
+        if (found.byLayout().isEmpty()) {
+            folder.remove("layouts.csv");
+        } else {
             folder.write("layouts.csv", layouts(found));
         }
         List<Row> rows = front.isEmpty() ? found.nearest() : found.numbered();
@@ -133,7 +135,7 @@ public final class RunWriter {
             String name = String.format(Locale.ROOT, "%03d.yaml", i + 1);
             designs.put(name, DesignWriter.write(rows.get(i).design()));
         }
-        folder.writeAll("designs", designs);
+        folder.replaceAll("designs", designs);
         if (!found.faults().isEmpty()) {
             folder.write("faults", "faults.txt", faults(found));
         }
