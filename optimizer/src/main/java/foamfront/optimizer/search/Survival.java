@@ -8,6 +8,7 @@ import io.jenetics.util.ISeq;
 import io.jenetics.util.MSeq;
 import io.jenetics.util.RandomRegistry;
 import io.jenetics.util.Seq;
+import java.util.Arrays;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
@@ -15,9 +16,12 @@ import org.jspecify.annotations.Nullable;
  * Who survives and who becomes a parent. One object stands behind both selectors of the engine, which hands both the same
  * population: it is ranked once, and tournaments are held among the survivors only.
  *
- * <p>Feasible designs come first, by front and then by room; infeasible ones follow by violation (Deb, An efficient constraint
- * handling method for genetic algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338); copies of
- * a feasible objective vector and of an infeasible design come last. Some places may be reserved for niches.
+ * <p>Feasible designs come first, by front and then by room (Deb, An efficient constraint handling method for genetic
+ * algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338). Infeasible ones follow, sorted without
+ * dominance in their excesses by group of limits, so that different ways towards feasibility go on side by side (the idea: Ray,
+ * Tai, Seow, Multiobjective design optimization by an evolutionary algorithm, Engineering Optimization 33(4) (2001) 399-424,
+ * from memory), and by their sum where that leaves a choice. Copies of a vector of objectives or excesses come last. Some places
+ * may be reserved for niches.
  */
 final class Survival {
     /**
@@ -35,7 +39,7 @@ final class Survival {
     private @Nullable Seq<Phenotype<DoubleGene, Fitness>> ranked;
     private double[][] objectives = new double[0][];
     private double[] violation = new double[0];
-    private UnitChromosome[] designs = new UnitChromosome[0];
+    private double[][] excesses = new double[0][];
     private double[] burden = new double[0];
     private int[] ranks = new int[0];
     private int[] niche = new int[0];
@@ -148,16 +152,24 @@ final class Survival {
     private void read(Seq<Phenotype<DoubleGene, Fitness>> population, int n) {
         objectives = new double[n][];
         violation = new double[n];
-        designs = new UnitChromosome[n];
+        excesses = new double[n][];
         ranks = new int[n];
         niche = new int[n];
         room = new double[n];
+        int groups = 0;
         for (int i = 0; i < n; i++) {
             Fitness fitness = population.get(i).fitness();
             objectives[i] = fitness.objectives();
             violation[i] = fitness.violation();
             niche[i] = fitness.design().niche();
-            designs[i] = fitness.design();
+            excesses[i] = fitness.evaluation().sharedExcesses();
+            groups = Math.max(groups, excesses[i].length);
+        }
+        for (int i = 0; i < n; i++) {
+            if (violation[i] > 0 && excesses[i].length < groups) { // the evaluator broke down
+                excesses[i] = new double[groups];
+                Arrays.fill(excesses[i], violation[i]);
+            }
         }
     }
 
@@ -207,40 +219,23 @@ final class Survival {
         }
     }
 
-    private void admitInfeasible(int[] infeasible, int count, int rank, boolean[] reserved) {
-        double[][] keys = new double[violation.length][];
+    /** By tiers of the excesses in each group of limits, within a tier by their sum; what repeats another's excesses comes last. */
+    private void admitInfeasible(int[] infeasible, int count, int fronts, boolean[] reserved) {
+        int[] tiers = new int[excesses.length];
+        sort.rank(infeasible, count, excesses, tiers);
+        double[][] keys = new double[excesses.length][];
         for (int k = 0; k < count; k++) {
             int member = infeasible[k];
+            int rank = tiers[member] == FastSort.COPY ? FastSort.COPY : fronts + tiers[member];
             ranks[member] = reserved[member] ? 0 : rank;
-            keys[member] = new double[] {violation[member]};
-        }
-        if (chosenCount == chosen.length) {
-            return;
+            keys[member] = new double[] {tiers[member], violation[member]};
         }
         order.sort(infeasible, count, keys);
-        boolean[] repeats = new boolean[count];
         for (int k = 0; k < count && chosenCount < chosen.length; k++) {
-            repeats[k] = isRepeat(infeasible, k);
-            if (!repeats[k] && !reserved[infeasible[k]]) {
+            if (!reserved[infeasible[k]]) {
                 chosen[chosenCount++] = infeasible[k];
             }
         }
-        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
-            if (repeats[k] && !reserved[infeasible[k]]) {
-                ranks[infeasible[k]] = FastSort.COPY;
-                chosen[chosenCount++] = infeasible[k];
-            }
-        }
-    }
-
-    /** Whether an earlier one of the members, sorted by violation, is the same design: migrants are often at home already. */
-    private boolean isRepeat(int[] sorted, int at) {
-        for (int k = at - 1; k >= 0 && violation[sorted[k]] == violation[sorted[at]]; k--) {
-            if (designs[sorted[k]].equals(designs[sorted[at]])) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void admitCopies(int[] feasible, int count, boolean[] reserved) {
