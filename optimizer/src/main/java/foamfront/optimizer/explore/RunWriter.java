@@ -123,7 +123,8 @@ public final class RunWriter {
                 "front.md",
                 front.isEmpty()
                         ? Explanation.markdown(study, found, show)
-                        : FrontPage.markdown(study.name(), front, found.byLayout(), show));
+                        : FrontPage.markdown(
+                                study.name(), Explanation.region(study, found, show), front, found.byLayout(), show));
         if (found.byLayout().isEmpty()) {
             folder.remove("layouts.csv");
         } else {

@@ -28,10 +28,14 @@ public final class FrontPage {
      *
      * @param byLayout the best front of each layout, first row numbers following on from {@code front}'s
      */
-    public static String markdown(String study, Front front, Map<String, Front> byLayout, Show show) {
+    public static String markdown(
+            String study, String remark, Front front, Map<String, Front> byLayout, Show show) {
         StringBuilder out = new StringBuilder();
         out.append("# ").append(MarkdownTable.escape(study)).append("\n\n");
         out.append(MarkdownTable.escape(Sentences.verdict(front, show, 1))).append("\n\n");
+        if (!remark.isEmpty()) {
+            out.append(MarkdownTable.escape(remark)).append("\n\n");
+        }
         String plot = Plot.of(front, show);
         if (!plot.isEmpty()) {
             out.append("```text\n").append(plot).append("```\n\n");

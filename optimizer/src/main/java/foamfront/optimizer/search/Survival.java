@@ -9,16 +9,20 @@ import io.jenetics.util.MSeq;
 import io.jenetics.util.RandomRegistry;
 import io.jenetics.util.Seq;
 import java.util.Arrays;
+import java.util.List;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Who survives and who becomes a parent. One object stands behind both selectors of the engine, which hands both the same
  * population: it is ranked once, and tournaments are held among the survivors only.
  *
- * <p>Feasible designs come first, by front and then by room (Deb, An efficient constraint handling method for genetic
+ * <p>Feasible designs in the region of interest come first, by front and then by room, then other feasible ones by how far
+ * outside they lie (Deb, An efficient constraint handling method for genetic
  * algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338). Infeasible ones follow, sorted without
- * dominance in their excesses by group of limits, so that different ways towards feasibility go on side by side (the idea: Ray,
+ * dominance in their excesses by group of limits, so that different ways towards feasibility go on
+ * side by side (the idea: Ray,
  * Tai, Seow, Multiobjective design optimization by an evolutionary algorithm, Engineering Optimization 33(4) (2001) 399-424,
  * from memory), and by their sum where that leaves a choice. Copies of a vector of objectives or excesses come last. Some places
  * may be reserved for niches.
@@ -35,11 +39,13 @@ final class Survival {
     private final FastSort sort = new FastSort();
     private final Thinning thinning = new Thinning();
     private final NichePlaces places;
+    private final Interest interest;
+    private final List<Double> resolution;
 
     private @Nullable Seq<Phenotype<DoubleGene, Fitness>> ranked;
     private double[][] objectives = new double[0][];
     private double[] violation = new double[0];
-    private double[][] excesses = new double[0][];
+    private double[][] shortfalls = new double[0][];
     private double[] burden = new double[0];
     private int[] ranks = new int[0];
     private int[] niche = new int[0];
@@ -48,9 +54,11 @@ final class Survival {
     private int[] kin = new int[0];
     private int chosenCount;
 
-    Survival(int survivors, NichePlaces places) {
+    Survival(int survivors, NichePlaces places, Interest interest, List<Double> resolution) {
         this.survivors = survivors;
         this.places = places;
+        this.interest = interest;
+        this.resolution = resolution;
     }
 
     /** The engine's survivor selector. */
@@ -127,32 +135,37 @@ final class Survival {
         ranked = population;
         int n = population.size();
         read(population, n);
-        int[] feasible = new int[n];
-        int[] infeasible = new int[n];
-        int feasibleCount = 0;
-        int infeasibleCount = 0;
-        for (int i = 0; i < n; i++) {
-            if (violation[i] == 0) {
-                feasible[feasibleCount++] = i;
-            } else {
-                infeasible[infeasibleCount++] = i;
-            }
-        }
+        int[] inside = IntStream.range(0, n).filter(i -> burden[i] == 0).toArray();
+        int[] outside =
+                IntStream.range(0, n).filter(i -> burden[i] > 0 && violation[i] == 0).toArray();
+        int[] infeasible = IntStream.range(0, n).filter(i -> violation[i] > 0).toArray();
         chosen = new int[Math.min(survivors, n)];
         kin = new int[chosen.length];
         chosenCount = 0;
-        int fronts = sort.rank(feasible, feasibleCount, objectives, ranks);
-        burden = violation.clone();
+        int fronts = sort.rank(inside, inside.length, objectives, ranks);
+        int beyond = fronts + rankTiers(outside, fronts);
+        rankTiers(infeasible, beyond);
         boolean[] reserved = reserve(n);
-        admitFronts(feasible, feasibleCount, fronts, reserved);
-        admitInfeasible(infeasible, infeasibleCount, fronts, reserved);
-        admitCopies(feasible, feasibleCount, reserved);
+        admitFronts(inside, inside.length, fronts, reserved);
+        admitTiers(outside, reserved);
+        admitTiers(infeasible, reserved);
+        admitCopies(inside, inside.length, reserved);
+    }
+
+    /** Ranks by their shortfalls, from a rank on; gives the number of tiers. */
+    private int rankTiers(int[] members, int from) {
+        int tiers = sort.rank(members, members.length, shortfalls, ranks);
+        for (int member : members) {
+            ranks[member] = ranks[member] == FastSort.COPY ? FastSort.COPY : from + ranks[member];
+        }
+        return tiers;
     }
 
     private void read(Seq<Phenotype<DoubleGene, Fitness>> population, int n) {
         objectives = new double[n][];
         violation = new double[n];
-        excesses = new double[n][];
+        shortfalls = new double[n][];
+        burden = new double[n];
         ranks = new int[n];
         niche = new int[n];
         room = new double[n];
@@ -162,13 +175,17 @@ final class Survival {
             objectives[i] = fitness.objectives();
             violation[i] = fitness.violation();
             niche[i] = fitness.design().niche();
-            excesses[i] = fitness.evaluation().sharedExcesses();
-            groups = Math.max(groups, excesses[i].length);
+            shortfalls[i] = fitness.evaluation().sharedExcesses();
+            groups = Math.max(groups, shortfalls[i].length);
         }
         for (int i = 0; i < n; i++) {
-            if (violation[i] > 0 && excesses[i].length < groups) { // the evaluator broke down
-                excesses[i] = new double[groups];
-                Arrays.fill(excesses[i], violation[i]);
+            burden[i] = violation[i];
+            if (violation[i] > 0 && shortfalls[i].length < groups) { // the evaluator broke down
+                shortfalls[i] = new double[groups];
+                Arrays.fill(shortfalls[i], violation[i]);
+            } else if (violation[i] == 0 && !interest.isAll()) {
+                shortfalls[i] = interest.misses(objectives[i], resolution);
+                burden[i] = Arrays.stream(shortfalls[i]).sum();
             }
         }
     }
@@ -219,21 +236,16 @@ final class Survival {
         }
     }
 
-    /** By tiers of the excesses in each group of limits, within a tier by their sum; what repeats another's excesses comes last. */
-    private void admitInfeasible(int[] infeasible, int count, int fronts, boolean[] reserved) {
-        int[] tiers = new int[excesses.length];
-        sort.rank(infeasible, count, excesses, tiers);
-        double[][] keys = new double[excesses.length][];
-        for (int k = 0; k < count; k++) {
-            int member = infeasible[k];
-            int rank = tiers[member] == FastSort.COPY ? FastSort.COPY : fronts + tiers[member];
-            ranks[member] = reserved[member] ? 0 : rank;
-            keys[member] = new double[] {tiers[member], violation[member]};
+    /** By tiers, within a tier by the sum of the shortfalls; what repeats another's comes last. */
+    private void admitTiers(int[] members, boolean[] reserved) {
+        double[][] keys = new double[burden.length][];
+        for (int member : members) {
+            keys[member] = new double[] {ranks[member], burden[member]};
         }
-        order.sort(infeasible, count, keys);
-        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
-            if (!reserved[infeasible[k]]) {
-                chosen[chosenCount++] = infeasible[k];
+        order.sort(members, members.length, keys);
+        for (int k = 0; k < members.length && chosenCount < chosen.length; k++) {
+            if (!reserved[members[k]]) {
+                chosen[chosenCount++] = members[k];
             }
         }
     }

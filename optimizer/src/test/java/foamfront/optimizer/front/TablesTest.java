@@ -86,7 +86,7 @@ class TablesTest {
             JsonNode json = new ObjectMapper().readTree(FrontJson.of(name, front, 1));
             assertThat(json.get("study").asText()).isEqualTo(name);
             assertThat(json.at("/rows/0/name").asText()).isEqualTo(name);
-            String page = FrontPage.markdown(name, front, Map.of(), Show.METRIC);
+            String page = FrontPage.markdown(name, "", front, Map.of(), Show.METRIC);
             assertThat(page.lines().findFirst())
                     .hasValueSatisfying(line -> assertThat(line)
                             .startsWith("# ")

@@ -115,6 +115,7 @@ public final class Studies {
                         new Aim(Measure.PAYLOAD, true),
                         new Aim(Measure.ENDURANCE, true),
                         new Aim(Measure.BUILD_COST, false)),
+                List.of(),
                 ShowIn.METRIC,
                 Quantities.parse(increment, Dimension.LENGTH),
                 new SearchSettings(1000, 7, 100),
