@@ -18,8 +18,7 @@ import org.jspecify.annotations.Nullable;
  * Who survives and who becomes a parent. One object stands behind both selectors of the engine, which hands both the same
  * population: it is ranked once, and tournaments are held among the survivors only.
  *
- * <p>Feasible designs in the region of interest come first, by front and then by room, then other feasible ones by how far
- * outside they lie (Deb, An efficient constraint handling method for genetic
+ * <p>Feasible designs come first, by front and then by room (Deb, An efficient constraint handling method for genetic
  * algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338). Infeasible ones follow, sorted without
  * dominance in their excesses by group of limits, so that different ways towards feasibility go on
  * side by side (the idea: Ray,
@@ -45,7 +44,7 @@ final class Survival {
     private @Nullable Seq<Phenotype<DoubleGene, Fitness>> ranked;
     private double[][] objectives = new double[0][];
     private double[] violation = new double[0];
-    private double[][] shortfalls = new double[0][];
+    private double[][] excesses = new double[0][];
     private double[] burden = new double[0];
     private int[] ranks = new int[0];
     private int[] niche = new int[0];
@@ -135,37 +134,59 @@ final class Survival {
         ranked = population;
         int n = population.size();
         read(population, n);
-        int[] inside = IntStream.range(0, n).filter(i -> burden[i] == 0).toArray();
-        int[] outside =
-                IntStream.range(0, n).filter(i -> burden[i] > 0 && violation[i] == 0).toArray();
+        int[] feasible = IntStream.range(0, n).filter(i -> violation[i] == 0).toArray();
         int[] infeasible = IntStream.range(0, n).filter(i -> violation[i] > 0).toArray();
         chosen = new int[Math.min(survivors, n)];
         kin = new int[chosen.length];
         chosenCount = 0;
-        int fronts = sort.rank(inside, inside.length, objectives, ranks);
-        int beyond = fronts + rankTiers(outside, fronts);
-        rankTiers(infeasible, beyond);
+        int fronts = sort.rank(feasible, feasible.length, objectives, ranks);
+        rankTiers(infeasible, fronts);
         boolean[] reserved = reserve(n);
-        admitFronts(inside, inside.length, fronts, reserved);
-        admitTiers(outside, reserved);
+        if (!interest.isAll()) {
+            admitInteresting(feasible, reserved);
+        }
+        admitFronts(feasible, fronts, chosen.length, reserved);
         admitTiers(infeasible, reserved);
-        admitCopies(inside, inside.length, reserved);
+        admitCopies(feasible, reserved);
     }
 
-    /** Ranks by their shortfalls, from a rank on; gives the number of tiers. */
-    private int rankTiers(int[] members, int from) {
-        int tiers = sort.rank(members, members.length, shortfalls, ranks);
+    /** Ranks by excesses, from a rank on. */
+    private void rankTiers(int[] members, int from) {
+        sort.rank(members, members.length, excesses, ranks);
         for (int member : members) {
             ranks[member] = ranks[member] == FastSort.COPY ? FastSort.COPY : from + ranks[member];
         }
-        return tiers;
+    }
+
+    /**
+     * Half of the places go to the region of interest, by the fronts inside it, or to what lies nearest while it is empty; with
+     * all of them the search would be too narrow to get on (measured).
+     */
+    private void admitInteresting(int[] feasible, boolean[] reserved) {
+        double[][] misses = new double[violation.length][];
+        for (int member : feasible) {
+            double[] each = interest.misses(objectives[member], resolution);
+            misses[member] = new double[] {Arrays.stream(each).sum()};
+        }
+        int[] nearest = Arrays.stream(feasible).filter(i -> ranks[i] != FastSort.COPY).toArray();
+        order.sort(nearest, nearest.length, misses);
+        if (nearest.length == 0) {
+            return;
+        }
+        double least = misses[nearest[0]][0];
+        int[] inside = Arrays.stream(nearest).filter(i -> misses[i][0] == least).toArray();
+        int fronts = sort.rank(inside, inside.length, objectives, ranks);
+        int before = chosenCount;
+        admitFronts(inside, fronts, Math.min(chosen.length, chosenCount + survivors / 2), reserved);
+        for (int k = before; k < chosenCount; k++) {
+            reserved[chosen[k]] = true;
+        }
     }
 
     private void read(Seq<Phenotype<DoubleGene, Fitness>> population, int n) {
         objectives = new double[n][];
         violation = new double[n];
-        shortfalls = new double[n][];
-        burden = new double[n];
+        excesses = new double[n][];
         ranks = new int[n];
         niche = new int[n];
         room = new double[n];
@@ -175,17 +196,14 @@ final class Survival {
             objectives[i] = fitness.objectives();
             violation[i] = fitness.violation();
             niche[i] = fitness.design().niche();
-            shortfalls[i] = fitness.evaluation().sharedExcesses();
-            groups = Math.max(groups, shortfalls[i].length);
+            excesses[i] = fitness.evaluation().sharedExcesses();
+            groups = Math.max(groups, excesses[i].length);
         }
+        burden = violation.clone();
         for (int i = 0; i < n; i++) {
-            burden[i] = violation[i];
-            if (violation[i] > 0 && shortfalls[i].length < groups) { // the evaluator broke down
-                shortfalls[i] = new double[groups];
-                Arrays.fill(shortfalls[i], violation[i]);
-            } else if (violation[i] == 0 && !interest.isAll()) {
-                shortfalls[i] = interest.misses(objectives[i], resolution);
-                burden[i] = Arrays.stream(shortfalls[i]).sum();
+            if (violation[i] > 0 && excesses[i].length < groups) { // the evaluator broke down
+                excesses[i] = new double[groups];
+                Arrays.fill(excesses[i], violation[i]);
             }
         }
     }
@@ -211,24 +229,15 @@ final class Survival {
         return reserved;
     }
 
-    private void admitFronts(int[] feasible, int count, int fronts, boolean[] reserved) {
-        int[] sizes = new int[fronts];
-        for (int k = 0; k < count; k++) {
-            if (ranks[feasible[k]] < fronts && !reserved[feasible[k]]) {
-                sizes[ranks[feasible[k]]]++;
-            }
-        }
-        for (int front = 0; front < fronts && chosenCount < chosen.length; front++) {
-            int[] members = new int[sizes[front]];
-            int size = 0;
-            for (int k = 0; k < count; k++) {
-                int member = feasible[k];
-                if (ranks[member] == front && !reserved[member]) {
-                    members[size++] = member;
-                }
-            }
-            int keep = Math.min(size, chosen.length - chosenCount);
-            double[] measured = thinning.thin(members, size, objectives, keep);
+    /** @param places until so many are chosen */
+    private void admitFronts(int[] feasible, int fronts, int places, boolean[] reserved) {
+        for (int front = 0; front < fronts && chosenCount < places; front++) {
+            int level = front;
+            int[] members = Arrays.stream(feasible)
+                    .filter(i -> ranks[i] == level && !reserved[i])
+                    .toArray();
+            int keep = Math.min(members.length, places - chosenCount);
+            double[] measured = thinning.thin(members, members.length, objectives, keep);
             for (int k = 0; k < keep; k++) {
                 room[members[k]] = measured[members[k]];
                 chosen[chosenCount++] = members[k];
@@ -236,7 +245,7 @@ final class Survival {
         }
     }
 
-    /** By tiers, within a tier by the sum of the shortfalls; what repeats another's comes last. */
+    /** By tiers, within a tier by the sum of the excesses; what repeats another's comes last. */
     private void admitTiers(int[] members, boolean[] reserved) {
         double[][] keys = new double[burden.length][];
         for (int member : members) {
@@ -250,11 +259,10 @@ final class Survival {
         }
     }
 
-    private void admitCopies(int[] feasible, int count, boolean[] reserved) {
-        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
-            int member = feasible[k];
-            if (ranks[member] == FastSort.COPY && !reserved[member]) {
-                chosen[chosenCount++] = member;
+    private void admitCopies(int[] feasible, boolean[] reserved) {
+        for (int k = 0; k < feasible.length && chosenCount < chosen.length; k++) {
+            if (ranks[feasible[k]] == FastSort.COPY && !reserved[feasible[k]]) {
+                chosen[chosenCount++] = feasible[k];
             }
         }
     }
