@@ -139,7 +139,8 @@ final class ExploreCommand implements Callable<Integer> {
 
     private Asked preferring(Asked asked) {
         List<Bound> bounds = prefer.stream()
-                .flatMap(text -> StudyReader.prefer("--prefer", text, asked.asRead().aims()).stream())
+                .flatMap(text ->
+                        StudyReader.prefer("--prefer", text, asked.asRead().aims()).stream())
                 .toList();
         return bounds.isEmpty() ? asked : asked.preferring(bounds);
     }

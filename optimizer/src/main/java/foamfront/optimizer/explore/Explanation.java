@@ -75,9 +75,15 @@ public final class Explanation {
                 .map(bound -> bound.measure().words() + " " + asked(bound, show))
                 .collect(Collectors.joining(", "));
         return Region.holds(study, found.front().rows().get(0))
-                ? "Of " + found.whole() + " best trade-offs these " + found.front().size()
-                        + " lie in the region preferred (" + wish + ")."
+                ? "Of " + found.whole() + " best trade-offs these "
+                        + found.front().size() + " lie in the region preferred (" + wish + ")."
                 : "No best trade-off lies in the region preferred (" + wish + "): all " + found.whole() + " are shown.";
+    }
+
+    /** The same as a part of a page. */
+    static String regionPart(Study study, Found found, Show show) {
+        String region = region(study, found, show);
+        return region.isEmpty() ? "" : "\n## Region of interest\n\n" + region + "\n";
     }
 
     /** What a reader should know of a search that ended before its front stood still; empty where it did. */

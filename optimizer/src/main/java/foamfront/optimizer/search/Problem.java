@@ -36,8 +36,8 @@ public record Problem(
             Require.positive("resolution", side, "");
         }
         if (!interest.isAll() && interest.low().size() != resolution.size()) {
-            throw new IllegalArgumentException("an interest in " + interest.low().size() + " of " + resolution.size()
-                    + " objectives");
+            throw new IllegalArgumentException(
+                    "an interest in " + interest.low().size() + " of " + resolution.size() + " objectives");
         }
         for (double[] start : starts) {
             if (start.length != variables.size()) {

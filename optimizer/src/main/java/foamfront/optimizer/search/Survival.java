@@ -168,7 +168,8 @@ final class Survival {
             double[] each = interest.misses(objectives[member], resolution);
             misses[member] = new double[] {Arrays.stream(each).sum()};
         }
-        int[] nearest = Arrays.stream(feasible).filter(i -> ranks[i] != FastSort.COPY).toArray();
+        int[] nearest =
+                Arrays.stream(feasible).filter(i -> ranks[i] != FastSort.COPY).toArray();
         order.sort(nearest, nearest.length, misses);
         if (nearest.length == 0) {
             return;

@@ -62,8 +62,25 @@ public record Study(
     /** The same with another region of interest. */
     public Study preferring(List<Bound> other) {
         return new Study(
-                name, about, site, payload, carSpace, arrangements, vary, fixed, stock, drawer, limits, aims, other, showIn,
-                increment, search, keepFrom, startFrom, digest);
+                name,
+                about,
+                site,
+                payload,
+                carSpace,
+                arrangements,
+                vary,
+                fixed,
+                stock,
+                drawer,
+                limits,
+                aims,
+                other,
+                showIn,
+                increment,
+                search,
+                keepFrom,
+                startFrom,
+                digest);
     }
 
     /** Site, all limits that hold, drawer and car space, as the model asks for them. */

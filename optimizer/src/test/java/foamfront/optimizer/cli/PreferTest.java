@@ -39,7 +39,8 @@ class PreferTest {
         int column = List.of(lines.get(0).split(",")).indexOf("payload [g]");
         return lines.stream()
                 .skip(1)
-                .map(line -> Double.valueOf(line.replaceAll("\"[^\"]*\"", "text").split(",")[column]))
+                .map(line ->
+                        Double.valueOf(line.replaceAll("\"[^\"]*\"", "text").split(",")[column]))
                 .toList();
     }
 
@@ -81,7 +82,8 @@ class PreferTest {
         Run wrong = explore(Dropper.YAML, "--prefer", "stall speed: at most 7 m/s");
         assertThat(wrong.code()).isEqualTo(Exit.USER_INPUT);
         assertThat(wrong.err()).contains("--prefer:1", "stall speed", "not aimed at", "must");
-        assertThat(explore(Dropper.YAML + "prefer: {stall speed: at most 7 m/s}\n").err())
+        assertThat(explore(Dropper.YAML + "prefer: {stall speed: at most 7 m/s}\n")
+                        .err())
                 .contains("prefer.stall speed", "not aimed at");
         assertThat(explore(Dropper.YAML, "--prefer", "payload: 200 g").err()).contains("which way");
         assertThat(explore(Dropper.YAML, "--prefer", "payload at least 200 g").code())

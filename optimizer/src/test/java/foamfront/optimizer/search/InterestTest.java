@@ -59,8 +59,9 @@ class InterestTest {
     void aRegionThatNothingReachesDrawsTheSearchToItsEdge() {
         Outcome outcome = run(new Interest(List.of(NONE, NONE), List.of(0.25, 0.25)), 1);
         // Nearest in the sum of the two shortfalls: f1 = 0.25, f2 = 0.5.
-        assertThat(outcome.front()).anyMatch(member -> Math.abs(member.evaluation().objective(0) - 0.25) < 0.02
-                && member.evaluation().objective(1) < 0.52);
+        assertThat(outcome.front())
+                .anyMatch(member -> Math.abs(member.evaluation().objective(0) - 0.25) < 0.02
+                        && member.evaluation().objective(1) < 0.52);
     }
 
     @Test
