@@ -30,6 +30,9 @@ final class Findings {
     private static final int POLAR_POINTS = 14;
     private static final double POLAR_RATIO = 1.09;
 
+    /** Tips with less of their lift left at the stall drop a wing in a gust or turn (judgement). */
+    private static final double TIPS_SPARE = 0.03;
+
     private Findings() {}
 
     static Appraisal of(Workbench w) {
@@ -107,7 +110,7 @@ final class Findings {
                 unmeasured(FlightStage.drive(w.design.power()).rotor()));
         add(found, Caveat.FAN_ESTIMATE, w.design.power() instanceof Power.DuctedFan);
         add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
-        add(found, Caveat.TIP_STALL, w.flight.stallPlace() > 2 / 3.0);
+        add(found, Caveat.TIP_STALL, w.applies(Measure.TIP_RESERVE) && w.get(Measure.TIP_RESERVE) < TIPS_SPARE);
         add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
         add(
                 found,
