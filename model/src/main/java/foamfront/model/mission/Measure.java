@@ -251,8 +251,8 @@ public enum Measure {
             "body reach",
             Unit.MILLIMETRE,
             HIGHER,
-            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail, and of a stock boom"
-                    + " over what is needed"),
+            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail at root and tail tip,"
+                    + " and of a stock boom over what is needed"),
     TAIL_SIZE(
             "tail size",
             Unit.RATIO,

@@ -101,7 +101,12 @@ class SpiralExternalTest {
     @Test
     void theWorkedExample() {
         double dihedral = 6 * Math.PI / 180;
-        SPIRAL.value("B of arm 0.6 m, span 1.2 m, 6 degrees, C_L 0.6", 5, Handling.spiralParameter(0.5, dihedral, 0.6), 0.005, "");
+        SPIRAL.value(
+                "B of arm 0.6 m, span 1.2 m, 6 degrees, C_L 0.6",
+                5,
+                Handling.spiralParameter(0.5, dihedral, 0.6),
+                0.005,
+                "");
     }
 
     /** A straight wing with nothing above or below it has the dihedral that it was built with. */
@@ -119,7 +124,8 @@ class SpiralExternalTest {
     void sweepAndHeightCountInTheLimitAsInTheMotions() {
         Design trainer = with(Objects.requireNonNull(Arrangements.all().get("trainer")), 0);
         double high = Case.of(trainer).parameter();
-        double swept = Case.of(Records.with(trainer, "wing.planform.sweep", 0.3)).parameter();
+        double swept =
+                Case.of(Records.with(trainer, "wing.planform.sweep", 0.3)).parameter();
         double low = Case.of(Records.with(trainer, "wing.z", -0.04)).parameter();
         assertThat(high).isPositive();
         assertThat(swept).isGreaterThan(high + 0.5);
