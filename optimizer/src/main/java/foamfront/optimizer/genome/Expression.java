@@ -43,6 +43,17 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         }
         if (Genome.isDelta(kind(genome, Digit.WING))) {
             clear(DesignVariable.DIHEDRAL, DesignVariable.WASHOUT);
+            clear(DesignVariable.OUTER_DIHEDRAL, DesignVariable.BEND_POSITION);
+            clear(DesignVariable.CUT_OUT_DEPTH, DesignVariable.CUT_OUT_BREADTH);
+        }
+        if (genome.dimensions.shapesWings()) {
+            Builder.Bent bent = Builder.bent(genome, this);
+            if (!bent.bends()) {
+                clear(DesignVariable.BEND_POSITION);
+            }
+            if (!bent.isCut()) {
+                clear(DesignVariable.CUT_OUT_BREADTH);
+            }
         }
         Object body = kind(genome, Digit.BODY);
         if (body == BodyKind.PROFILE_BOARD) {

@@ -143,7 +143,8 @@ public final class Genome {
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
             case POD_LENGTH -> when(Digit.BODY, Genome::hasBoom);
             case BODY_WIDTH -> when(Digit.BODY, body -> body != BodyKind.PROFILE_BOARD);
-            case DIHEDRAL, WASHOUT -> when(Digit.WING, wing -> !isDelta(wing));
+            case DIHEDRAL, OUTER_DIHEDRAL, BEND_POSITION, CUT_OUT_DEPTH, CUT_OUT_BREADTH, WASHOUT ->
+                when(Digit.WING, wing -> !isDelta(wing));
             case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
             case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));
             case TAIL_SPAN, TAIL_CHORD, TAIL_INCIDENCE, ELEVATOR_CHORD -> whenAny(Digit.TAIL, Genome::isTail);
