@@ -85,6 +85,7 @@ public final class Studies {
                 wide.drawer(),
                 wide.limits(),
                 wide.aims(),
+                wide.prefer(),
                 wide.showIn(),
                 wide.increment(),
                 wide.search(),
