@@ -7,6 +7,10 @@ public enum Subject {
             "Lifting surfaces",
             "The references are converged computations without viscosity, not measurements; bodies, and the joint of wing and"
                     + " body, are outside them."),
+    STABILITY(
+            "Stability and control",
+            "Closed forms and a full-size light aeroplane's derivatives: no model's stability has been measured in flight here, and"
+                    + " the body's moment is good to a fifth."),
     DRAG(
             "Friction and bodies",
             "The coefficients of cylinders, discs and rods are recalled from a handbook and agree only within five per cent;"
@@ -26,7 +30,12 @@ public enum Subject {
     FLIGHT(
             "Flight",
             "All of these are closed forms or worked examples: they check the arithmetic of flight, not its physics. A throw by"
-                    + " hand has no measurement behind it.");
+                    + " hand has no measurement behind it."),
+    STRUCTURE(
+            "Boards, folds and structure",
+            "Closed forms and worked examples but for one weighed sheet and one board broken between two chairs: no published"
+                    + " mechanical test of paper-faced board as a laminate was at hand, so paper and foam strengths stand on wide"
+                    + " spreads.");
 
     private final String title;
     private final String weakest;
