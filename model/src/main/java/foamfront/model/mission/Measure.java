@@ -246,8 +246,8 @@ public enum Measure {
             "body reach",
             Unit.MILLIMETRE,
             HIGHER,
-            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail, and of a stock boom"
-                    + " over what is needed"),
+            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail, of keel between a bow"
+                    + " and its step, and of a stock boom over what is needed"),
     TAIL_SIZE(
             "tail size",
             Unit.RATIO,
