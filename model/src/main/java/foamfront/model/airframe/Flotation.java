@@ -62,8 +62,7 @@ public record Flotation(
 
     /** The shape of a hull. */
     public static PlaningForm form(Body.BoatHull hull) {
-        return PlaningForm.of(
-                hull.length(), hull.width(), hull.height(), hull.deadrise(), hull.step() * hull.length());
+        return PlaningForm.of(hull.length(), hull.width(), hull.height(), hull.deadrise(), hull.step() * hull.length());
     }
 
     /** Step aft of a balance point, m. */

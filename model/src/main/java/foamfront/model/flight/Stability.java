@@ -72,7 +72,7 @@ public final class Stability {
         for (Surface fin : airframe.surfaces()) {
             if (fin.role() == Surface.Role.FIN) {
                 double force = FinYaw.sideForceSlope(fin, 1, FinYaw.ON_BODY);
-                double arm = FinYaw.quarterChord(fin) - x;
+                double arm = fin.quarterChordX() - x;
                 Panel panel = fin.panels().get(0);
                 side -= force / area;
                 roll -= force / area * (0.5 * (panel.rootZ() + panel.tipZ()) - z) / span;
@@ -80,7 +80,7 @@ public final class Stability {
             }
         }
         if (airframe.design().tail() instanceof Tail.VTail && airframe.tail() != null) {
-            double arm = airframe.tail().panels().get(0).rootX() - x;
+            double arm = airframe.tail().quarterChordX() - x;
             damping -= 2 * Math.abs(system.yawStiffness(x)) * arm / span;
         }
         double rollDamping = system.rollDamping();

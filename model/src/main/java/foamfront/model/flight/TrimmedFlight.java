@@ -189,9 +189,9 @@ public final class TrimmedFlight {
         return drag;
     }
 
-    /** Drag with the slipstream of a given thrust (N) of a propeller ahead of the body, N. */
-    public double pulledDrag(double thrust, double speed, double discArea) {
-        double clean = drag(speed);
+    /** Drag at a lift coefficient with the slipstream of a given thrust (N) of a propeller ahead of the body, N. */
+    public double pulledDrag(double thrust, double speed, double lift, double discArea) {
+        double clean = drag(speed, lift);
         return clean + slipstreamDrag(scrubbed(speed, discArea), thrust, speed, discArea);
     }
 
