@@ -271,6 +271,16 @@ public final class TrimmedFlight {
         return edge == null ? trim.elevator(lift) : vortexTrim.elevator(lift);
     }
 
+    /** dC_L/dα with the elevator held where it trims a lift coefficient, per rad. */
+    public double liftSlope(double lift) {
+        return edge == null ? lifting.liftSlope() : vortexTrim.liftSlope(lift);
+    }
+
+    /** dC_m/dα likewise, about the balance point and bodies included, per rad. */
+    public double momentSlope(double lift) {
+        return edge == null ? lifting.momentSlope(balanceX) + bodyMoment : vortexTrim.momentSlope(lift);
+    }
+
     /** Incidence at which the linear system with the trimmed elevator carries a lift coefficient, rad: for its spread of load. */
     public double loadIncidence(double lift) {
         return edge == null ? trim.incidence(lift) : lifting.incidence(lift, elevator(lift), 0);

@@ -151,7 +151,7 @@ public enum Measure {
     VERTICAL_TAIL_VOLUME("vertical tail volume", Unit.RATIO, NEITHER, "fin area times arm over wing area times span"),
     YAW_STIFFNESS("yaw stiffness", Unit.RATIO, HIGHER, "C_n-beta per radian, body included"),
     SPIRAL_PARAMETER("spiral parameter", Unit.RATIO, NEITHER, "tail arm over span times dihedral in degrees over C_L"),
-    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron"),
+    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron, flaperons let down for landing"),
     RUDDER_ROLL("roll helix angle by rudder", Unit.RATIO, HIGHER, "pb/2V at full rudder of a model without ailerons"),
     TORQUE_ROLL(
             "motor torque",

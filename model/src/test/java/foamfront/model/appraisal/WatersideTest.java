@@ -56,12 +56,14 @@ class WatersideTest {
 
     @Test
     void whatOnlyFloatsNeverLeavesLand() {
-        double allowed = Objects.requireNonNull(LAND.limits().of(Measure.TAKE_OFF_DISTANCE)).high();
+        double allowed = Objects.requireNonNull(LAND.limits().of(Measure.TAKE_OFF_DISTANCE))
+                .high();
         for (Design design : List.of(FLOATS, BOAT)) {
             assertThat(run(design, LAND).get(Measure.TAKE_OFF_DISTANCE)).isGreaterThan(allowed);
             assertThat(run(design, WATER).applies(Measure.TAKE_OFF_DISTANCE)).isFalse();
         }
-        assertThat(run(Arrangements.of("hull"), LAND).get(Measure.TAKE_OFF_DISTANCE)).isLessThan(allowed);
+        assertThat(run(Arrangements.of("hull"), LAND).get(Measure.TAKE_OFF_DISTANCE))
+                .isLessThan(allowed);
     }
 
     @Test
@@ -90,7 +92,8 @@ class WatersideTest {
         Flotation flotation = flotation(w);
         PlaningForm form = flotation.form();
         double deck = flotation.keel() + form.vee() + form.depth();
-        double disc = w.airframe.stations().shaft().z() - w.airframe.stations().shaft().radius();
+        double disc = w.airframe.stations().shaft().z()
+                - w.airframe.stations().shaft().radius();
 
         assertThat(deck).isGreaterThan(disc);
         assertThat(w.get(Measure.PROPELLER_CLEARANCE)).isNegative();

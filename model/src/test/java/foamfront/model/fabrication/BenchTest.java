@@ -6,15 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.airframe.Airframe;
-import foamfront.model.airframe.TipFloat;
 import foamfront.model.airframe.Pylon;
+import foamfront.model.airframe.TipFloat;
 import foamfront.model.airframe.Vents;
 import foamfront.model.design.Covering;
 import foamfront.model.design.Design;
 import foamfront.model.design.FinJoint;
 import foamfront.model.design.Nose;
-import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Power;
+import foamfront.model.design.Undercarriage;
 import foamfront.model.design.WingJoint;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.CarSpace;
@@ -307,9 +307,11 @@ class BenchTest {
         assertThat(TransportBox.of(Airframe.of(floats), flat).longest()).isCloseTo(1.5, within(ROUNDING));
         // Their outsides stand 0.25 span and a beam apart, broader than the tail.
         CarSpace narrow = new CarSpace(3, 0.45, 3, false);
-        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "tail.plane.span", 0.3)), narrow).margin())
+        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "tail.plane.span", 0.3)), narrow)
+                        .margin())
                 .isCloseTo(0.45 - 0.40, within(ROUNDING));
-        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "undercarriage.beam", 0.2)), narrow).margin())
+        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "undercarriage.beam", 0.2)), narrow)
+                        .margin())
                 .isNegative();
         Design hull = Arrangements.of("hull");
         TipFloat tip = Objects.requireNonNull(

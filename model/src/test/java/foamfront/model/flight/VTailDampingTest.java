@@ -20,7 +20,8 @@ class VTailDampingTest {
         Flights flown = Flights.of(Records.with(Arrangements.of("V-tail"), "tail.plane.sweep", 0.5), 7);
         Airframe airframe = Airframe.of(Records.with(Arrangements.of("V-tail"), "tail.plane.sweep", 0.5));
         double x = flown.balanceX;
-        double damping = Stability.lateral(airframe, flown.lifting, x, 0, 0.05, 0.5, 0).yawDamping();
+        double damping =
+                Stability.lateral(airframe, flown.lifting, x, 0, 0.05, 0.5, 0).yawDamping();
         double yaw = Math.abs(flown.lifting.lateral().yawStiffness(x));
         Panel panel = Objects.requireNonNull(airframe.tail()).panels().get(0);
         double taper = panel.tipChord() / panel.rootChord();

@@ -65,6 +65,14 @@ public final class Explanation {
                 + " parts, then explore again.\n";
     }
 
+    /** What a reader should know of a search that its time or a signal ended; empty where neither did. */
+    public static String early(Found found) {
+        return found.stopped()
+                ? "The search was stopped early, by its time or by hand, after " + found.evaluations()
+                        + " designs. How many fit in depends on the machine, so this front cannot be repeated exactly."
+                : "";
+    }
+
     /** What a reader should know of a search that ended before its front stood still; empty where it did. */
     public static String growing(Found found) {
         return found.growth() < STANDS_STILL
