@@ -306,7 +306,11 @@ public enum Measure {
             "from what a landing on the nose at stall speed crushes to the foremost load; with loads only"),
     REPAIR_COST("repair cost", Unit.USD, LOWER, "parts and board to mend a landing on the nose at stall speed"),
     REPAIR_TIME("repair time", Unit.MINUTE, LOWER, "at the bench to mend a landing on the nose at stall speed"),
-    DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
+    DIFFICULTY(
+            "difficulty",
+            Unit.COUNT,
+            LOWER,
+            "points for parts, folds, bevels and unusual tools, by the workshop's table"),
     NOISE(
             "noise index",
             Unit.METRE_PER_SECOND,

@@ -7,6 +7,7 @@ import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontJson;
 import foamfront.optimizer.front.FrontPage;
 import foamfront.optimizer.front.FrontTable;
+import foamfront.optimizer.front.Layout;
 import foamfront.optimizer.front.Row;
 import foamfront.optimizer.front.Show;
 import foamfront.optimizer.front.Table;
@@ -24,7 +25,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Writes what a run leaves behind, but for {@code run.json}, which only its caller can fill. */
@@ -123,7 +127,7 @@ public final class RunWriter {
                 "front.md",
                 front.isEmpty()
                         ? Explanation.markdown(study, found, show)
-                        : FrontPage.markdown(study.name(), front, found.byLayout(), show));
+                        : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show));
         if (!found.byLayout().isEmpty()) {
             folder.write("layouts.csv", layouts(found));
         }
@@ -137,6 +141,12 @@ public final class RunWriter {
         if (!found.faults().isEmpty()) {
             folder.write("faults", "faults.txt", faults(found));
         }
+    }
+
+    private static SortedSet<String> openLayouts(Study study) {
+        return study.arrangements().possible().stream()
+                .map(Layout::words)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static String layouts(Found found) {

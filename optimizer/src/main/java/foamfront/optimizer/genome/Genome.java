@@ -3,6 +3,7 @@ package foamfront.optimizer.genome;
 import foamfront.model.design.BodyKind;
 import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.PowerKind;
@@ -49,6 +50,7 @@ public final class Genome {
     final DimensionRules dimensions;
     final List<Grid> masses = new ArrayList<>();
     private final List<WingKind> wings;
+    private final List<FlapKind> flaps;
 
     private final List<Variable> variables = new ArrayList<>();
     private final int[] ofDigit = filled(Digit.values().length);
@@ -63,6 +65,10 @@ public final class Genome {
         dimensions = new DimensionRules(study);
         wings = study.arrangements().wings().stream()
                 .map(WingChoice::kind)
+                .distinct()
+                .toList();
+        flaps = study.arrangements().controls().stream()
+                .map(ControlLayout::flaps)
                 .distinct()
                 .toList();
         for (PayloadItem load : study.payload()) {
@@ -321,18 +327,22 @@ public final class Genome {
         return genes;
     }
 
-    /** Number of kinds of wing, tail and power together. */
+    /** Number of kinds of wing, tail, power and flaps together. */
     public int niches() {
-        return wings.size() * layouts.levels(Digit.TAIL) * layouts.levels(Digit.POWER);
+        return wings.size() * layouts.levels(Digit.TAIL) * layouts.levels(Digit.POWER) * flaps.size();
     }
 
-    /** Kind of wing, tail and power of canonical values, as one index. */
+    /** Kind of wing, tail, power and flaps of canonical values, as one index. */
     public int niche(double[] canonical) {
         WingChoice choice = study.arrangements().wings().get(digit(canonical, Digit.WING));
         int wing = wings.indexOf(choice.kind());
         int tail = digit(canonical, Digit.TAIL);
         int power = digit(canonical, Digit.POWER);
-        return (wing * layouts.levels(Digit.TAIL) + tail) * layouts.levels(Digit.POWER) + power;
+        int flap = flaps.indexOf(study.arrangements()
+                .controls()
+                .get(digit(canonical, Digit.CONTROLS))
+                .flaps());
+        return ((wing * layouts.levels(Digit.TAIL) + tail) * layouts.levels(Digit.POWER) + power) * flaps.size() + flap;
     }
 
     private int digit(double[] values, Digit digit) {

@@ -6,9 +6,7 @@ import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Launch;
 import foamfront.model.mission.Measure;
-import foamfront.model.mission.Owned;
 import foamfront.model.mission.Site;
-import foamfront.model.parts.Part;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.Range;
@@ -93,7 +91,7 @@ public final class StudyReader {
                 vary,
                 fixed,
                 stock,
-                drawer(file, catalogue),
+                DrawerReader.read(file, catalogue),
                 limits,
                 aims(file),
                 file.choice(StudyKeys.SHOW_IN, ShowIn.values(), ShowIn.METRIC),
@@ -176,25 +174,6 @@ public final class StudyReader {
 
     private static DesignVariable variable(List<Key> keys, Key key) {
         return VARIABLES.get(keys.indexOf(key));
-    }
-
-    private static List<Owned> drawer(Fields file, Catalogue catalogue) {
-        List<Owned> drawer = new ArrayList<>();
-        List<Part> all = catalogue.parts();
-        for (Value item : file.items(StudyKeys.DRAWER)) {
-            Fields fields = item.isMapping() ? item.fields(StudyKeys.OWNED) : null;
-            Value name = fields == null ? item : fields.value(StudyKeys.PART);
-            Part part = name == null ? null : StockReader.part(name, all, "part");
-            if (part != null) {
-                int count = fields == null ? 1 : (int) fields.whole(StudyKeys.COUNT, 1);
-                if (drawer.stream().anyMatch(owned -> owned.part().equals(part.name()))) {
-                    item.fault("'" + part.name() + "' is listed twice", "List it once, with its count.");
-                } else {
-                    drawer.add(new Owned(part.name(), count));
-                }
-            }
-        }
-        return drawer;
     }
 
     private static List<Bound> limits(Fields file) {
