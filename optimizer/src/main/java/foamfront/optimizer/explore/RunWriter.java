@@ -125,9 +125,12 @@ public final class RunWriter {
         folder.write("front.json", FrontJson.of(study.name(), front, 1));
         String page = front.isEmpty()
                 ? Explanation.markdown(study, found, show)
-                : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show);
+                : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show)
+                        + Explanation.regionPart(study, found, show);
         folder.write("front.md", noted(page, Explanation.early(found)));
-        if (!found.byLayout().isEmpty()) {
+        if (found.byLayout().isEmpty()) {
+            folder.remove("layouts.csv");
+        } else {
             folder.write("layouts.csv", layouts(found));
         }
         List<Row> rows = front.isEmpty() ? found.nearest() : found.numbered();
@@ -136,7 +139,7 @@ public final class RunWriter {
             String name = String.format(Locale.ROOT, "%03d.yaml", i + 1);
             designs.put(name, DesignWriter.write(rows.get(i).design()));
         }
-        folder.writeAll("designs", designs);
+        folder.replaceAll("designs", designs);
         if (!found.faults().isEmpty()) {
             folder.write("faults", "faults.txt", faults(found));
         }
