@@ -155,9 +155,9 @@ public final class Plants {
             PropellerCurves curves = new PropellerCurves(
                     thrust,
                     power,
-                    REVOLUTION_PER_MINUTE.toSi(number(r, 20)),
-                    REVOLUTION_PER_MINUTE.toSi(number(r, 21)),
-                    number(r, 22));
+                    REVOLUTION_PER_MINUTE.toSi(number(r, 8 + 2 * PropellerCurves.TERMS)),
+                    REVOLUTION_PER_MINUTE.toSi(number(r, 9 + 2 * PropellerCurves.TERMS)),
+                    number(r, 10 + 2 * PropellerCurves.TERMS));
             BladeFamily family = Arrays.stream(BladeFamily.values())
                     .filter(f -> f.words().equals(r[1]))
                     .findFirst()

@@ -94,7 +94,7 @@ class PowerTrainExternalTest {
         double d = 0.127;
         double power = law.torque(amperes, omega) * omega / (Plants.DENSITY * n * n * n * d * d * d * d * d);
         PropellerCurves curves = new PropellerCurves(
-                new double[] {0.15, 0, -0.1, 0, 0, 0}, new double[] {power, 0, -0.01, 0, 0, 0}, 1, 2000, 1);
+                new double[] {0.15, 0, -0.1, 0, 0, 0, 0}, new double[] {power, 0, -0.01, 0, 0, 0, 0}, 1, 2000, 1);
         return new Propeller("5 in", BladeFamily.SMALL, d, 0.1, 3, 0.005, curves, 1, Provenance.OPEN_DATA);
     }
 

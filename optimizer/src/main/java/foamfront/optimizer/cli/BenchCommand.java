@@ -123,6 +123,7 @@ final class BenchCommand implements Callable<Integer> {
         } else {
             sweep(catalogue);
         }
+        parts.notes().forEach(note -> console.err().println(note));
         return Exit.FINE;
     }
 
