@@ -120,7 +120,7 @@ public final class Samples {
     }
 
     public static Controller controller() {
-        return new Controller("20 A", 20, 0.021, 0.042, 0.024, 0.008, 8e-3, 11, Provenance.INVENTED);
+        return new Controller("20 A", 20, 2, 0.021, 0.042, 0.024, 0.008, 8e-3, 11, Provenance.INVENTED);
     }
 
     public static PowerPlant plant() {

@@ -128,8 +128,7 @@ public final class PropellerRegression {
         boolean any = measured(family) == 0;
         return measured.stream()
                 .filter(p -> any || p.family() == family)
-                .min(Comparator.comparingDouble(
-                        p -> Math.abs(p.diameter() - diameter) + Math.abs(p.pitch() - pitch)))
+                .min(Comparator.comparingDouble(p -> Math.abs(p.diameter() - diameter) + Math.abs(p.pitch() - pitch)))
                 .orElseThrow()
                 .curves();
     }

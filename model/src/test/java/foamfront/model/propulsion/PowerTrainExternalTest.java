@@ -99,7 +99,7 @@ class PowerTrainExternalTest {
     }
 
     private static Controller controller() {
-        return new Controller("bench", 60, 0.03, 0.05, 0.03, 0.01, 0.004, 20, Provenance.INVENTED);
+        return new Controller("bench", 60, 3, 0.03, 0.05, 0.03, 0.01, 0.004, 20, Provenance.INVENTED);
     }
 
     /** A bench supply: cells enough and no resistance to speak of. */

@@ -128,8 +128,8 @@ final class PropellerRows {
     private static String line(Size size, PropellerCurves curves, Provenance provenance, String source) {
         StringBuilder row = new StringBuilder();
         row.append(size.words()).append(',').append(size.family().words());
-        row.append(String.format(
-                Locale.ROOT, ",%s,%s,%d", number(size.diameter()), number(size.pitch()), size.blades()));
+        row.append(
+                String.format(Locale.ROOT, ",%s,%s,%d", number(size.diameter()), number(size.pitch()), size.blades()));
         row.append(String.format(
                 Locale.ROOT,
                 ",%.1f,%.2f,%s",
@@ -177,6 +177,7 @@ final class PropellerRows {
 
     /** Writes the table to {@link #FILE}. */
     public static void main(String[] args) throws IOException {
-        Files.writeString(FILE, String.join("\n", lines(MeasuredPropeller.all().values())) + "\n", StandardCharsets.UTF_8);
+        Files.writeString(
+                FILE, String.join("\n", lines(MeasuredPropeller.all().values())) + "\n", StandardCharsets.UTF_8);
     }
 }

@@ -43,7 +43,12 @@ class UnseenPropellerExternalTest {
         List<double[]> errors = errors();
         long inside =
                 errors.stream().filter(UnseenPropellerExternalTest::accepted).count();
-        LEFT_OUT.value("share inside all four acceptances (at least 0.9)", 1, (double) inside / errors.size(), 1 - SHARE_INSIDE, "");
+        LEFT_OUT.value(
+                "share inside all four acceptances (at least 0.9)",
+                1,
+                (double) inside / errors.size(),
+                1 - SHARE_INSIDE,
+                "");
         assertThat((double) inside / errors.size())
                 .as("%d of %d", inside, errors.size())
                 .isGreaterThanOrEqualTo(SHARE_INSIDE);
@@ -88,8 +93,7 @@ class UnseenPropellerExternalTest {
         List<Propeller> rest = all.stream()
                 .filter(p -> !p.name().replace(MeasuredPropeller.AGAIN, "").equals(left.type()))
                 .toList();
-        PropellerCurves curves =
-                new PropellerRegression(rest).predict(left.family(), left.diameter(), left.pitch(), 2);
+        PropellerCurves curves = new PropellerRegression(rest).predict(left.family(), left.diameter(), left.pitch(), 2);
         MeasuredPropeller.Point still = left.topStatic();
         MeasuredPropeller.Point best = left.peak();
         CurveShape atRest = CurveShape.at(curves, still.rotation());

@@ -179,6 +179,7 @@ record PartTable<P extends Part>(String file, List<Column> columns, Function<Row
             row -> new Controller(
                     row.text("name"),
                     row.si("current"),
+                    row.si("supply current"),
                     row.si("mass"),
                     row.si("length"),
                     row.si("width"),
@@ -186,7 +187,7 @@ record PartTable<P extends Part>(String file, List<Column> columns, Function<Row
                     row.si("resistance"),
                     row.price(),
                     row.provenance()),
-            of(CURRENT, "current"),
+            of(CURRENT, "current", "supply current"),
             of(MASS, "mass"),
             of(LENGTH, "length", "width", "height"),
             of(RESISTANCE, "resistance"));

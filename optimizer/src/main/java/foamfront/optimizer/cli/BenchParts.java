@@ -109,7 +109,7 @@ final class BenchParts {
         double kv = quantity("--kv", first("motor", "--motor", "--kv", speedConstant), Dimension.SPEED_CONSTANT);
         return made(() -> new Motor(
                 "a motor by numbers",
-                motorMass == null ? 1 : quantity("--motor-mass", motorMass, Dimension.MASS),
+                mass(1),
                 0.03,
                 0.03,
                 kv,
@@ -119,6 +119,11 @@ final class BenchParts {
                 0,
                 0,
                 Provenance.INVENTED));
+    }
+
+    /** What the motor was said to weigh, kg. */
+    double mass(double otherwise) {
+        return motorMass == null ? otherwise : quantity("--motor-mass", motorMass, Dimension.MASS);
     }
 
     /** Everything together. */
@@ -159,8 +164,7 @@ final class BenchParts {
         }
         if (sizes.size() > 1) {
             notes.add(Text.plain(size) + " is taken as " + sizes.get(0).name() + "; it is also made as "
-                    + String.join(
-                            ", ", sizes.stream().skip(1).map(Part::name).toList()) + ".");
+                    + String.join(", ", sizes.stream().skip(1).map(Part::name).toList()) + ".");
         }
         return sizes.get(0);
     }

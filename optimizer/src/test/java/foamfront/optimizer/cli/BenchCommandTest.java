@@ -159,12 +159,19 @@ class BenchCommandTest {
     }
 
     @Test
-    void aRowWithoutAFrameSaysWhatIsOpen() throws IOException {
+    void aRowWithoutAFrameIsWholeAndSaysWhatIsGuessed() throws IOException {
         Path readings = readings("");
-        assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("stand open", "--motor");
+        assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("weigh and measure", "--motor");
         Run csv = Run.of("bench", "--fit", readings.toString(), "--csv");
-        assertThat(csv.err()).contains("stand open");
-        assertThat(csv.out()).doesNotContain("stand open");
+        assertThat(csv.err()).contains("weigh and measure");
+        assertThat(csv.out()).doesNotContain("weigh", ",,");
+        Run weighed = Run.of("bench", "--fit", readings.toString(), "--csv", "--motor-mass", "61 g");
+        assertThat(weighed.err()).doesNotContain("weigh");
+        assertThat(weighed.out()).contains("my motor,61,");
+        Files.writeString(folder.resolve("motors.csv"), csv.out());
+        assertThat(Run.of("parts", "--catalogue", folder.toString(), "--type", "motors")
+                        .out())
+                .contains("my motor", "own bench");
     }
 
     /** Two packs sag by half and carry twice as much. */
