@@ -35,6 +35,7 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
@@ -134,7 +135,24 @@ public final class Samples {
     }
 
     public static Workshop workshop() {
-        return new Workshop(2.0e-3, 0.07, 4.3e-3, 10, 0.8, 1.5, 0.4, 0.5, 600, 420, 900, 300, 60, 300, 0.05);
+        return new Workshop(
+                2.0e-3,
+                0.07,
+                4.3e-3,
+                10,
+                0.8,
+                1.5,
+                0.4,
+                0.5,
+                3,
+                600,
+                420,
+                900,
+                300,
+                60,
+                300,
+                0.05,
+                new Difficulty(1, 1, 0.5, 10));
     }
 
     /** A 1.2 m high-wing trainer with ailerons, thrown by hand. */

@@ -26,9 +26,19 @@ public record TipFloat(double x, double y, double z, double length, double side,
         double y = 0.5 * STATION * surface.span();
         double side = SIDE * chord;
         double z = -BELOW_AXIS * bodyHeight;
-        double wingZ = wing.z() + y * StrictMath.tan(wing.planform().dihedral());
+        double wingZ = height(surface, y);
         double x = wing.x() + 0.1 * chord;
         return new TipFloat(x, y, z, LENGTH * chord, side, Math.max(SHORTEST, wingZ - z - side));
+    }
+
+    /** Of the wing's reference line at y, m. */
+    private static double height(Surface wing, double y) {
+        Panel panel = wing.panels().get(0);
+        for (Panel outer : wing.panels()) {
+            panel = outer.rootY() <= y ? outer : panel;
+        }
+        double along = (y - panel.rootY()) / (panel.tipY() - panel.rootY());
+        return panel.rootZ() + along * (panel.tipZ() - panel.rootZ());
     }
 
     /** m³. */

@@ -24,6 +24,7 @@ import java.util.List;
  * @param neutralPoint of the whole aeroplane, body included, m aft of the wing's root leading edge
  * @param motions how it answers a disturbance at 1.3 stall speeds
  * @param polar trimmed level flight from the stall up
+ * @param spanLoading section lift along wings and tail, strip by strip
  * @param power what the power plant does over the same speeds
  * @param parts everything cut or sawn
  * @param bill what is bought
@@ -43,6 +44,7 @@ public record Appraisal(
         double neutralPoint,
         Motions motions,
         List<PolarPoint> polar,
+        List<SpanPoint> spanLoading,
         List<PowerPoint> power,
         PartsList parts,
         BillOfMaterials bill,
@@ -55,6 +57,7 @@ public record Appraisal(
         caveats = List.copyOf(caveats);
         surfaces = List.copyOf(surfaces);
         polar = List.copyOf(polar);
+        spanLoading = List.copyOf(spanLoading);
         power = List.copyOf(power);
         controls = List.copyOf(controls);
     }

@@ -21,6 +21,7 @@ import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
 import foamfront.model.flight.HighLift;
 import foamfront.model.flight.Performance;
+import foamfront.model.flight.Stability;
 import foamfront.model.mass.Balance;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
@@ -80,6 +81,11 @@ final class BalanceStage {
         w.set(Measure.MAXIMUM_LIFT, w.flight.maximumLift());
         w.set(Measure.TRIM_TRAVEL, Math.abs(w.flight.elevatorAtStall()) / Handling.FULL_TRAVEL);
         w.set(Measure.STALL_PLACE, w.flight.stallPlace());
+        if (edge == null) {
+            w.set(Measure.TIP_RESERVE, w.flight.tipReserve());
+        } else {
+            w.rule(Measure.TIP_RESERVE);
+        }
         flaps(w);
         handling(w);
     }
@@ -173,11 +179,15 @@ final class BalanceStage {
         } else {
             w.rule(Measure.ELEVON_TRIM);
         }
-        w.set(Measure.SPIRAL_PARAMETER, Handling.spiralParameter(airframe, w.balance.x(), cruiseLift));
+        LateralSystem lateral = w.lifting.lateral();
+        double dihedral = Stability.dihedralEffect(airframe, lateral, w.balance.z(), cruiseLift);
+        w.set(
+                Measure.SPIRAL_PARAMETER,
+                Handling.spiralParameter(airframe, w.balance.x(), cruiseLift, dihedral, lateral.rollDamping()));
         if (w.design.controls().ailerons()) {
             rollByAilerons(w);
         } else {
-            rollByRudder(w, yaw, rudder);
+            rollByRudder(w, yaw, dihedral, rudder);
         }
     }
 
@@ -222,13 +232,12 @@ final class BalanceStage {
     }
 
     /** Full rudder holds a sideslip, and dihedral turns that into roll. */
-    private static void rollByRudder(Workbench w, double yaw, Rudder rudder) {
+    private static void rollByRudder(Workbench w, double yaw, double dihedral, Rudder rudder) {
         w.rule(Measure.ROLL_RESPONSE);
         w.rollPower = 0;
-        LateralSystem lateral = w.lifting.lateral();
         double sideslip = yaw > 0 ? rudder.yaw() / yaw : 0;
-        double moment = rudder.roll() - lateral.dihedralEffect() * Math.min(MOST_SIDESLIP, sideslip);
-        w.set(Measure.RUDDER_ROLL, -moment / lateral.rollDamping());
+        double moment = rudder.roll() - dihedral * Math.min(MOST_SIDESLIP, sideslip);
+        w.set(Measure.RUDDER_ROLL, -moment / w.lifting.lateral().rollDamping());
         w.set(Measure.RUDDER_TURN, w.get(Measure.VERTICAL_TAIL_VOLUME) * w.get(Measure.SPIRAL_PARAMETER));
     }
 

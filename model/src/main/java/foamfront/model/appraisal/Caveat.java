@@ -8,7 +8,7 @@ public enum Caveat {
             "the propeller was not measured; its coefficients come from a regression over its blade family"),
     FAN_ESTIMATE("no open measurement of a fan this small in flight was at hand: its thrust may be a fifth off"),
     ENDURANCE_CLIPPED("the speed of least power lies below the safe speed; endurance is given at the safe speed"),
-    TIP_STALL("the stall begins in the outer third of the wing"),
+    TIP_STALL("the wing tips stall first, or with next to no lift left: it drops a wing"),
     NEAR_250_GRAMS("within 15 % of 250 g, where many countries draw a legal line"),
     ONE_MOTOR_OUT("with one motor stopped full rudder does not hold it at full throttle: throttle back at once"),
     OTHER_HAND("one propeller is of the other hand: see that it is sold, the catalogue prices both alike"),

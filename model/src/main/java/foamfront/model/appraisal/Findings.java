@@ -30,6 +30,9 @@ final class Findings {
     private static final int POLAR_POINTS = 14;
     private static final double POLAR_RATIO = 1.09;
 
+    /** Tips with less of their lift left at the stall drop a wing in a gust or turn (judgement). */
+    private static final double TIPS_SPARE = 0.03;
+
     private Findings() {}
 
     static Appraisal of(Workbench w) {
@@ -50,6 +53,7 @@ final class Findings {
                 w.neutralPoint - w.design.wing().x(),
                 motions,
                 polar,
+                spanLoading(w),
                 power(w, polar),
                 w.parts,
                 BillOfMaterials.of(w.airframe, w.parts, w.sheets, w.mission, w.factors),
@@ -107,7 +111,7 @@ final class Findings {
                 unmeasured(FlightStage.drive(w.design.power()).rotor()));
         add(found, Caveat.FAN_ESTIMATE, w.design.power() instanceof Power.DuctedFan);
         add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
-        add(found, Caveat.TIP_STALL, w.flight.stallPlace() > 2 / 3.0);
+        add(found, Caveat.TIP_STALL, w.applies(Measure.TIP_RESERVE) && w.get(Measure.TIP_RESERVE) < TIPS_SPARE);
         add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
         add(
                 found,
@@ -149,6 +153,31 @@ final class Findings {
                     w.flight.incidence(lift),
                     w.flight.elevator(lift)));
             speed *= POLAR_RATIO;
+        }
+        return points;
+    }
+
+    private static List<SpanPoint> spanLoading(Workbench w) {
+        List<SpanPoint> points = new ArrayList<>();
+        LiftingSystem lifting = w.lifting;
+        double stall = w.flight.stallSpeed();
+        double cruise = w.flight.liftCoefficient(Performance.CRUISE * stall);
+        double most = w.flight.maximumLift();
+        double elevator = w.flight.elevator(most);
+        for (int s = 0; s < lifting.surfaceCount(); s++) {
+            int place = lifting.listed(s);
+            Surface surface = w.airframe.surfaces().get(place);
+            for (int i = lifting.firstStrip(s); i < lifting.endStrip(s); i++) {
+                double reynolds = stall * lifting.stripChord(i) / w.air().kinematicViscosity();
+                points.add(new SpanPoint(
+                        surface.role(),
+                        2 * lifting.stripY(i) / surface.span(),
+                        lifting.stripChord(i),
+                        lifting.stripLiftCoefficient(i, w.flight.incidence(cruise), w.flight.elevator(cruise), 0),
+                        lifting.stripLiftCoefficient(i, w.flight.incidence(most), elevator, 0),
+                        w.polars[place].maximumLift(StrictMath.log(reynolds))
+                                + lifting.stripMaximumShift(i) * elevator));
+            }
         }
         return points;
     }

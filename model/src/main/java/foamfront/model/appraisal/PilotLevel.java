@@ -32,6 +32,7 @@ final class PilotLevel {
             new Grade(Measure.ROLL_RATE, Unit.DEGREE_PER_SECOND.toSi(180), Unit.DEGREE_PER_SECOND.toSi(360)),
             // A wing that stalls first far out drops a wing tip (common practice: roots should stall first).
             new Grade(Measure.STALL_PLACE, 2 / 3.0, 0.85),
+            new Grade(Measure.TIP_RESERVE, 0.03, 0),
             new Grade(Measure.POWER_TRIM, 0.5, 0.8),
             new Grade(Measure.LAUNCH_HEIGHT, 1.2, 0.8));
 

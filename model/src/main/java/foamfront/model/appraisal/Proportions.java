@@ -51,8 +51,25 @@ final class Proportions {
             Panel root = tail.panels().get(0);
             reach = Math.min(reach, length - root.rootX() - 0.5 * root.rootChord());
             reach = Math.min(reach, root.rootX() - trailing);
+            reach = Math.min(reach, tipGap(airframe, tail));
         }
         return reach;
+    }
+
+    /** Between the wing's trailing edge and the tail's leading edge abreast of its tip: a swept wing reaches back, m. */
+    private static double tipGap(Airframe airframe, Surface tail) {
+        Panel tip = last(tail);
+        double gap = Double.POSITIVE_INFINITY;
+        for (Surface wing : airframe.surfaces()) {
+            for (int i = 0; wing.isWing() && i < wing.panels().size(); i++) {
+                Panel panel = wing.panels().get(i);
+                if (tip.tipY() > panel.rootY() && tip.tipY() <= panel.tipY()) {
+                    double t = (tip.tipY() - panel.rootY()) / (panel.tipY() - panel.rootY());
+                    gap = Math.min(gap, tip.tipX() - panel.leadingEdge(t) - panel.chord(t));
+                }
+            }
+        }
+        return gap;
     }
 
     /** Body ahead of the foremost wing root, m. */

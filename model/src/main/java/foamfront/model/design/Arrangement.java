@@ -85,11 +85,7 @@ public record Arrangement(
 
     /** High-lift surfaces of its controls. */
     public FlapKind flaps() {
-        return switch (controls) {
-            case FLAPS -> FlapKind.FLAPS;
-            case FLAPERONS -> FlapKind.FLAPERONS;
-            default -> FlapKind.NONE;
-        };
+        return controls.flaps();
     }
 
     private static ControlLayout controls(Design design) {

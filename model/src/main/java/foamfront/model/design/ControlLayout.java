@@ -18,4 +18,13 @@ public enum ControlLayout implements Choice {
     public String words() {
         return words;
     }
+
+    /** The high-lift surfaces that come with it. */
+    public FlapKind flaps() {
+        return switch (this) {
+            case FLAPS -> FlapKind.FLAPS;
+            case FLAPERONS -> FlapKind.FLAPERONS;
+            default -> FlapKind.NONE;
+        };
+    }
 }

@@ -51,7 +51,7 @@ public final class WorkshopRules {
             case ROOT_CHORD -> 2.0 / 3 * of(values, DesignVariable.SPAN);
             case TAPER -> 0.2;
             case SWEEP -> straightTrailingEdge(values);
-            case DIHEDRAL, INCIDENCE -> 0;
+            case DIHEDRAL, OUTER_DIHEDRAL, INCIDENCE -> 0;
             case FIN_CHORD -> of(values, DesignVariable.TAPER) * of(values, DesignVariable.ROOT_CHORD);
             default -> plain(variable, values, WingHeight.SHOULDER, true);
         };
@@ -68,8 +68,11 @@ public final class WorkshopRules {
             case SPAN -> 1.2;
             case ROOT_CHORD -> of(values, DesignVariable.SPAN) / 6;
             case TAPER -> 1;
-            case SWEEP, WASHOUT, TAIL_INCIDENCE, STAGGER -> 0;
+            case SWEEP, WASHOUT, CUT_OUT_DEPTH, TAIL_INCIDENCE, STAGGER -> 0;
             case DIHEDRAL -> ((ailerons ? 2 : 5) + (height == WingHeight.LOW ? 2 : 0)) * DEGREE;
+            case OUTER_DIHEDRAL -> of(values, DesignVariable.DIHEDRAL);
+            case BEND_POSITION -> 0.55;
+            case CUT_OUT_BREADTH -> 0.2;
             case INCIDENCE -> 2 * DEGREE;
             case SECTION_THICKNESS -> 0.12;
             case SECTION_CAMBER -> 0.06;

@@ -3,6 +3,7 @@ package foamfront.model.fabrication;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.Mission;
+import foamfront.model.parts.Battery;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Provenance;
 import foamfront.model.parts.Workshop;
@@ -69,16 +70,16 @@ public record BillOfMaterials(List<Line> lines) {
         sink.take("glue", glue, glue, k * glue * workshop.gluePrice(), Provenance.INVENTED);
         FittedParts.each(airframe, (part, count) -> add(sink, part, count, mission, k));
         SmallFittings small = SmallFittings.of(airframe);
-        small(sink, "horns, pushrods and leads", small.linkages(), workshop.linkagePrice(), mission, k);
-        small(sink, "power leads and screws", small.powerSets(), workshop.powerFittingsPrice(), mission, k);
-        small(sink, "battery strap", small.straps(), workshop.strapPrice(), mission, k);
-        small(sink, "rubber bands with pegs", small.bandSets(), workshop.bandPrice(), mission, k);
+        small(sink, SmallFittings.LINKAGE, small.linkages(), workshop.linkagePrice(), mission, k);
+        small(sink, SmallFittings.POWER_SET, small.powerSets(), workshop.powerFittingsPrice(), mission, k);
+        small(sink, SmallFittings.STRAP, small.straps(), workshop.strapPrice(), mission, k);
+        small(sink, SmallFittings.HARNESS, small.harnesses(), workshop.harnessPrice(), mission, k);
+        small(sink, SmallFittings.BAND_SET, small.bandSets(), workshop.bandPrice(), mission, k);
     }
 
     private static void small(Sink sink, String item, int count, double price, Mission mission, double k) {
         if (count > 0) {
-            int bought = Math.max(0, count - mission.owned(item));
-            sink.take(item, count, bought, k * bought * price, Provenance.INVENTED);
+            take(sink, item, price, Provenance.INVENTED, count, mission, k);
         }
     }
 
@@ -92,8 +93,17 @@ public record BillOfMaterials(List<Line> lines) {
     }
 
     private static void add(Sink sink, Part part, int count, Mission mission, double k) {
-        int bought = Math.max(0, count - mission.owned(part.name()));
-        sink.take(part.name(), count, bought, k * bought * part.price(), part.provenance());
+        if (part instanceof Battery battery) {
+            take(sink, battery.pack(), battery.price() / battery.packs(), part.provenance(), count, mission, k);
+        } else {
+            take(sink, part.name(), part.price(), part.provenance(), count, mission, k);
+        }
+    }
+
+    private static void take(
+            Sink sink, String item, double price, Provenance provenance, int count, Mission mission, double k) {
+        int bought = Math.max(0, count - mission.owned(item));
+        sink.take(item, count, bought, k * bought * price, provenance);
     }
 
     /** Stock lengths of each kind, pieces sawn in the order of the list from the first length with room. */

@@ -3,6 +3,7 @@ package foamfront.model.fabrication;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Vents;
 import foamfront.model.factors.Factors;
+import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Workshop;
 
 /**
@@ -16,10 +17,16 @@ import foamfront.model.parts.Workshop;
  * @param taping s
  * @param marking s
  * @param fitting s
- * @param difficulty cut pieces plus folds plus fitted parts
+ * @param difficulty points of the workshop's table for cut and fitted pieces, folds, bevels and unusual tools
  */
 public record BuildTime(
-        double cutting, double folding, double gluing, double taping, double marking, double fitting, int difficulty) {
+        double cutting,
+        double folding,
+        double gluing,
+        double taping,
+        double marking,
+        double fitting,
+        double difficulty) {
     public static BuildTime of(Airframe airframe, PartsList parts, Workshop workshop, Factors factors) {
         double cut = Vents.of(airframe.design()).cut();
         double fold = 0;
@@ -27,6 +34,7 @@ public record BuildTime(
         double tape = 0;
         int pieces = 0;
         int folds = 0;
+        int bevels = 0;
         for (CutPart part : parts.cut()) {
             Pattern pattern = part.pattern();
             int n = part.count();
@@ -37,10 +45,12 @@ public record BuildTime(
             tape += part.tapeLength() + part.coveringLength();
             pieces += n;
             folds += n * pattern.folds();
+            bevels += n * pattern.bevels();
         }
         SmallFittings small = SmallFittings.of(airframe);
-        int fitted = FittedParts.count(airframe) + small.bandSets() + small.hinges();
+        int fitted = FittedParts.count(airframe) + small.bandSets() + small.harnesses() + small.hinges();
         double k = factors.time();
+        Difficulty points = workshop.difficulty();
         return new BuildTime(
                 k * cut * workshop.cutRate(),
                 k * fold * workshop.foldRate(),
@@ -48,7 +58,10 @@ public record BuildTime(
                 k * tape * workshop.tapeRate(),
                 k * pieces * workshop.partTime(),
                 k * fitted * workshop.fittingTime(),
-                pieces + folds + fitted);
+                points.part() * (pieces + fitted)
+                        + points.fold() * folds
+                        + points.bevel() * bevels
+                        + points.tool() * Tool.count(airframe, parts));
     }
 
     /** s. */

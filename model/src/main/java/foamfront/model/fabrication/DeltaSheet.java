@@ -115,6 +115,11 @@ public record DeltaSheet(
     }
 
     @Override
+    public int bevels() {
+        return 2 * folds();
+    }
+
+    @Override
     public Outline outline() {
         List<double[]> half = new ArrayList<>(6);
         half.add(new double[] {breadth, shift});

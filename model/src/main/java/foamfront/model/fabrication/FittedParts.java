@@ -11,7 +11,7 @@ import foamfront.model.parts.Wheel;
 
 /** Bought parts that are fitted into the airframe: servos, and what power and wheels need. */
 public final class FittedParts {
-    /** Receives each kind of bought part. */
+    /** Receives each kind of bought part; packs side by side come as one part, counted singly. */
     interface Sink {
         void take(Part part, int count);
     }
@@ -46,7 +46,7 @@ public final class FittedParts {
             sink.take(fan.fan(), 1);
             sink.take(fan.controller(), 1);
         }
-        sink.take(power.battery(), 1);
+        sink.take(power.battery(), power.battery().packs());
         sink.take(design.radio().receiver(), 1);
         sink.take(design.radio().servo(), airframe.servos().total());
         Wheel wheel = design.undercarriage().wheel();

@@ -22,6 +22,9 @@ public final class FlatPatterns {
     /** A joiner runs this many diameters into each half (12 to 15, common practice). */
     private static final double JOINER_DIAMETERS = 15;
 
+    /** Rises whose product with the other's breadth differs by less are one line, m². */
+    private static final double STRAIGHT = 1e-9;
+
     private FlatPatterns() {}
 
     public static PartsList of(Airframe airframe) {
@@ -68,21 +71,51 @@ public final class FlatPatterns {
         }
     }
 
-    /** One spar from tip to tip in a straight one-piece wing; otherwise one a half with a joiner alike. */
+    /**
+     * A straight spar for each stretch of the wing that does not bend up or down, with joiners where stretches meet; one spar from
+     * side to side where the innermost stretch of a one-piece wing is level. Kinks in plan, as at a cut-out, are bridged.
+     */
     static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingJoint joint, Surface wing, String name) {
+        List<Panel> panels = wing.panels();
+        int from = 0;
+        while (from < panels.size()) {
+            int to = straightUntil(panels, from);
+            stretch(out, stock, joint, name, panels.subList(from, to), from == 0);
+            from = to;
+        }
+    }
+
+    /** One past the last panel that goes on as the one at {@code from}, seen from ahead. */
+    private static int straightUntil(List<Panel> panels, int from) {
+        Panel first = panels.get(from);
+        int to = from + 1;
+        while (to < panels.size() && !bends(first, panels.get(to))) {
+            to++;
+        }
+        return to;
+    }
+
+    private static boolean bends(Panel one, Panel other) {
+        double rise = (one.tipZ() - one.rootZ()) * (other.tipY() - other.rootY());
+        return Math.abs(rise - (other.tipZ() - other.rootZ()) * (one.tipY() - one.rootY())) > STRAIGHT;
+    }
+
+    private static void stretch(
+            PartsBuffer out, WingSpar.Stock stock, WingJoint joint, String name, List<Panel> panels, boolean inner) {
         double half = 0;
         double x = 0;
         double y = 0;
         double z = 0;
-        for (Panel panel : wing.panels()) {
+        for (Panel panel : panels) {
             double share = panel.breadth();
             half += share;
             x += share * 0.5 * (atSpar(panel.rootX(), panel.rootChord()) + atSpar(panel.tipX(), panel.tipChord()));
             y += share * 0.5 * (panel.rootY() + panel.tipY());
             z += share * 0.5 * (panel.rootZ() + panel.tipZ());
         }
-        Panel root = wing.panels().get(0);
-        boolean through = joint == WingJoint.ONE_PIECE
+        Panel root = panels.get(0);
+        boolean through = inner
+                && joint == WingJoint.ONE_PIECE
                 && root.rootZ() == root.tipZ()
                 && 2 * half <= stock.spar().length();
         if (through) {
@@ -92,11 +125,12 @@ public final class FlatPatterns {
         out.stock(name + " spar", stock.spar(), half, 2, x / half, y / half, z / half);
         // A plug-in tube is held over one root chord each side; a glued joiner over fifteen diameters (common
         // practice).
-        double engaged = joint == WingJoint.PLUG_IN
+        double engaged = inner && joint == WingJoint.PLUG_IN
                 ? Math.min(root.rootChord(), half)
                 : JOINER_DIAMETERS * stock.spar().height();
-        double length = 2 * engaged;
-        out.stock(name + " joiner", stock.spar(), length, 1, atSpar(root.rootX(), root.rootChord()), 0, root.rootZ());
+        int joiners = inner ? 1 : 2;
+        double at = atSpar(root.rootX(), root.rootChord());
+        out.stock(name + " joiner", stock.spar(), 2 * engaged, joiners, at, root.rootY(), root.rootZ());
     }
 
     private static double atSpar(double leading, double chord) {

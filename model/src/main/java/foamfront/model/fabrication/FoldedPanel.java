@@ -300,6 +300,11 @@ public final class FoldedPanel implements Pattern {
     }
 
     @Override
+    public int bevels() {
+        return (skins == Skins.BOTH ? 4 : 0) + (skins == Skins.BOTTOM ? 0 : 1 + 2 * hinges.size());
+    }
+
+    @Override
     public Outline outline() {
         return outline;
     }

@@ -72,10 +72,18 @@ public final class FoldedPolygon implements Pattern {
 
     @Override
     public int folds() {
+        return count(PatternLine.Kind.FOLD) + count(PatternLine.Kind.SCORE);
+    }
+
+    @Override
+    public int bevels() {
+        return count(PatternLine.Kind.BEVEL);
+    }
+
+    private int count(PatternLine.Kind kind) {
         int count = 0;
         for (int i = 0; i < inner.size(); i++) {
-            PatternLine.Kind kind = inner.get(i).kind();
-            count += kind == PatternLine.Kind.FOLD || kind == PatternLine.Kind.SCORE ? 1 : 0;
+            count += inner.get(i).kind() == kind ? 1 : 0;
         }
         return count;
     }

@@ -49,6 +49,11 @@ public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaShe
         return 0;
     }
 
+    /** How many slanted cuts are made: two walls of each bevelled fold, and edges thinned by themselves. */
+    default int bevels() {
+        return 0;
+    }
+
     Outline outline();
 
     List<PatternLine> lines();

@@ -146,6 +146,11 @@ public record Plate(
     }
 
     @Override
+    public int bevels() {
+        return 2 * halves() * hinges.size();
+    }
+
+    @Override
     public Outline outline() {
         Frame f = new Frame(1);
         if (!whole) {

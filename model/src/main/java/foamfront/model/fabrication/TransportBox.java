@@ -13,6 +13,7 @@ import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingTips;
 import foamfront.model.mission.CarSpace;
 import foamfront.model.section.SectionShape;
+import java.util.List;
 
 /**
  * The pieces an aeroplane packs into: the body with its tail, and the wing in one piece, in halves when it plugs in, or folded
@@ -35,10 +36,35 @@ public record TransportBox(double longest, double margin) {
             return new TransportBox(Math.max(across, body), Room.beside(car, across, body, high));
         }
         double wingLength = halves ? 0.5 * span : span;
-        double chord = wing.planform().rootChord();
+        double chord = chord(airframe.wing());
         double wingMargin = Room.beside(car, wingLength, chord, wingHeight(airframe));
         double bodyMargin = Room.beside(car, body, tail, high);
         return new TransportBox(Math.max(wingLength, body), Math.min(wingMargin, bodyMargin));
+    }
+
+    /** The longest on the wing: a cut-out narrows the root, m. */
+    private static double chord(Surface wing) {
+        double longest = 0;
+        for (Panel panel : wing.panels()) {
+            longest = Math.max(longest, Math.max(panel.rootChord(), panel.tipChord()));
+        }
+        return longest;
+    }
+
+    /** How far a bent wing, or half of one that comes apart, stands up from where it lies, m. */
+    private static double rise(Surface wing, boolean halves) {
+        List<Panel> panels = wing.panels();
+        Panel root = panels.get(0);
+        Panel tip = panels.get(panels.size() - 1);
+        double slope = halves ? (tip.tipZ() - root.rootZ()) / (tip.tipY() - root.rootY()) : 0;
+        double low = 0;
+        double high = 0;
+        for (Panel panel : panels) {
+            double off = panel.tipZ() - root.rootZ() - slope * (panel.tipY() - root.rootY());
+            low = Math.min(low, off);
+            high = Math.max(high, off);
+        }
+        return high - low;
     }
 
     /** Rearmost point of any surface, m. */
@@ -70,20 +96,22 @@ public record TransportBox(double longest, double margin) {
 
     /** A wing lies flat; on top of it stand its winglets or, folded, its other half with engines outside, m. */
     private static double wingHeight(Airframe airframe) {
-        double flat = airframe.body().height();
+        boolean halves = airframe.design().wing().build().joint() != WingJoint.ONE_PIECE;
+        double flat = Math.max(airframe.body().height(), rise(airframe.wing(), halves));
         if (airframe.design().wing().build().joint() == WingJoint.FOLDING) {
             double engine = airframe.design().power() instanceof Power.TwinTractor twin
                     ? Nacelle.height(twin.plant().motor().diameter())
                     : 0;
             double chord = airframe.wing().panels().get(0).rootChord();
-            return 2
-                    * (SectionShape.of(
-                                                    airframe.wing().section(),
-                                                    airframe.body().wall(),
-                                                    chord)
-                                            .thickness()
-                                    * chord
-                            + engine);
+            return 2 * rise(airframe.wing(), true)
+                    + 2
+                            * (SectionShape.of(
+                                                            airframe.wing().section(),
+                                                            airframe.body().wall(),
+                                                            chord)
+                                                    .thickness()
+                                            * chord
+                                    + engine);
         }
         return airframe.design().wing().build().tips() == WingTips.WINGLETS
                 ? flat + Winglet.on(airframe.wing(), 1).span()

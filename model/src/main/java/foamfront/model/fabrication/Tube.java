@@ -70,6 +70,11 @@ public record Tube(double length, double side, double height, double thickness, 
     }
 
     @Override
+    public int bevels() {
+        return 2 * folds();
+    }
+
+    @Override
     public Outline outline() {
         return Outline.rectangle(length, width());
     }

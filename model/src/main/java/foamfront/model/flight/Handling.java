@@ -10,7 +10,9 @@ import foamfront.model.design.Tail;
  *
  * <ul>
  *   <li>Tail volumes V_H = S_h l_h / (S c), V_V = S_v l_v / (S b), arms between quarter chords (common practice).
- *   <li>Spiral parameter B = (l_v / b)(Υ / C_L), Υ in degrees (M. Drela, MIT Unified Engineering notes, from memory).
+ *   <li>Spiral parameter B = (l_v / b)(Υ / C_L), Υ in degrees (M. Drela, MIT Unified Engineering notes, from memory). Υ is the
+ *       dihedral of a straight wing with the same C_lβ over C_lp as the whole aeroplane has ({@link Stability#dihedralEffect}):
+ *       sweep, the wing's height on the body and fins count as the dihedral that they stand for.
  * </ul>
  */
 public final class Handling {
@@ -19,6 +21,12 @@ public final class Handling {
 
     /** Full travel of the rudder, rad. */
     public static final double RUDDER_TRAVEL = 25 * Math.PI / 180;
+
+    /**
+     * C_lβ per rad of dihedral over C_lp: 1.61 to 1.66 over aspect ratios 4 to 8 and tapers 0.5 to 1 by the monoplane equation
+     * (derived; C_l-beta and C_lp as H. A. Pearson and R. T. Jones chart them, NACA R-635, 1938).
+     */
+    private static final double DIHEDRAL_OVER_DAMPING = 1.64;
 
     private Handling() {}
 
@@ -58,28 +66,31 @@ public final class Handling {
         return sum / (airframe.area() * airframe.span());
     }
 
-    /** B at a lift coefficient. */
-    public static double spiralParameter(Airframe airframe, double balanceX, double lift) {
+    /**
+     * B at a lift coefficient.
+     *
+     * @param dihedralEffect C_lβ of the whole aeroplane there
+     * @param rollDamping C_lp
+     */
+    public static double spiralParameter(
+            Airframe airframe, double balanceX, double lift, double dihedralEffect, double rollDamping) {
         double arm = 0;
         if (!airframe.fins().isEmpty()) {
             arm = quarterChord(airframe.fins().get(0)) - balanceX;
         } else if (airframe.tail() != null) {
             arm = quarterChord(airframe.tail()) - balanceX;
         }
-        return arm / airframe.span() * effectiveDihedral(airframe.wing()) * 180 / Math.PI / lift;
+        return spiralParameter(arm / airframe.span(), effectiveDihedral(dihedralEffect, rollDamping), lift);
     }
 
-    /** Dihedral weighted by the area and arm it acts on, rad; the height of the wing on the body adds 0 here. */
-    public static double effectiveDihedral(Surface wing) {
-        double sum = 0;
-        double weight = 0;
-        for (Panel panel : wing.panels()) {
-            double dy = panel.tipY() - panel.rootY();
-            double arm = panel.area() * 0.5 * (panel.rootY() + panel.tipY());
-            sum += arm * StrictMath.atan2(panel.tipZ() - panel.rootZ(), dy);
-            weight += arm;
-        }
-        return sum / weight;
+    /** B of a tail arm in spans, a dihedral (rad) and a lift coefficient. */
+    static double spiralParameter(double arm, double dihedral, double lift) {
+        return arm * dihedral * 180 / Math.PI / lift;
+    }
+
+    /** Dihedral of a straight wing that would answer sideslip alike, rad. */
+    static double effectiveDihedral(double dihedralEffect, double rollDamping) {
+        return dihedralEffect / (DIHEDRAL_OVER_DAMPING * rollDamping);
     }
 
     private static double quarterChord(Surface surface) {

@@ -18,9 +18,10 @@ import foamfront.model.design.Tail;
  *   <li>C_lr = C_L / 8 + (−C_lp) C_L / C_Lα: half from the lift's own share of the faster wing, half from its circulation, which
  *       meets the same antisymmetric downwash as rolling (derived for elliptic loads). C_np = −C_L / 8 (from memory). C_nr = −2
  *       C_nβ l_v / b of fins and canted tail − C_D / 3 of the wing (strips, derived).
- *   <li>C_lβ: the lifting system's, with −2 C_L tan Λ ȳ / b of a swept wing (lift goes with cos² of the sweep that each half
- *       shows the wind; derived, ȳ that of an ellipse), 1.2 √A (z_w / b)(2 d / b) of a wing above (negative) or below a body of
- *       depth d (the DATCOM, from memory), and the fins' side force at their height.
+ *   <li>C_lβ ({@link #dihedralEffect}, the one figure for limits and motions): the lifting system's, with −2 C_L tan Λ ȳ / b of a
+ *       swept wing (lift goes with cos² of the sweep that each half shows the wind; derived, ȳ that of an ellipse),
+ *       1.2 √A (z_w / b)(2 d / b) of a wing above (negative) or below a body of depth d (the DATCOM, from memory), and the fins'
+ *       side force at their height.
  * </ul>
  */
 public final class Stability {
@@ -31,8 +32,27 @@ public final class Stability {
 
     private Stability() {}
 
+    /**
+     * C_lβ of the whole aeroplane at a lift coefficient, per rad; negative: it rolls away from the wind.
+     *
+     * @param z of the balance point over the body axis, m
+     */
+    public static double dihedralEffect(Airframe airframe, LateralSystem system, double z, double lift) {
+        double moment = 0;
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface fin = airframe.surfaces().get(i);
+            if (fin.role() == Surface.Role.FIN) {
+                Panel panel = fin.panels().get(0);
+                double height = 0.5 * (panel.rootZ() + panel.tipZ()) - z;
+                moment -= FinYaw.sideForceSlope(fin, 1, FinYaw.ON_BODY) * height;
+            }
+        }
+        double fins = moment / (airframe.area() * airframe.span());
+        return system.dihedralEffect() + heightAndSweep(airframe, lift) + fins;
+    }
+
     /** C_lβ that the lifting system leaves out: sweep, body and the wing's height on it; per rad. */
-    public static double heightAndSweep(Airframe airframe, double lift) {
+    private static double heightAndSweep(Airframe airframe, double lift) {
         double span = airframe.span();
         double sweep = sweep(airframe.wing());
         double aspect = span * span / airframe.area();
@@ -67,15 +87,12 @@ public final class Stability {
         double area = airframe.area();
         double span = airframe.span();
         double side = 0;
-        double roll = 0;
         double damping = 0;
         for (Surface fin : airframe.surfaces()) {
             if (fin.role() == Surface.Role.FIN) {
                 double force = FinYaw.sideForceSlope(fin, 1, FinYaw.ON_BODY);
                 double arm = FinYaw.quarterChord(fin) - x;
-                Panel panel = fin.panels().get(0);
                 side -= force / area;
-                roll -= force / area * (0.5 * (panel.rootZ() + panel.tipZ()) - z) / span;
                 damping -= 2 * force / area * (arm / span) * (arm / span);
             }
         }
@@ -86,7 +103,7 @@ public final class Stability {
         double rollDamping = system.rollDamping();
         return new LateralDerivatives(
                 side + system.sideForceSlope(),
-                system.dihedralEffect() + heightAndSweep(airframe, lift) + roll,
+                dihedralEffect(airframe, system, z, lift),
                 rollDamping,
                 lift / 8 - rollDamping * lift / lifting.liftSlope(),
                 yaw,

@@ -11,6 +11,7 @@ final class StallPoint {
     private double speed;
     private double place;
     private double elevator;
+    private double tipReserve;
 
     /**
      * Finds it.
@@ -34,6 +35,7 @@ final class StallPoint {
         }
         place = along.stallPlace();
         elevator = line.elevator(maximumLift);
+        tipReserve = along.tipReserve(maximumLift, StrictMath.log(speed));
     }
 
     double maximumLift() {
@@ -48,6 +50,11 @@ final class StallPoint {
     /** Where it begins, fraction of the semispan. */
     double place() {
         return place;
+    }
+
+    /** What the wing tips have left of their sections' lift there, share. */
+    double tipReserve() {
+        return tipReserve;
     }
 
     /** Trailing edge down positive, rad. */

@@ -18,6 +18,9 @@ final class Strips {
     /** Strips whose lift changes less than this with the aeroplane's never stall. */
     private static final double UNLOADED = 1e-6;
 
+    /** Outboard of this share of the semispan a wing that lets go rolls the aeroplane (common practice: where ailerons are). */
+    static final double TIP = 0.7;
+
     /** No aeroplane is said to lift less or more than this at its stall. */
     static final double LEAST_LIFT = 0.05;
 
@@ -141,6 +144,21 @@ final class Strips {
         }
         double end = slope > 0 ? polar[i].maximumLift(logReynolds) : polar[i].minimumLift(logReynolds);
         return (liftFactor[i] * end - atRest[i]) / slope;
+    }
+
+    /**
+     * What the wing tips have left of their sections' lift at a lift coefficient of the aeroplane: the least over the strips
+     * outboard of {@link #TIP}, as a share; 0 or less where they stall.
+     */
+    double tipReserve(double lift, double logSpeed) {
+        double least = 1;
+        for (int i = 0; i < wing; i++) {
+            if (place[i] >= TIP) {
+                double end = liftFactor[i] * polar[i].maximumLift(logSpeed + reynoldsShift[i]);
+                least = Math.min(least, 1 - (atRest[i] + perLift[i] * lift) / end);
+            }
+        }
+        return least;
     }
 
     /** Where the last {@link #liftAtFirstStall} found it, fraction of the semispan. */

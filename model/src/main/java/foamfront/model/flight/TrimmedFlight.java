@@ -302,6 +302,11 @@ public final class TrimmedFlight {
         return stall.place();
     }
 
+    /** What the wing tips, outboard of 0.7 of the semispan, have left of their sections' lift where the stall begins, share. */
+    public double tipReserve() {
+        return stall.tipReserve();
+    }
+
     /** Power-off drag that the last {@link #drag} or {@link #poweredDrag} found, N. */
     double lastDrag() {
         return cleanDrag;

@@ -18,13 +18,17 @@ import java.util.List;
 
 /**
  * What is bought and fitted, the battery excepted, with the floors no model escapes: 12 g of power leads (from
- * memory), 8 g of firewall and screws, 5 g of battery strap, a receiver of at least 5 g, and for each servo 3 g of horn and
+ * memory), 8 g of firewall and screws, 5 g of strap round each pack, a receiver of at least 5 g, and for each servo 3 g of horn and
  * pushrod and 4 g of lead (judgement). Wheels weigh what the catalogue says, with their share of axle and leg.
  */
 final class EquipmentMasses {
     private static final double POWER_LEADS = 0.012; // kg each motor
     private static final double FIREWALL = 0.008; // kg each motor
-    private static final double STRAP = 0.005; // kg
+    private static final double STRAP = 0.005; // kg each pack
+
+    /** Two short pairs of 2.5 mm² leads and a third connector that join one more pack, kg (judgement). */
+    private static final double HARNESS = 0.010;
+
     private static final double LEAST_RECEIVER = 0.005; // kg
     private static final double HORN_AND_PUSHROD = 0.003; // kg each servo
     private static final double SERVO_LEAD = 0.004; // kg each servo
@@ -51,8 +55,13 @@ final class EquipmentMasses {
         wheels(airframe, items);
         Design design = airframe.design();
         Bay bay = airframe.stations().bay();
-        items.add(MassItem.point(
-                "battery strap", STRAP, 0.5 * (bay.from() + bay.to()), 0, bay.batteryZ(), MassGroup.POWER));
+        int packs = design.power().battery().packs();
+        double middle = 0.5 * (bay.from() + bay.to());
+        items.add(MassItem.point("battery strap", packs * STRAP, middle, 0, bay.batteryZ(), MassGroup.POWER));
+        if (packs > 1) {
+            items.add(MassItem.point(
+                    "battery harness", (packs - 1) * HARNESS, bay.controllerX(), 0, bay.batteryZ(), MassGroup.POWER));
+        }
         double nose = design.body().nosePiece();
         if (nose > 0) {
             items.add(MassItem.point("nose pegs and bands", NOSE_BANDS, nose, 0, 0, MassGroup.BODY));

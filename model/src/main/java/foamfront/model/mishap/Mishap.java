@@ -157,7 +157,8 @@ public record Mishap(
     private static double time(
             Airframe airframe, int propellers, boolean battery, boolean swapped, double built, Workshop workshop) {
         Design design = airframe.design();
-        double sum = workshop.fittingTime() * (propellers + (battery ? 1 : 0));
+        double sum = workshop.fittingTime()
+                * (propellers + (battery ? design.power().battery().packs() : 0));
         if (design.power() instanceof Power.NoseTractor) {
             sum += workshop.fittingTime(); // the motor, on its new firewall
         }

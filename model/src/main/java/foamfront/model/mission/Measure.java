@@ -150,7 +150,12 @@ public enum Measure {
             "horizontal tail volume", Unit.RATIO, NEITHER, "tail area times arm over wing area times mean chord"),
     VERTICAL_TAIL_VOLUME("vertical tail volume", Unit.RATIO, NEITHER, "fin area times arm over wing area times span"),
     YAW_STIFFNESS("yaw stiffness", Unit.RATIO, HIGHER, "C_n-beta per radian, body included"),
-    SPIRAL_PARAMETER("spiral parameter", Unit.RATIO, NEITHER, "tail arm over span times dihedral in degrees over C_L"),
+    SPIRAL_PARAMETER(
+            "spiral parameter",
+            Unit.RATIO,
+            NEITHER,
+            "tail arm over span times dihedral in degrees over C_L at 1.3 stall speeds; sweep, wing height and fins counted as the"
+                    + " dihedral they stand for"),
     ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron"),
     RUDDER_ROLL("roll helix angle by rudder", Unit.RATIO, HIGHER, "pb/2V at full rudder of a model without ailerons"),
     TORQUE_ROLL(
@@ -251,8 +256,8 @@ public enum Measure {
             "body reach",
             Unit.MILLIMETRE,
             HIGHER,
-            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail, and of a stock boom"
-                    + " over what is needed"),
+            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail at root and tail tip,"
+                    + " and of a stock boom over what is needed"),
     TAIL_SIZE(
             "tail size",
             Unit.RATIO,
@@ -311,7 +316,11 @@ public enum Measure {
             "from what a landing on the nose at stall speed crushes to the foremost load; with loads only"),
     REPAIR_COST("repair cost", Unit.USD, LOWER, "parts and board to mend a landing on the nose at stall speed"),
     REPAIR_TIME("repair time", Unit.MINUTE, LOWER, "at the bench to mend a landing on the nose at stall speed"),
-    DIFFICULTY("difficulty", Unit.COUNT, LOWER, "cut parts plus folds plus fitted parts"),
+    DIFFICULTY(
+            "difficulty",
+            Unit.COUNT,
+            LOWER,
+            "points for parts, folds, bevels and unusual tools, by the workshop's table"),
     NOISE(
             "noise index",
             Unit.METRE_PER_SECOND,
@@ -338,6 +347,12 @@ public enum Measure {
             Unit.RATIO,
             LOWER,
             "fraction of the semispan, flaps up; 0 where the tail lets go first; near the tips it drops a wing"),
+    TIP_RESERVE(
+            "lift left at the tips",
+            Unit.PERCENT,
+            HIGHER,
+            "what sections outboard of 0.7 of the semispan have left of their greatest lift where the stall begins, flaps up; little"
+                    + " warns of a wing drop; not of a delta, whose edge vortices hold its tips"),
     SPAN_EFFICIENCY("span efficiency", Unit.RATIO, HIGHER, "of the whole aeroplane's drag polar, viscous"),
     ZERO_LIFT_DRAG("zero-lift drag coefficient", Unit.RATIO, LOWER, "of the parabola through the drag polar");
 

@@ -3,8 +3,9 @@ package foamfront.model.parts;
 import static foamfront.model.units.Require.positive;
 
 /**
- * A lithium-polymer pack of cells in series.
+ * A lithium-polymer pack of cells in series, or a few such packs side by side as one.
  *
+ * @param pack name of one pack in the catalogue
  * @param cells in series
  * @param capacity rated charge, A s (coulomb)
  * @param rating continuous discharge on the label, multiples of capacity per hour (C)
@@ -13,9 +14,10 @@ import static foamfront.model.units.Require.positive;
  * @param width m
  * @param height m
  * @param cellResistance of one cell, ohm
+ * @param packs how many lie side by side
  */
 public record Battery(
-        String name,
+        String pack,
         int cells,
         double capacity,
         double rating,
@@ -25,7 +27,8 @@ public record Battery(
         double height,
         double cellResistance,
         double price,
-        Provenance provenance)
+        Provenance provenance,
+        int packs)
         implements Part {
     /** Packs that are put side by side at most; judgement. */
     public static final int MOST_PARALLEL = 4;
@@ -41,24 +44,48 @@ public record Battery(
         positive("battery width", width, "m");
         positive("battery height", height, "m");
         positive("cell resistance", cellResistance, "ohm");
+        positive("number of packs", packs, "");
     }
 
-    /** So many of these packs side by side, as one: capacity and mass times as much, resistance by as much less. */
-    public Battery parallel(int packs) {
-        return packs == 1
+    /** A single pack. */
+    public Battery(
+            String pack,
+            int cells,
+            double capacity,
+            double rating,
+            double mass,
+            double length,
+            double width,
+            double height,
+            double cellResistance,
+            double price,
+            Provenance provenance) {
+        this(pack, cells, capacity, rating, mass, length, width, height, cellResistance, price, provenance, 1);
+    }
+
+    /** What design files call it: {@code 2 x 3S 2200} of two packs. */
+    @Override
+    public String name() {
+        return packs == 1 ? pack : packs + " x " + pack;
+    }
+
+    /** So many times these packs side by side, as one: capacity and mass times as much, resistance by as much less. */
+    public Battery parallel(int times) {
+        return times == 1
                 ? this
                 : new Battery(
-                        packs + " x " + name,
+                        pack,
                         cells,
-                        packs * capacity,
+                        times * capacity,
                         rating,
-                        packs * mass,
+                        times * mass,
                         length,
-                        packs * width,
+                        times * width,
                         height,
-                        cellResistance / packs,
-                        packs * price,
-                        provenance);
+                        cellResistance / times,
+                        times * price,
+                        provenance,
+                        times * packs);
     }
 
     /** Current that empties the pack in one hour, A. */

@@ -14,6 +14,7 @@ import static foamfront.model.units.Require.positive;
  * @param powerFittingsPrice leads, firewall plate and screws of one motor
  * @param strapPrice of a battery strap
  * @param bandPrice of a set of rubber bands with pegs or hooks
+ * @param harnessPrice of the lead that joins one more pack in parallel
  * @param cutRate seconds per metre of cut or score
  * @param foldRate seconds per metre of fold
  * @param glueRate seconds per metre of glued joint
@@ -21,6 +22,7 @@ import static foamfront.model.units.Require.positive;
  * @param partTime seconds for marking out and fitting each cut part
  * @param fittingTime seconds for each bought part installed (servo, motor, wheel ...)
  * @param allowance builder's allowance on the airframe's mass for paint and repairs, as a fraction
+ * @param difficulty points of the difficulty index
  */
 public record Workshop(
         double tapeLinearMass,
@@ -31,13 +33,15 @@ public record Workshop(
         double powerFittingsPrice,
         double strapPrice,
         double bandPrice,
+        double harnessPrice,
         double cutRate,
         double foldRate,
         double glueRate,
         double tapeRate,
         double partTime,
         double fittingTime,
-        double allowance) {
+        double allowance,
+        Difficulty difficulty) {
     public Workshop {
         positive("tape mass", tapeLinearMass, "kg/m");
         notNegative("tape price", tapePrice, "per m");
@@ -47,6 +51,7 @@ public record Workshop(
         notNegative("power fittings price", powerFittingsPrice, "");
         notNegative("strap price", strapPrice, "");
         notNegative("band price", bandPrice, "");
+        notNegative("harness price", harnessPrice, "");
         positive("cut rate", cutRate, "s/m");
         positive("fold rate", foldRate, "s/m");
         positive("glue rate", glueRate, "s/m");

@@ -192,6 +192,8 @@ class DecorationTest {
         Case boom = new Case(Arrangements.of("pod and boom"), Samples.mission(), Factors.NOMINAL);
         cases.add(boom.with("body.boom", STRIP));
         cases.add(boom.with("body.boom.length", 0.46));
+        Case packs = new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL);
+        cases.add(packs.with("power.plant.battery", Samples.battery().parallel(2)));
         Case owning = new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL);
         cases.add(owning.with("mission.drawer", List.of(new Owned("servo 9 g", 1))));
         // Where boards tie the skins the paper fails long before a stock spar; a plug-in tube has no boards beside it.

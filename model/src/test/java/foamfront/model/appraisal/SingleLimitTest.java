@@ -91,7 +91,7 @@ class SingleLimitTest {
         for (String name : List.of("twin", "plugged in", "V-tail", "flying wing")) {
             cases.add(trainer.with("design", Arrangements.of(name)));
         }
-        for (double dihedral = 0.08; dihedral < 0.13; dihedral += 0.02) {
+        for (double dihedral = 0.04; dihedral < 0.13; dihedral += 0.02) {
             cases.add(rudder.with("design.wing.planform.dihedral", dihedral));
         }
         cases.add(trainer.with("design.loads[0].power", 15.0));
@@ -214,7 +214,7 @@ class SingleLimitTest {
             w.begin(sample.design, sample.mission, sample.factors);
         }
         for (int stage = 0; stage < Stages.count(); stage++) {
-            Stages.at(stage).run(w);
+            w.run(stage);
         }
         return w;
     }

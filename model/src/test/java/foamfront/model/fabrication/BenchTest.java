@@ -18,7 +18,10 @@ import foamfront.model.factors.Factors;
 import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Mission;
 import foamfront.model.mission.Owned;
+import foamfront.model.parts.Battery;
 import foamfront.model.parts.Board;
+import foamfront.model.parts.Difficulty;
+import foamfront.model.parts.Workshop;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -55,12 +58,35 @@ class BenchTest {
         BuildTime slow = BuildTime.of(airframe, parts, mission.workshop(), factors(1, 1.7));
         assertThat(slow.total()).isCloseTo(1.7 * time.total(), within(1e-6));
         assertThat(slow.difficulty()).isEqualTo(time.difficulty());
+        long slanted = 0;
+        for (CutPart part : parts.cut()) {
+            slanted += part.count()
+                    * part.pattern().lines().stream()
+                            .filter(line -> line.kind() == PatternLine.Kind.BEVEL)
+                            .count();
+        }
+        int fitted = FittedParts.count(airframe)
+                + SmallFittings.of(airframe).bandSets()
+                + SmallFittings.of(airframe).hinges();
         assertThat(time.difficulty())
-                .isEqualTo(parts.pieces()
-                        + parts.folds()
-                        + FittedParts.count(airframe)
-                        + SmallFittings.of(airframe).bandSets()
-                        + SmallFittings.of(airframe).hinges());
+                .isEqualTo(parts.pieces() + fitted + parts.folds() + 0.5 * slanted + 10 * Tool.count(airframe, parts));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"trainer,1", "plugged in,1", "folding wing,0", "twin,2", "tail wheel,2", "floats,2", "hull,3"})
+    void eachUnusualToolCountsOnce(String arrangement, int tools) {
+        // Stock spar: saw; two motors: soldering iron; wheels: wire bender; seams in water: brush.
+        Airframe airframe = Airframe.of(Arrangements.of(arrangement));
+        assertThat(Tool.count(airframe, FlatPatterns.of(airframe))).isEqualTo(tools);
+    }
+
+    @Test
+    void theClubsOwnPointsCount() {
+        Airframe airframe = Airframe.of(Arrangements.of("tail wheel"));
+        PartsList parts = FlatPatterns.of(airframe);
+        Workshop easy = Records.with(TestAeroplanes.WORKSHOP, "difficulty", new Difficulty(0, 0, 0, 7));
+        assertThat(BuildTime.of(airframe, parts, easy, Factors.NOMINAL).difficulty())
+                .isEqualTo(2 * 7);
     }
 
     @Test
@@ -110,6 +136,48 @@ class BenchTest {
         assertThat(cost(design, servos, Factors.NOMINAL)).isCloseTo(bare - 2 * 4 - 18, within(ROUNDING));
         Mission plenty = TestAeroplanes.mission(new Owned("light 5 mm", 9));
         assertThat(cost(design, plenty, Factors.NOMINAL)).isCloseTo(bare - 3 * 1.5, within(ROUNDING));
+    }
+
+    /** Two packs side by side are two of the drawer's, with two straps and a lead between them. */
+    @Test
+    void packsInParallelAreSinglePacksOnTheBill() {
+        Design one = TestAeroplanes.trainer(1.2);
+        Battery single = one.power().battery();
+        Design two = Records.with(one, "power.plant.battery", single.parallel(2));
+        double strap = TestAeroplanes.WORKSHOP.strapPrice();
+        double harness = TestAeroplanes.WORKSHOP.harnessPrice();
+        double bare = cost(one, TestAeroplanes.mission(), Factors.NOMINAL);
+        double both = cost(two, TestAeroplanes.mission(), Factors.NOMINAL);
+        Mission owning = TestAeroplanes.mission(new Owned("3S 2200", 2));
+        Mission half = TestAeroplanes.mission(new Owned("3S 2200", 1));
+
+        assertThat(two.power().battery().name()).isEqualTo("2 x 3S 2200");
+        assertThat(both).isCloseTo(bare + single.price() + strap + harness, within(ROUNDING));
+        assertThat(cost(two, owning, Factors.NOMINAL)).isCloseTo(both - 2 * single.price(), within(ROUNDING));
+        assertThat(cost(two, half, Factors.NOMINAL)).isCloseTo(both - single.price(), within(ROUNDING));
+        // A pack and a harness more to fit.
+        assertThat(fitting(two) - fitting(one)).isCloseTo(2 * TestAeroplanes.WORKSHOP.fittingTime(), within(ROUNDING));
+    }
+
+    private static double fitting(Design design) {
+        Airframe airframe = Airframe.of(design);
+        return BuildTime.of(airframe, FlatPatterns.of(airframe), TestAeroplanes.WORKSHOP, Factors.NOMINAL)
+                .fitting();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "'horns, pushrods and leads', 3, 2.4",
+        "power leads and screws, 1, 1.5",
+        "battery strap, 1, 0.4",
+        "rubber bands with pegs, 2, 1.0"
+    })
+    void smallFittingsMayLieInTheDrawer(String name, int count, double saved) {
+        Design design = TestAeroplanes.trainer(1.2);
+        double bare = cost(design, TestAeroplanes.mission(), Factors.NOMINAL);
+        Mission owning = TestAeroplanes.mission(new Owned(name, count));
+        assertThat(SmallFittings.NAMES).contains(name);
+        assertThat(cost(design, owning, Factors.NOMINAL)).isCloseTo(bare - saved, within(ROUNDING));
     }
 
     @Test

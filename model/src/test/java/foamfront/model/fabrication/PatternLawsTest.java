@@ -65,6 +65,17 @@ class PatternLawsTest {
 
     @ParameterizedTest
     @MethodSource("all")
+    void countOfBevelsIsTheCountOfTheirLines(Design design) {
+        for (CutPart part : FlatPatterns.of(Airframe.of(design)).cut()) {
+            long drawn = part.pattern().lines().stream()
+                    .filter(line -> line.kind() == PatternLine.Kind.BEVEL)
+                    .count();
+            assertThat((long) part.pattern().bevels()).as(part.name()).isEqualTo(drawn);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
     void outlineHasThePatternsSizeAndArea(Design design) {
         for (CutPart part : FlatPatterns.of(Airframe.of(design)).cut()) {
             Pattern pattern = part.pattern();

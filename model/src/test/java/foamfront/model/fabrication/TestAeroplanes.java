@@ -42,6 +42,7 @@ import foamfront.model.mission.Owned;
 import foamfront.model.mission.Site;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
+import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Provenance;
 import foamfront.model.parts.Workshop;
@@ -58,8 +59,24 @@ final class TestAeroplanes {
     static final Board BOARD =
             new Board("light 5 mm", 0.005, 0.2971, 0.762, 0.508, 0.00015, 3e9, 12.5e6, 8e6, 3e6, 1.5, P);
 
-    static final Workshop WORKSHOP =
-            new Workshop(0.002, 0.08, 0.0043, 10, 0.8, 1.5, 0.4, 0.5, 600, 400, 900, 300, 60, 300, 0.05);
+    static final Workshop WORKSHOP = new Workshop(
+            0.002,
+            0.08,
+            0.0043,
+            10,
+            0.8,
+            1.5,
+            0.4,
+            0.5,
+            3,
+            600,
+            400,
+            900,
+            300,
+            60,
+            300,
+            0.05,
+            new Difficulty(1, 1, 0.5, 10));
 
     static final CarSpace CAR = new CarSpace(1.1, 0.8, 0.5, false);
 

@@ -29,7 +29,7 @@ class MotionsExternalTest {
     private static final double DIFFERENCE = 7e-4;
 
     private static final Validation BOOK = Validation.of(
-            Subject.LIFT,
+            Subject.STABILITY,
             "Motions of a published light aeroplane",
             "R. C. Nelson, Flight Stability and Automatic Control, 2nd ed., 1998, examples 4.3 and 5.3 (inputs and results from"
                     + " memory).");

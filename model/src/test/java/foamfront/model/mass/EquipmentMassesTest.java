@@ -3,6 +3,7 @@ package foamfront.model.mass;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foamfront.model.Records;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Servos;
 import foamfront.model.design.Controls;
@@ -73,6 +74,13 @@ class EquipmentMassesTest {
         assertThat(mass(fan, MassGroup.POWER)).isCloseTo(0.091 + 0.022 + 0.012 + 0.008 + 0.005, within(ROUNDING));
         List<MassItem> glider = items(Examples.with(TRAINER, new Power.Unpowered(Examples.BATTERY)));
         assertThat(mass(glider, MassGroup.POWER)).isCloseTo(0.005, within(ROUNDING));
+    }
+
+    @Test
+    void eachPackHasItsStrapAndEachFurtherOneItsLead() {
+        Design three = Records.with(TRAINER, "power.plant.battery", Examples.BATTERY.parallel(3));
+        double more = mass(items(three), MassGroup.POWER) - mass(items(TRAINER), MassGroup.POWER);
+        assertThat(more).isCloseTo(2 * (0.005 + 0.010), within(ROUNDING));
     }
 
     @Test

@@ -33,6 +33,7 @@ import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
@@ -58,8 +59,24 @@ public final class Examples {
 
     public static final Wheel WHEEL = new Wheel("60 mm", 0.06, 0.02, 0.018, 2, P);
 
-    public static final Workshop WORKSHOP =
-            new Workshop(0.002, 0.08, 0.0076, 10, 0.8, 1.5, 0.4, 0.5, 600, 400, 900, 300, 60, 300, 0.05);
+    public static final Workshop WORKSHOP = new Workshop(
+            0.002,
+            0.08,
+            0.0076,
+            10,
+            0.8,
+            1.5,
+            0.4,
+            0.5,
+            3,
+            600,
+            400,
+            900,
+            300,
+            60,
+            300,
+            0.05,
+            new Difficulty(1, 1, 0.5, 10));
 
     public static final Battery BATTERY = new Battery("3S 2200", 3, 7920, 30, 0.18, 0.105, 0.034, 0.024, 0.006, 18, P);
 

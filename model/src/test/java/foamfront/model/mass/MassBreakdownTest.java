@@ -13,6 +13,7 @@ import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.Rectangle;
 import foamfront.model.fabrication.StockPiece;
 import foamfront.model.factors.Factors;
+import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Workshop;
 import java.util.List;
@@ -74,7 +75,8 @@ class MassBreakdownTest {
 
     /** Of parts in the trainer, without allowance. */
     private double weightOf(PartsList parts, Factors factors) {
-        Workshop bare = new Workshop(0.002, 0, 0.0076, 0, 0, 0, 0, 0, 1, 1, 1, 1, 1, 1, 0);
+        Workshop bare =
+                new Workshop(0.002, 0, 0.0076, 0, 0, 0, 0, 0, 3, 1, 1, 1, 1, 1, 1, 0, new Difficulty(1, 1, 0.5, 10));
         PartsList none = new PartsList(List.of(), List.of());
         return MassBreakdown.of(airframe, parts, bare, factors).mass()
                 - MassBreakdown.of(airframe, none, bare, factors).mass();

@@ -7,6 +7,10 @@ public enum Subject {
             "Lifting surfaces",
             "The references are converged computations without viscosity, not measurements; bodies, and the joint of wing and"
                     + " body, are outside them."),
+    STABILITY(
+            "Stability and control",
+            "Closed forms and a full-size light aeroplane's derivatives: no model's stability has been measured in flight here, and"
+                    + " the body's moment is good to a fifth."),
     DRAG(
             "Friction and bodies",
             "The coefficients of cylinders, discs and rods are recalled from a handbook and agree only within five per cent;"

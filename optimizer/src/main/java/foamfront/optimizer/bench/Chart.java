@@ -1,9 +1,9 @@
 package foamfront.optimizer.bench;
 
 import foamfront.model.units.Numbers;
+import foamfront.optimizer.pictures.Svg;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The plot of a sweep: thrust and electrical power, each from 0 to its own greatest value, in characters or as SVG. Lines are
@@ -12,8 +12,8 @@ import java.util.Locale;
 public final class Chart {
     private static final int WIDTH = 60;
     private static final int HEIGHT = 14;
-    private static final double PAGE_WIDTH = 640;
-    private static final double PAGE_HEIGHT = 400;
+    private static final int PAGE_WIDTH = 640;
+    private static final int PAGE_HEIGHT = 400;
     private static final double LEFT = 70;
     private static final double TOP = 40;
     private static final double RIGHT = 570;
@@ -113,83 +113,42 @@ public final class Chart {
 
     /** As a page of its own. */
     public String svg() {
-        StringBuilder out = new StringBuilder();
-        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"640\" height=\"400\" viewBox=\"0 0 640 400\"")
-                .append(" font-family=\"sans-serif\" font-size=\"13\">\n")
-                .append("<title>")
-                .append(escape(title))
-                .append("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n");
-        text(out, PAGE_WIDTH / 2, 20, "middle", title);
-        out.append(String.format(
-                Locale.ROOT,
-                "<path d=\"M%.0f %.0f V%.0f H%.0f V%.0f\" fill=\"none\" stroke=\"black\"/>\n",
-                LEFT,
-                TOP,
-                BOTTOM,
-                RIGHT,
-                TOP));
+        Svg page = new Svg(PAGE_WIDTH, PAGE_HEIGHT, title);
+        page.text(0.5 * PAGE_WIDTH, 20, "middle", title);
+        page.line(
+                new double[] {LEFT, LEFT, RIGHT, RIGHT},
+                new double[] {TOP, BOTTOM, BOTTOM, TOP},
+                "stroke=\"black\"",
+                "");
         double span = x[x.length - 1] - x[0];
         for (int tick = 0; tick <= 4; tick++) {
             double share = 0.25 * tick;
             double height = BOTTOM - share * (BOTTOM - TOP);
-            text(out, LEFT + share * (RIGHT - LEFT), BOTTOM + 18, "middle", number(x[0] + share * span));
-            text(out, LEFT - 8, height + 4, "end", number(share * curves.get(0).highest()));
-            text(
-                    out,
-                    RIGHT + 8,
-                    height + 4,
-                    "start",
-                    number(share * curves.get(1).highest()));
+            page.text(LEFT + share * (RIGHT - LEFT), BOTTOM + 18, "middle", number(x[0] + share * span));
+            page.text(LEFT - 8, height + 4, "end", number(share * curves.get(0).highest()));
+            page.text(
+                    RIGHT + 8, height + 4, "start", number(share * curves.get(1).highest()));
         }
-        text(out, 0.5 * (LEFT + RIGHT), BOTTOM + 40, "middle", across);
-        for (int k = 0; k < curves.size(); k++) {
-            line(
-                    out,
-                    curves.get(k),
-                    k == 0 ? "" : " stroke-dasharray=\"7 4\"",
-                    k == 0 ? "solid, left: " : "dashed, right: ",
-                    k);
-        }
-        return out.append("</svg>\n").toString();
+        page.text(0.5 * (LEFT + RIGHT), BOTTOM + 40, "middle", across);
+        line(page, curves.get(0), "", "solid, left: ", LEFT, "start");
+        line(page, curves.get(1), "7 4", "dashed, right: ", RIGHT, "end");
+        return page.page();
     }
 
-    private void line(StringBuilder out, Curve curve, String dash, String place, int index) {
-        List<Double> y = curve.y();
-        out.append("<polyline fill=\"none\" stroke=\"black\" stroke-width=\"1.5\"")
-                .append(dash)
-                .append(" points=\"");
+    private void line(Svg page, Curve curve, String dash, String place, double at, String anchor) {
+        double[] px = new double[x.length];
+        double[] py = new double[x.length];
         for (int i = 0; i < x.length; i++) {
-            double across = x.length < 2 ? 0 : (x[i] - x[0]) / (x[x.length - 1] - x[0]);
-            double up = curve.highest() > 0 ? Math.max(0, y.get(i)) / curve.highest() : 0;
-            out.append(i == 0 ? "" : " ")
-                    .append(Numbers.fixed(LEFT + across * (RIGHT - LEFT), 1))
-                    .append(',')
-                    .append(Numbers.fixed(BOTTOM - up * (BOTTOM - TOP), 1));
+            double along = x.length < 2 ? 0 : (x[i] - x[0]) / (x[x.length - 1] - x[0]);
+            double up = curve.highest() > 0 ? Math.max(0, curve.y().get(i)) / curve.highest() : 0;
+            px[i] = LEFT + along * (RIGHT - LEFT);
+            py[i] = BOTTOM - up * (BOTTOM - TOP);
         }
-        out.append("\"/>\n");
-        text(out, index == 0 ? LEFT : RIGHT, PAGE_HEIGHT - 6, index == 0 ? "start" : "end", place + curve.head());
-    }
-
-    private static void text(StringBuilder out, double x, double y, String anchor, String words) {
-        out.append("<text x=\"")
-                .append(Numbers.fixed(x, 1))
-                .append("\" y=\"")
-                .append(Numbers.fixed(y, 1))
-                .append("\" text-anchor=\"")
-                .append(anchor)
-                .append("\">")
-                .append(escape(words))
-                .append("</text>\n");
+        page.line(px, py, "stroke=\"black\" stroke-width=\"1.5\"", dash);
+        page.text(at, PAGE_HEIGHT - 6, anchor, place + curve.head());
     }
 
     private static String number(double value) {
         return Numbers.significant(value, 3);
-    }
-
-    private static String escape(String words) {
-        return words.replaceAll("\\p{Cntrl}", "?")
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;");
     }
 }

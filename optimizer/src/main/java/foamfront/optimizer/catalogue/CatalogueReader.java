@@ -6,6 +6,7 @@ import static foamfront.model.units.Dimension.NUMBER;
 import static foamfront.model.units.Dimension.PACE;
 import static foamfront.model.units.Dimension.TIME;
 
+import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Workshop;
 import foamfront.optimizer.faults.Fault;
@@ -42,6 +43,7 @@ public final class CatalogueReader {
             Column.of("power fittings price", MONEY),
             Column.of("strap price", MONEY),
             Column.of("band price", MONEY),
+            Column.of("harness price", MONEY),
             Column.of("cut rate", PACE),
             Column.of("fold rate", PACE),
             Column.of("glue rate", PACE),
@@ -49,6 +51,10 @@ public final class CatalogueReader {
             Column.of("part time", TIME),
             Column.of("fitting time", TIME),
             Column.of("allowance", NUMBER),
+            Column.of("part difficulty", NUMBER),
+            Column.of("fold difficulty", NUMBER),
+            Column.of("bevel difficulty", NUMBER),
+            Column.of("tool difficulty", NUMBER),
             Column.text("provenance"));
 
     /** Where a table's bytes come from; null where there is no such table. */
@@ -192,13 +198,19 @@ public final class CatalogueReader {
                     row.si("power fittings price"),
                     row.si("strap price"),
                     row.si("band price"),
+                    row.si("harness price"),
                     row.si("cut rate"),
                     row.si("fold rate"),
                     row.si("glue rate"),
                     row.si("tape rate"),
                     row.si("part time"),
                     row.si("fitting time"),
-                    row.si("allowance"));
+                    row.si("allowance"),
+                    new Difficulty(
+                            row.si("part difficulty"),
+                            row.si("fold difficulty"),
+                            row.si("bevel difficulty"),
+                            row.si("tool difficulty")));
         } catch (IllegalArgumentException e) {
             if (!found.any()) {
                 row.fault("", String.valueOf(e.getMessage()), "Correct the figure.");

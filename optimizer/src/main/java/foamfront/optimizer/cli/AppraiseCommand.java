@@ -4,6 +4,7 @@ import foamfront.model.appraisal.Appraisal;
 import foamfront.model.appraisal.Appraiser;
 import foamfront.model.factors.Factors;
 import foamfront.optimizer.front.Show;
+import foamfront.optimizer.pictures.AeroPictures;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -36,6 +37,12 @@ final class AppraiseCommand implements Callable<Integer> {
     @Option(names = "--json", description = "for programs: stable keys, SI units")
     private boolean json;
 
+    @Option(
+            names = "--svg",
+            paramLabel = "FOLDER",
+            description = "draws section polars, drag, trim and the lift along the wing there as well")
+    private @Nullable Path svg;
+
     AppraiseCommand(Console console) {
         this.console = console;
     }
@@ -48,6 +55,9 @@ final class AppraiseCommand implements Callable<Integer> {
                         judged.design(),
                         judged.study().mission(judged.catalogue().workshop()),
                         Factors.NOMINAL);
+        if (svg != null) {
+            Pictures.write(svg, AeroPictures.of(appraisal));
+        }
         if (json) {
             console.out().print(AppraisalJson.of(appraisal));
         } else {

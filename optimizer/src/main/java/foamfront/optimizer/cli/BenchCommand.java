@@ -17,9 +17,6 @@ import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.catalogue.MotorReading;
 import foamfront.optimizer.catalogue.MotorReadings;
-import foamfront.optimizer.runs.CannotWrite;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -142,7 +139,7 @@ final class BenchCommand implements Callable<Integer> {
         Sweep sweep = by == Sweep.Axis.AIRSPEED ? Sweep.byAirspeed(stand) : Sweep.byThrottle(stand, airspeed);
         Chart chart = Chart.of(sweep);
         if (svg != null) {
-            write(svg, chart.svg());
+            Pictures.write(svg, chart.svg());
         }
         if (json) {
             console.out().print(BenchJson.of(sweep));
@@ -202,14 +199,6 @@ final class BenchCommand implements Callable<Integer> {
             console.out().println();
             console.out().print(FitPage.note());
             console.out().print(guessed);
-        }
-    }
-
-    private static void write(Path file, String text) {
-        try {
-            Files.writeString(file, text, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new CannotWrite(file, e);
         }
     }
 }

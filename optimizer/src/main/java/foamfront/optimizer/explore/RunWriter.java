@@ -7,6 +7,7 @@ import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontJson;
 import foamfront.optimizer.front.FrontPage;
 import foamfront.optimizer.front.FrontTable;
+import foamfront.optimizer.front.Layout;
 import foamfront.optimizer.front.Row;
 import foamfront.optimizer.front.Show;
 import foamfront.optimizer.front.Table;
@@ -24,7 +25,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Writes what a run leaves behind, but for {@code run.json}, which only its caller can fill. */
@@ -123,8 +127,11 @@ public final class RunWriter {
                 "front.md",
                 front.isEmpty()
                         ? Explanation.markdown(study, found, show)
-                        : FrontPage.markdown(study.name(), front, found.byLayout(), show));
-        if (!found.byLayout().isEmpty()) {
+                        : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show)
+                                + Explanation.regionPart(study, found, show));
+        if (found.byLayout().isEmpty()) {
+            folder.remove("layouts.csv");
+        } else {
             folder.write("layouts.csv", layouts(found));
         }
         List<Row> rows = front.isEmpty() ? found.nearest() : found.numbered();
@@ -133,10 +140,16 @@ public final class RunWriter {
             String name = String.format(Locale.ROOT, "%03d.yaml", i + 1);
             designs.put(name, DesignWriter.write(rows.get(i).design()));
         }
-        folder.writeAll("designs", designs);
+        folder.replaceAll("designs", designs);
         if (!found.faults().isEmpty()) {
             folder.write("faults", "faults.txt", faults(found));
         }
+    }
+
+    private static SortedSet<String> openLayouts(Study study) {
+        return study.arrangements().possible().stream()
+                .map(Layout::words)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static String layouts(Found found) {

@@ -11,6 +11,7 @@ import foamfront.model.design.TailPlane;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingSection;
+import foamfront.model.design.WingShape;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.front.DesignColumns.Figure;
 import java.util.List;
@@ -24,6 +25,10 @@ final class DesignNumbers {
             wing("taper", Unit.RATIO, Planform::taper),
             wing("sweep", Unit.DEGREE, Planform::sweep),
             wing("dihedral", Unit.DEGREE, Planform::dihedral),
+            shape("outer dihedral", Unit.DEGREE, s -> Double.isNaN(s.bend()) ? Double.NaN : s.outerDihedral()),
+            shape("bend position", Unit.RATIO, WingShape::bend),
+            shape("cut-out depth", Unit.RATIO, s -> s.cutOutDepth() > 0 ? s.cutOutDepth() : Double.NaN),
+            shape("cut-out breadth", Unit.RATIO, WingShape::cutOutBreadth),
             wing("incidence", Unit.DEGREE, Planform::incidence),
             wing("tip incidence", Unit.DEGREE, Planform::tipIncidence),
             new Figure("section thickness", Unit.PERCENT, DesignNumbers::sectionThickness),
@@ -100,6 +105,14 @@ final class DesignNumbers {
 
     private static Figure wing(String words, Unit unit, ToDoubleFunction<Planform> of) {
         return new Figure(words, unit, design -> of.applyAsDouble(design.wing().planform()));
+    }
+
+    /** What only a wing with a bend or a cut-out has. */
+    private static Figure shape(String words, Unit unit, ToDoubleFunction<WingShape> of) {
+        return new Figure(
+                words,
+                unit,
+                design -> of.applyAsDouble(WingShape.of(design.wing().planform())));
     }
 
     private static Figure tail(String words, Unit unit, ToDoubleFunction<TailPlane> of) {

@@ -24,6 +24,7 @@ import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingKind;
 import foamfront.model.design.WingSection;
+import foamfront.model.design.WingShape;
 import foamfront.model.design.WingSpar;
 import foamfront.model.design.WorkshopRules;
 import foamfront.model.parts.Battery;
@@ -73,6 +74,19 @@ final class Builder {
                 builder.loads());
     }
 
+    /**
+     * Whether a wing bends along its span and has a piece cut out; where not, the places of either do not matter.
+     */
+    record Bent(boolean bends, boolean isCut) {}
+
+    static Bent bent(Genome genome, Expression said) {
+        Builder builder = new Builder(genome, said);
+        boolean flat = builder.layout.wing() == WingKind.DELTA;
+        return new Bent(
+                !flat && builder.of(DesignVariable.OUTER_DIHEDRAL) != builder.of(DesignVariable.DIHEDRAL),
+                !flat && builder.of(DesignVariable.CUT_OUT_DEPTH) > 0);
+    }
+
     private double of(DesignVariable variable) {
         return dimension[variable.ordinal()];
     }
@@ -87,15 +101,18 @@ final class Builder {
 
     private Wing wing() {
         double incidence = of(DesignVariable.INCIDENCE);
-        Planform planform = new Planform(
-                of(DesignVariable.SPAN),
+        boolean flat = layout.wing() == WingKind.DELTA;
+        WingShape shape = new WingShape(
                 of(DesignVariable.ROOT_CHORD),
                 of(DesignVariable.TAPER),
                 of(DesignVariable.SWEEP),
-                layout.wing() == WingKind.DELTA ? 0 : of(DesignVariable.DIHEDRAL),
-                incidence,
-                layout.wing() == WingKind.DELTA ? incidence : incidence - of(DesignVariable.WASHOUT),
-                List.of());
+                flat ? 0 : of(DesignVariable.DIHEDRAL),
+                of(DesignVariable.BEND_POSITION),
+                flat ? 0 : of(DesignVariable.OUTER_DIHEDRAL),
+                flat ? 0 : of(DesignVariable.CUT_OUT_DEPTH),
+                of(DesignVariable.CUT_OUT_BREADTH));
+        double tipIncidence = flat ? incidence : incidence - of(DesignVariable.WASHOUT);
+        Planform planform = shape.planform(of(DesignVariable.SPAN), incidence, tipIncidence);
         WingBuild build = new WingBuild(section(), layout.joint(), spar(), layout.holdDown(), layout.tips());
         double x =
                 wingX(of(DesignVariable.WING_POSITION), of(DesignVariable.BODY_LENGTH), genome.dimensions.increment());

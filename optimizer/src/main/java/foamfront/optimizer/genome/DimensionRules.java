@@ -38,6 +38,11 @@ final class DimensionRules {
         return grids.get(variable);
     }
 
+    /** Whether wings may bend along their span or have a piece cut out at a place of the study's choosing. */
+    boolean shapesWings() {
+        return grids.containsKey(DesignVariable.BEND_POSITION) || grids.containsKey(DesignVariable.CUT_OUT_BREADTH);
+    }
+
     double increment() {
         return increment;
     }

@@ -43,10 +43,32 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         }
         if (Genome.isDelta(kind(genome, Digit.WING))) {
             clear(DesignVariable.DIHEDRAL, DesignVariable.WASHOUT);
+            clear(DesignVariable.OUTER_DIHEDRAL, DesignVariable.BEND_POSITION);
+            clear(DesignVariable.CUT_OUT_DEPTH, DesignVariable.CUT_OUT_BREADTH);
+        }
+        if (genome.dimensions.shapesWings()) {
+            Builder.Bent bent = Builder.bent(genome, this);
+            if (!bent.bends()) {
+                clear(DesignVariable.BEND_POSITION);
+            }
+            if (!bent.isCut()) {
+                clear(DesignVariable.CUT_OUT_BREADTH);
+            }
         }
         Object body = kind(genome, Digit.BODY);
         if (body == BodyKind.PROFILE_BOARD) {
             clear(DesignVariable.BODY_WIDTH);
+        }
+        boolean hull = Genome.isHull(body);
+        boolean floats = Genome.isFloats(kind(genome, Digit.UNDERCARRIAGE));
+        if (!hull) {
+            clear(DesignVariable.STEP_POSITION);
+        }
+        if (!floats) {
+            clear(DesignVariable.FLOAT_LENGTH, DesignVariable.FLOAT_BEAM);
+        }
+        if (!hull && !floats) {
+            clear(DesignVariable.DEADRISE);
         }
         if (!Genome.hasBoom(body)) {
             clear(DesignVariable.POD_LENGTH);

@@ -5,6 +5,7 @@ import foamfront.model.design.Choice;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.Design;
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.TailKind;
@@ -49,6 +50,7 @@ public final class Genome {
     final DimensionRules dimensions;
     final List<Grid> masses = new ArrayList<>();
     private final List<WingKind> wings;
+    private final List<FlapKind> flaps;
 
     private final List<Variable> variables = new ArrayList<>();
     private final int[] ofDigit = filled(Digit.values().length);
@@ -63,6 +65,10 @@ public final class Genome {
         dimensions = new DimensionRules(study);
         wings = study.arrangements().wings().stream()
                 .map(WingChoice::kind)
+                .distinct()
+                .toList();
+        flaps = study.arrangements().controls().stream()
+                .map(ControlLayout::flaps)
                 .distinct()
                 .toList();
         for (PayloadItem load : study.payload()) {
@@ -131,12 +137,14 @@ public final class Genome {
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
-            case STEP_POSITION -> when(Digit.BODY, body -> body == BodyKind.BOAT_HULL);
-            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, gear -> gear == UndercarriageKind.FLOATS);
+            case STEP_POSITION -> when(Digit.BODY, Genome::isHull);
+            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, Genome::isFloats);
+            case DEADRISE -> whenWet();
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
             case POD_LENGTH -> when(Digit.BODY, Genome::hasBoom);
             case BODY_WIDTH -> when(Digit.BODY, body -> body != BodyKind.PROFILE_BOARD);
-            case DIHEDRAL, WASHOUT -> when(Digit.WING, wing -> !isDelta(wing));
+            case DIHEDRAL, OUTER_DIHEDRAL, BEND_POSITION, CUT_OUT_DEPTH, CUT_OUT_BREADTH, WASHOUT ->
+                when(Digit.WING, wing -> !isDelta(wing));
             case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
             case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));
             case TAIL_SPAN, TAIL_CHORD, TAIL_INCIDENCE, ELEVATOR_CHORD -> whenAny(Digit.TAIL, Genome::isTail);
@@ -167,6 +175,24 @@ public final class Genome {
         boolean repaired = layouts.options(Digit.TAIL).contains(TailKind.NONE)
                 && (wings.size() > 1 || layouts.levels(Digit.TAIL) > 1);
         return when == null || !repaired ? when : List.of();
+    }
+
+    /** The bottom of a hull or of floats; always active where a study opens both, as conditions are never alternatives. */
+    private @Nullable List<Condition> whenWet() {
+        List<Condition> hulls = when(Digit.BODY, Genome::isHull);
+        List<Condition> floats = when(Digit.UNDERCARRIAGE, Genome::isFloats);
+        if (hulls == null) {
+            return floats;
+        }
+        return floats == null ? hulls : List.of();
+    }
+
+    static boolean isHull(Object body) {
+        return body == BodyKind.BOAT_HULL;
+    }
+
+    static boolean isFloats(Object undercarriage) {
+        return undercarriage == UndercarriageKind.FLOATS;
     }
 
     static boolean hasWheels(Object undercarriage) {
@@ -321,18 +347,22 @@ public final class Genome {
         return genes;
     }
 
-    /** Number of kinds of wing, tail and power together. */
+    /** Number of kinds of wing, tail, power and flaps together. */
     public int niches() {
-        return wings.size() * layouts.levels(Digit.TAIL) * layouts.levels(Digit.POWER);
+        return wings.size() * layouts.levels(Digit.TAIL) * layouts.levels(Digit.POWER) * flaps.size();
     }
 
-    /** Kind of wing, tail and power of canonical values, as one index. */
+    /** Kind of wing, tail, power and flaps of canonical values, as one index. */
     public int niche(double[] canonical) {
         WingChoice choice = study.arrangements().wings().get(digit(canonical, Digit.WING));
         int wing = wings.indexOf(choice.kind());
         int tail = digit(canonical, Digit.TAIL);
         int power = digit(canonical, Digit.POWER);
-        return (wing * layouts.levels(Digit.TAIL) + tail) * layouts.levels(Digit.POWER) + power;
+        int flap = flaps.indexOf(study.arrangements()
+                .controls()
+                .get(digit(canonical, Digit.CONTROLS))
+                .flaps());
+        return ((wing * layouts.levels(Digit.TAIL) + tail) * layouts.levels(Digit.POWER) + power) * flaps.size() + flap;
     }
 
     private int digit(double[] values, Digit digit) {

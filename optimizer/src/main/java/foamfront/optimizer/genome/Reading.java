@@ -16,6 +16,7 @@ import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingSection;
+import foamfront.model.design.WingShape;
 import foamfront.model.design.WingSpar;
 import foamfront.model.parts.Part;
 import foamfront.optimizer.genome.LayoutGenes.Digit;
@@ -112,14 +113,19 @@ final class Reading {
 
     static double dimension(Design design, DesignVariable dimension) {
         Planform wing = design.wing().planform();
+        WingShape shape = WingShape.of(wing);
         TailPlane plane = plane(design);
         Fin fin = fin(design);
         return switch (dimension) {
             case SPAN -> wing.span();
-            case ROOT_CHORD -> wing.rootChord();
-            case TAPER -> wing.taper();
-            case SWEEP -> wing.sweep();
-            case DIHEDRAL -> wing.dihedral();
+            case ROOT_CHORD -> shape.rootChord();
+            case TAPER -> shape.taper();
+            case SWEEP -> shape.sweep();
+            case DIHEDRAL -> shape.dihedral();
+            case OUTER_DIHEDRAL -> shape.outerDihedral();
+            case BEND_POSITION -> stated(shape.bend(), dimension);
+            case CUT_OUT_DEPTH -> shape.cutOutDepth();
+            case CUT_OUT_BREADTH -> stated(shape.cutOutBreadth(), dimension);
             case WASHOUT -> wing.incidence() - wing.tipIncidence();
             case INCIDENCE -> wing.incidence();
             case SECTION_THICKNESS -> thickness(design.wing().build().section());
@@ -151,6 +157,11 @@ final class Reading {
             case ELEVATOR_CHORD -> design.controls().elevatorChord();
             case RUDDER_CHORD -> design.controls().rudderChord();
         };
+    }
+
+    /** Where nothing bends or is cut, the least that can be chosen. */
+    private static double stated(double value, DesignVariable dimension) {
+        return Double.isNaN(value) ? dimension.workshop().low() : value;
     }
 
     private static double deadrise(Design design) {

@@ -3,6 +3,7 @@ package foamfront.optimizer.runs;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
+import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Part;
@@ -161,6 +162,7 @@ public final class PartSheets {
         rate(heads, cells, "power fittings price [USD]", workshop.powerFittingsPrice());
         rate(heads, cells, "strap price [USD]", workshop.strapPrice());
         rate(heads, cells, "band price [USD]", workshop.bandPrice());
+        rate(heads, cells, "harness price [USD]", workshop.harnessPrice());
         rate(heads, cells, "cut rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.cutRate()));
         rate(heads, cells, "fold rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.foldRate()));
         rate(heads, cells, "glue rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.glueRate()));
@@ -168,6 +170,11 @@ public final class PartSheets {
         rate(heads, cells, "part time [min]", Unit.MINUTE.fromSi(workshop.partTime()));
         rate(heads, cells, "fitting time [min]", Unit.MINUTE.fromSi(workshop.fittingTime()));
         rate(heads, cells, "allowance [%]", Unit.PERCENT.fromSi(workshop.allowance()));
+        Difficulty points = workshop.difficulty();
+        rate(heads, cells, "part difficulty", points.part());
+        rate(heads, cells, "fold difficulty", points.fold());
+        rate(heads, cells, "bevel difficulty", points.bevel());
+        rate(heads, cells, "tool difficulty", points.tool());
         heads.add(Table.Column.text("provenance"));
         cells.add("invented for the demo");
         return new Table(heads, List.of(cells));

@@ -1,5 +1,7 @@
 package foamfront.optimizer.study;
 
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Crossing;
 import foamfront.model.design.Arrangement;
 import foamfront.model.design.Body;
 import foamfront.model.design.BodyKind;
@@ -98,6 +100,12 @@ public final class DesignReader {
             if (refusal != null) {
                 faults.add(
                         mapping.line(), 0, "", "this layout cannot be built: " + refusal, "Change one of the choices.");
+            } else {
+                String crossing = Crossing.of(Airframe.of(design));
+                if (crossing != null) {
+                    faults.add(
+                            mapping.line(), 0, "", crossing, "Move it clear: change its x or z, or what it stands in.");
+                }
             }
         }
         faults.stopIfAny();

@@ -36,10 +36,14 @@ final class StockReader {
         }
         P part = Catalogue.find(parts, text);
         if (part == null) {
-            String shown = text.length() > 40 ? text.substring(0, 37) + "..." : text;
-            name.fault("the catalogue has no " + kind + " '" + shown + "'", Catalogue.advice(parts, text, kind));
+            unknown(name, text, kind, Catalogue.advice(parts, text, kind));
         }
         return part;
+    }
+
+    static void unknown(Value name, String text, String kind, String advice) {
+        String shown = text.length() > 40 ? text.substring(0, 37) + "..." : text;
+        name.fault("the catalogue has no " + kind + " '" + shown + "'", advice);
     }
 
     /** The parts named, in the catalogue's order, packs in parallel last; all where the study names none. */

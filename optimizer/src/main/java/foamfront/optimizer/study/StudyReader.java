@@ -6,9 +6,7 @@ import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Launch;
 import foamfront.model.mission.Measure;
-import foamfront.model.mission.Owned;
 import foamfront.model.mission.Site;
-import foamfront.model.parts.Part;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.Range;
@@ -18,9 +16,11 @@ import foamfront.optimizer.faults.Faults;
 import foamfront.optimizer.faults.StudyException;
 import foamfront.optimizer.yaml.Fields;
 import foamfront.optimizer.yaml.Key;
+import foamfront.optimizer.yaml.KeyTable;
 import foamfront.optimizer.yaml.Value;
 import foamfront.optimizer.yaml.Yaml;
 import foamfront.optimizer.yaml.YamlReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -82,7 +82,8 @@ public final class StudyReader {
         Stock stock = StockReader.read(file, catalogue);
         Map<DesignVariable, Range> vary = vary(file, increment);
         Map<DesignVariable, Double> fixed = fixed(file, vary);
-        List<Bound> limits = limits(file);
+        List<Bound> limits = limits(file.fields(StudyKeys.MUST_KEY), StudyKeys.MUST, "the study's own");
+        List<Aim> aims = aims(file);
         Study study = new Study(
                 file.text(StudyKeys.STUDY, "unnamed"),
                 file.text(StudyKeys.ABOUT, ""),
@@ -93,9 +94,10 @@ public final class StudyReader {
                 vary,
                 fixed,
                 stock,
-                drawer(file, catalogue),
+                DrawerReader.read(file, catalogue),
                 limits,
-                aims(file),
+                aims,
+                prefer(file.fields(StudyKeys.PREFER_KEY), aims),
                 file.choice(StudyKeys.SHOW_IN, ShowIn.values(), ShowIn.METRIC),
                 increment,
                 search(file.fields(StudyKeys.SEARCH_KEY)),
@@ -178,37 +180,43 @@ public final class StudyReader {
         return VARIABLES.get(keys.indexOf(key));
     }
 
-    private static List<Owned> drawer(Fields file, Catalogue catalogue) {
-        List<Owned> drawer = new ArrayList<>();
-        List<Part> all = catalogue.parts();
-        for (Value item : file.items(StudyKeys.DRAWER)) {
-            Fields fields = item.isMapping() ? item.fields(StudyKeys.OWNED) : null;
-            Value name = fields == null ? item : fields.value(StudyKeys.PART);
-            Part part = name == null ? null : StockReader.part(name, all, "part");
-            if (part != null) {
-                int count = fields == null ? 1 : (int) fields.whole(StudyKeys.COUNT, 1);
-                if (drawer.stream().anyMatch(owned -> owned.part().equals(part.name()))) {
-                    item.fault("'" + part.name() + "' is listed twice", "List it once, with its count.");
-                } else {
-                    drawer.add(new Owned(part.name(), count));
-                }
-            }
-        }
-        return drawer;
+    /**
+     * The region of interest as an option says it, {@code endurance: at least 12 min}.
+     *
+     * @param source names it in messages
+     * @param aims of the study
+     */
+    public static List<Bound> prefer(String source, String text, List<Aim> aims) {
+        Faults faults = new Faults(source);
+        Yaml.Mapping mapping = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), faults);
+        List<Bound> prefer =
+                mapping == null ? List.of() : prefer(new Fields(mapping, StudyKeys.PREFER, "", faults), aims);
+        faults.stopIfAny();
+        return prefer;
     }
 
-    private static List<Bound> limits(Fields file) {
+    private static List<Bound> prefer(@Nullable Fields fields, List<Aim> aims) {
+        List<Bound> prefer = limits(fields, StudyKeys.PREFER, "preferred");
+        for (Bound bound : prefer) {
+            if (fields != null && aims.stream().noneMatch(aim -> aim.measure() == bound.measure())) {
+                Key key = StudyKeys.PREFER.keys().get(bound.measure().ordinal());
+                fields.fault(key, "it is not aimed at", "Put it under must, or name it under aim too.");
+            }
+        }
+        return prefer;
+    }
+
+    private static List<Bound> limits(@Nullable Fields fields, KeyTable table, String reason) {
         List<Bound> limits = new ArrayList<>();
-        Fields fields = file.fields(StudyKeys.MUST_KEY);
         if (fields == null) {
             return limits;
         }
-        for (Key key : fields.present(StudyKeys.MUST)) {
-            Measure measure = MEASURES.get(StudyKeys.MUST.keys().indexOf(key));
+        for (Key key : fields.present(table)) {
+            Measure measure = MEASURES.get(table.keys().indexOf(key));
             Value value = fields.value(key);
             Range range = value == null ? null : value.limit(measure.unit().dimension(), measure.unit());
             if (range != null) {
-                limits.add(new Bound(measure, range.low(), range.high(), "the study's own"));
+                limits.add(new Bound(measure, range.low(), range.high(), reason));
             }
         }
         return limits;

@@ -123,7 +123,7 @@ class BenchCommandTest {
                         .parse(plot.toFile())
                         .getElementsByTagName("polyline")
                         .getLength())
-                .isEqualTo(2);
+                .isEqualTo(3);
     }
 
     /** 10x4.7 slow flyer, C_T at rest 0.1299 and C_P 0.0531 at 6528 rpm (UIUC Propeller Database, volume 1). */

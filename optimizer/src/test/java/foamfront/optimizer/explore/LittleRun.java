@@ -46,7 +46,7 @@ final class LittleRun {
         for (int k = 0; k < 3; k++) {
             designs.put("00" + k + ".yaml", outcome.front().get(k).evaluation() + "\n");
         }
-        folder.writeAll("designs", designs);
+        folder.replaceAll("designs", designs);
         folder.seal();
         return loaded == null ? List.of() : loaded.remarks();
     }

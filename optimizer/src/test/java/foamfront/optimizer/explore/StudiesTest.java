@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import foamfront.optimizer.front.FrontTable;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The club's studies as shipped, each at its own budget and seed. */
@@ -12,14 +13,20 @@ class StudiesTest {
     private static final int ENOUGH = 20;
 
     @ParameterizedTest
-    @ValueSource(strings = {"school-trainer", "lapwing-camera", "dyke-glider", "marsh-dart", "gravel-pit-amphibian"})
-    void givesAFrontToChooseFromAndTheSameBytesOnFiveThreads(String name) {
+    @MethodSource("foamfront.optimizer.explore.Shipped#names")
+    void givesAFrontToChooseFrom(String name) {
         Found found = Shipped.found(name);
         assertThat(found.faultCount()).isZero();
         assertThat(found.front().rows())
                 .hasSizeGreaterThanOrEqualTo(ENOUGH)
                 .allSatisfy(row -> assertThat(row.limits()).allMatch(check -> check.holds()));
-        assertThat(csv(Shipped.explore(Shipped.study(name), 5))).isEqualTo(csv(found));
+    }
+
+    /** All thirteen do so at a small budget in {@link FrozenFrontsTest}. */
+    @ParameterizedTest
+    @ValueSource(strings = {"school-trainer", "dyke-glider", "marsh-dart", "gravel-pit-amphibian"})
+    void givesTheSameBytesOnFiveThreads(String name) {
+        assertThat(csv(Shipped.explore(Shipped.study(name), 5))).isEqualTo(csv(Shipped.found(name)));
     }
 
     private static String csv(Found found) {

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,7 +87,7 @@ class TablesTest {
             JsonNode json = new ObjectMapper().readTree(FrontJson.of(name, front, 1));
             assertThat(json.get("study").asText()).isEqualTo(name);
             assertThat(json.at("/rows/0/name").asText()).isEqualTo(name);
-            String page = FrontPage.markdown(name, front, Map.of(), Show.METRIC);
+            String page = FrontPage.markdown(name, front, Map.of(), Set.of(), Show.METRIC);
             assertThat(page.lines().findFirst())
                     .hasValueSatisfying(line -> assertThat(line)
                             .startsWith("# ")

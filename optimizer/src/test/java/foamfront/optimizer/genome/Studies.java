@@ -47,6 +47,7 @@ import foamfront.optimizer.study.ShowIn;
 import foamfront.optimizer.study.Stock;
 import foamfront.optimizer.study.Study;
 import foamfront.optimizer.study.WingChoice;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
@@ -59,6 +60,38 @@ public final class Studies {
     /** Every kind the model computes, several dimensions and a searched load. */
     public static Study wide() {
         return study("wide study", "5 mm", "900 mm to 1300 mm", "150 mm to 250 mm");
+    }
+
+    /** The same with wings that bend along their span and have their centre cut out. */
+    public static Study bent() {
+        Study wide = wide();
+        Map<DesignVariable, Range> vary = new EnumMap<>(DesignVariable.class);
+        vary.putAll(wide.vary());
+        vary.put(DesignVariable.OUTER_DIHEDRAL, Quantities.range("-5 deg to 20 deg", Dimension.ANGLE));
+        vary.put(DesignVariable.BEND_POSITION, new Range(0.2, 0.7));
+        vary.put(DesignVariable.CUT_OUT_DEPTH, new Range(0, 0.4));
+        vary.put(DesignVariable.CUT_OUT_BREADTH, new Range(0.1, 0.4));
+        vary.put(DesignVariable.SWEEP, Quantities.range("-5 deg to 25 deg", Dimension.ANGLE));
+        return new Study(
+                "bent wings",
+                wide.about(),
+                wide.site(),
+                wide.payload(),
+                wide.carSpace(),
+                wide.arrangements(),
+                vary,
+                wide.fixed(),
+                wide.stock(),
+                wide.drawer(),
+                wide.limits(),
+                wide.aims(),
+                wide.prefer(),
+                wide.showIn(),
+                wide.increment(),
+                wide.search(),
+                null,
+                null,
+                "01");
     }
 
     /** The same ranges of span and chord as any text that {@link Quantities} reads. */
@@ -115,6 +148,7 @@ public final class Studies {
                         new Aim(Measure.PAYLOAD, true),
                         new Aim(Measure.ENDURANCE, true),
                         new Aim(Measure.BUILD_COST, false)),
+                List.of(),
                 ShowIn.METRIC,
                 Quantities.parse(increment, Dimension.LENGTH),
                 new SearchSettings(1000, 7, 100),

@@ -255,6 +255,11 @@ class DesignReaderTest {
         assertRefused(SHORT + "controls: {rudder: no}\n", "needs ailerons or a rudder");
         assertRefused(SHORT + "controls: {elevator: no}\n", "design.yaml:3  controls.elevator: an aeroplane needs");
         assertRefused(SHORT + "undercarriage: {wheel: 65 mm}\n", "has no wheel");
+        assertRefused(SHORT + "wing: {span: 0 mm}\n", "design.yaml:3  wing.span: 0 mm");
+        assertRefused(SHORT + "wing: {root chord: NaN}\n", "design.yaml:3  wing.root chord:");
+        String tail = "tail: {x: 250 mm, z: 35 mm}\n";
+        assertRefused(SHORT + "wing: {leading edge: {x: 225 mm, z: 35 mm}}\n" + tail, "the tail stands in the wing");
+        assertRefused(SHORT + "wing: {kind: biplane, gap: 20 mm}\n", "the upper wing stands in the wing");
         assertRefused("", "the file is empty");
     }
 

@@ -122,6 +122,24 @@ class StudyReaderTest {
         assertThat(study.startFrom()).isEqualTo("dyke-runner.yaml");
     }
 
+    @Test
+    void aDrawerHoldsSinglePacksAndSmallThingsToo() {
+        Study study = Fixtures.study(EVERY_KEY.replace(
+                "[receiver 6ch, {part: servo 9 g, count: 4}]",
+                "[{part: 2 x 3S 2200, count: 2}, Battery-strap, {part: \"horns, pushrods and leads\", count: 6}]"));
+
+        assertThat(study.drawer())
+                .containsExactly(
+                        new Owned("3S 2200", 4),
+                        new Owned("battery strap", 1),
+                        new Owned("horns, pushrods and leads", 6));
+        assertThat(Fixtures.refusal(EVERY_KEY.replace("[receiver 6ch, {part", "[3S 2200, 2 x 3S 2200, {part")))
+                .contains("'3S 2200' is listed twice");
+        assertThat(Fixtures.refusal(EVERY_KEY.replace("[receiver 6ch, {part", "[battery strip, {part")))
+                .contains("the catalogue has no part 'battery strip'")
+                .contains("Did you mean 'battery strap'");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"de-DE", "tr-TR", "ar-EG"})
     void theCountryMakesNoDifference(String tag) {
