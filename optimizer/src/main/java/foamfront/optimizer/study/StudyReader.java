@@ -101,7 +101,7 @@ public final class StudyReader {
                 file.choice(StudyKeys.SHOW_IN, ShowIn.values(), ShowIn.METRIC),
                 increment,
                 search(file.fields(StudyKeys.SEARCH_KEY)),
-                keep(file.fields(StudyKeys.KEEP_FROM)),
+                ClubReader.keep(file.fields(StudyKeys.KEEP_FROM)),
                 file.has(StudyKeys.START_FROM) ? file.text(StudyKeys.START_FROM, "") : null,
                 digest);
         Contradictions.check(study, file);
@@ -270,19 +270,5 @@ public final class StudyReader {
                         (int) search.whole(StudyKeys.POPULATION, SEARCH.population()),
                         search.quantity(StudyKeys.TIME, SEARCH.time()),
                         search.quantity(StudyKeys.STALL, SEARCH.stall()));
-    }
-
-    private static @Nullable KeepFrom keep(@Nullable Fields keep) {
-        if (keep == null) {
-            return null;
-        }
-        List<String> parts = new ArrayList<>();
-        for (Value item : keep.items(StudyKeys.KEEP_PARTS)) {
-            String part = item.word(DesignKeys.FILE.names(), "part of a design file");
-            if (part != null) {
-                parts.add(part);
-            }
-        }
-        return new KeepFrom(keep.text(StudyKeys.KEEP_DESIGN, ""), parts);
     }
 }
