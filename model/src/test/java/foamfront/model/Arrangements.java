@@ -55,7 +55,8 @@ public final class Arrangements {
         all.put("floats", Records.with(trainer, "undercarriage", new Undercarriage.Floats(0.6, 0.10, 0.26)));
         all.put("hull", hull(trainer));
         all.put("pusher", Records.with(trainer, "power", new Power.Pusher(Samples.plant())));
-        all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2)));
+        all.put("countering twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2, true)));
+        all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2, false)));
         all.put("fan", fan(trainer));
         all.put("glider", glider(trainer));
         all.put("biplane", biplane(trainer));

@@ -113,7 +113,7 @@ class SpiralExternalTest {
     @ParameterizedTest(name = "C_l-beta per dihedral {0}")
     @ValueSource(strings = {"0.701 0.4264", "0.8515 0.5233", "0.8095 0.4866", "0.955 0.5914", "0.901 0.5438"})
     void aStraightWingsEffectiveDihedralIsItsOwn(String derivatives) {
-        String[] pair = derivatives.split(" ", 2);
+        String[] pair = derivatives.split(" ", -1);
         double perDihedral = -Double.parseDouble(pair[0]);
         double damping = -Double.parseDouble(pair[1]);
         assertThat(Handling.effectiveDihedral(0.1 * perDihedral, damping)).isCloseTo(0.1, within(0.1 * RATIO));
