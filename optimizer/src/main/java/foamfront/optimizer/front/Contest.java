@@ -85,8 +85,8 @@ final class Contest {
         columns.add(Table.Column.text(head));
         columns.add(Table.Column.number("rows of the front"));
         front.aims()
-                .forEach(aim -> columns.add(
-                        Table.Column.number((aim.most() ? "most " : "least ") + show.head(aim.measure()))));
+                .forEach(aim ->
+                        columns.add(Table.Column.number((aim.most() ? "most " : "least ") + show.head(aim.measure()))));
         List<List<String>> lines = new ArrayList<>();
         groups(rows, group).forEach((name, members) -> {
             List<String> cells = new ArrayList<>();
@@ -171,8 +171,8 @@ final class Contest {
 
     private static Map<String, List<Row>> groups(List<Row> rows, Function<Row, String> group) {
         Map<String, List<Row>> groups = new TreeMap<>();
-        rows.forEach(row ->
-                groups.computeIfAbsent(group.apply(row), name -> new ArrayList<>()).add(row));
+        rows.forEach(row -> groups.computeIfAbsent(group.apply(row), name -> new ArrayList<>())
+                .add(row));
         return groups;
     }
 }

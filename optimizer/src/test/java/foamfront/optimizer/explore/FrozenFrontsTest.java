@@ -30,7 +30,8 @@ import org.junit.jupiter.api.Test;
 class FrozenFrontsTest {
     private static final int BUDGET = 6000;
     private static final int THREADS = 5;
-    private static final Path TABLE = Path.of("src", "test", "resources", "foamfront", "optimizer", "explore", "frozen.csv");
+    private static final Path TABLE =
+            Path.of("src", "test", "resources", "foamfront", "optimizer", "explore", "frozen.csv");
     private static final String HEAD = "# Our own earlier output, no evidence of truth: fronts at " + BUDGET
             + " designs tried, and designs appraised. Rewritten by ./test --accept-validation\n"
             + "file,tried,feasible,rows,digest\n";
@@ -53,22 +54,24 @@ class FrozenFrontsTest {
 
     @Test
     void everyRoleOfTheClubIsAmongThem() throws IOException {
-        assertThat(files()).map(file -> file.getFileName().toString()).containsAll(Shipped.NAMES.stream()
-                .map(name -> name + ".yaml")
-                .toList());
+        assertThat(files())
+                .map(file -> file.getFileName().toString())
+                .containsAll(Shipped.NAMES.stream().map(name -> name + ".yaml").toList());
     }
 
     private static List<Path> files() throws IOException {
         try (Stream<Path> tree = Files.walk(Shipped.FOLDER)) {
-            return tree.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            return tree.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
     }
 
     private static String study(Path file) throws IOException {
         Study study = StudyReader.read(file);
         Task task = Task.of(Shipped.kept(study, file), Shipped.WORKSHOP);
-        Found found = Exploration.run(
-                task, List.of(), BUDGET, study.search().seed(), THREADS, Listener.NONE, () -> false);
+        Found found =
+                Exploration.run(task, List.of(), BUDGET, study.search().seed(), THREADS, Listener.NONE, () -> false);
         assertThat(found.faultCount()).as(study.name()).isZero();
         List<Row> rows = found.front().isEmpty() ? found.nearest() : found.numbered();
         StringBuilder text = new StringBuilder();

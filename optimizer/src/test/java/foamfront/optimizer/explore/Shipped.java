@@ -59,7 +59,8 @@ final class Shipped {
                 ? study
                 : Kept.apply(
                         study,
-                        DesignReader.read(file.resolveSibling(keep.design()), CATALOGUE).design(),
+                        DesignReader.read(file.resolveSibling(keep.design()), CATALOGUE)
+                                .design(),
                         keep.parts());
     }
 

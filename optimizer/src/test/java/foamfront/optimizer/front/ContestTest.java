@@ -19,7 +19,9 @@ class ContestTest {
 
     private static String page() {
         List<Row> rows = List.of(
-                Rows.row(ONE, 0.1, 1200, 50), Rows.row(ONE, 0.3, 900, 60), Rows.row(OTHER, 0.1, 1500, 80),
+                Rows.row(ONE, 0.1, 1200, 50),
+                Rows.row(ONE, 0.3, 900, 60),
+                Rows.row(OTHER, 0.1, 1500, 80),
                 Rows.row(OTHER, 0.2, 600, 40));
         Front front = Front.of(Rows.AIMS, rows);
         return new Contest(front, Front.byLayout(Rows.AIMS, rows), Set.of(Layout.words(ONE), "kite"), Show.METRIC)
