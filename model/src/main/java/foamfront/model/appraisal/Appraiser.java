@@ -20,32 +20,28 @@ public final class Appraiser {
         this.asked = asked.toArray(new Measure[0]);
     }
 
-    /** Measures asked for and violation, by stages that stop at the first whose limits fail. */
+    /** Measures asked for and how far limits are missed. */
     public Score score(Design design, Mission mission, Factors factors) {
         Workbench w = begin(design, mission, factors);
-        double violation = 0;
-        for (int stage = 0; stage < Stages.count(); stage++) {
-            Stages.at(stage).run(w);
-            violation = w.violation();
-            if (violation > 0) {
-                violation += Score.STAGE * (Stages.count() - 1 - stage);
-                break;
-            }
-        }
+        runAll(w);
         double[] values = new double[asked.length];
         for (int i = 0; i < asked.length; i++) {
             values[i] = w.get(asked[i]);
         }
-        return new Score(values, violation);
+        return new Score(values, w.excesses());
     }
 
-    /** Everything, with sentences; all stages run whatever fails. */
+    /** Everything, with sentences. */
     public Appraisal appraise(Design design, Mission mission, Factors factors) {
         Workbench w = begin(design, mission, factors);
-        for (int stage = 0; stage < Stages.count(); stage++) {
-            Stages.at(stage).run(w);
-        }
+        runAll(w);
         return Findings.of(w);
+    }
+
+    private static void runAll(Workbench w) {
+        for (int stage = 0; stage < Stages.count(); stage++) {
+            w.run(stage);
+        }
     }
 
     private Workbench begin(Design design, Mission mission, Factors factors) {

@@ -5,6 +5,7 @@ import foamfront.model.design.Load;
 import foamfront.model.design.Power;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /** What can hurt someone with a particular design, besides what every powered model asks; local rules decide. */
 public enum Caution {
@@ -42,10 +43,15 @@ public enum Caution {
                 .toList();
     }
 
+    /** What needs a clear view, or is called a camera. */
+    private static boolean camera(Load load) {
+        return load.view() > 0 || load.name().toLowerCase(Locale.ROOT).contains("camera");
+    }
+
     private boolean concerns(Design design) {
         return switch (this) {
             case RELEASE -> design.loads().stream().anyMatch(Load::released);
-            case CAMERA -> design.loads().stream().anyMatch(load -> load.view() > 0);
+            case CAMERA -> design.loads().stream().anyMatch(Caution::camera);
             case FAN -> design.power() instanceof Power.DuctedFan;
             case PUSHER_THROW -> design.power() instanceof Power.Pusher && design.thrown();
             case WATER -> design.floats();

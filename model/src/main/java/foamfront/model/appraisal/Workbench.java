@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 final class Workbench {
     private static final int MEASURES = Measure.values().length;
 
-    /** No single limit may outweigh a stage. */
+    /** No single limit may outweigh all others. */
     private static final double MOST = 3;
 
     final LiftingSystem lifting = new LiftingSystem(Resolution.DEFAULT);
@@ -43,14 +43,19 @@ final class Workbench {
     final SheetNester nester = new SheetNester();
     final double[] values = new double[MEASURES];
 
-    /** Whether a measure has been set, or does not apply to this design. */
-    private final boolean[] known = new boolean[MEASURES];
+    /** Not set. */
+    private static final int UNKNOWN = -1;
+
+    /** The stage that set a measure, and whether it does not apply to this design. */
+    private final int[] known = new int[MEASURES];
 
     private final boolean[] inapplicable = new boolean[MEASURES];
 
     private @Nullable PowerTrain train;
     private @Nullable Mission airOf;
     private Atmosphere air = Atmosphere.standard(0);
+
+    private int stage;
 
     // Set in beginning and by the stages in their order.
     Design design;
@@ -88,8 +93,15 @@ final class Workbench {
             air = Atmosphere.at(mission.site().elevation(), mission.site().temperature());
         }
         Arrays.fill(values, Double.NaN);
-        Arrays.fill(known, false);
+        Arrays.fill(known, UNKNOWN);
+        stage = 0;
         Arrays.fill(inapplicable, false);
+    }
+
+    /** Runs a stage; what it sets is its own. */
+    void run(int stage) {
+        this.stage = stage;
+        Stages.at(stage).run(this);
     }
 
     Atmosphere air() {
@@ -110,13 +122,13 @@ final class Workbench {
 
     void set(Measure measure, double value) {
         values[measure.ordinal()] = value;
-        known[measure.ordinal()] = true;
+        known[measure.ordinal()] = stage;
     }
 
     /** Says that the design cannot have this measure: no take-off without wheels. */
     void rule(Measure measure) {
         inapplicable[measure.ordinal()] = true;
-        known[measure.ordinal()] = false;
+        known[measure.ordinal()] = UNKNOWN;
     }
 
     double get(Measure measure) {
@@ -132,17 +144,17 @@ final class Workbench {
         return mission.limits().of(design.tail() instanceof Tail.None);
     }
 
-    /** Sum of violations of the limits whose measures are known by now. */
-    double violation() {
-        double sum = 0;
+    /** The violations of the limits whose measures are known by now, summed by the stage that set the measure. */
+    double[] excesses() {
+        double[] sums = new double[Stages.count()];
         List<Bound> bounds = bounds();
         for (int i = 0; i < bounds.size(); i++) {
             Bound bound = bounds.get(i);
             int at = bound.measure().ordinal();
-            if (known[at]) {
-                sum += Math.min(MOST, bound.violation(values[at]));
+            if (known[at] != UNKNOWN) {
+                sums[known[at]] += Math.min(MOST, bound.violation(values[at]));
             }
         }
-        return sum;
+        return sums;
     }
 }

@@ -3,6 +3,8 @@ package foamfront.model.aero;
 import foamfront.model.airframe.Surface;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,12 +27,12 @@ class HorseshoeExternalTest {
         Surface wing = TestWings.wing(6, 1, 0);
         double s = 0.5 * wing.span();
         Lattice lattice = new Lattice(resolution, 1);
-        lattice.fill(java.util.List.of(wing), TestWings.PLATE, 1);
+        lattice.fill(List.of(wing), TestWings.PLATE, 1);
         Influence influence = new Influence(resolution, lattice, lattice.strips);
         double[] matrix = new double[lattice.strips * lattice.strips];
         influence.fill(matrix, lattice.strips, new double[lattice.strips * lattice.strips], lattice.strips);
         double[] unit = new double[lattice.strips];
-        java.util.Arrays.fill(unit, 1);
+        Arrays.fill(unit, 1);
         double ours = -influence.upwash(unit, 0, 1, x * s, 0, 0) * s;
         HORSESHOE.value(String.format(Locale.ROOT, "w s / Γ at x/s = %.1f", x), published, ours, EXACT, "");
     }

@@ -74,7 +74,7 @@ class AppraisalRelationsLawsTest {
     void thrustIsDragAtTheTopSpeed(long seed) {
         Workbench bench = new Workbench(Arrangements.near(seed), MISSION, Factors.NOMINAL);
         for (int stage = 0; stage < Stages.count(); stage++) {
-            Stages.at(stage).run(bench);
+            bench.run(stage);
         }
         double top = bench.performance.fullThrottle().topSpeed();
         if (top > 0) {
@@ -89,7 +89,7 @@ class AppraisalRelationsLawsTest {
     void everyReportedPointIsInEquilibrium(long seed) {
         Workbench bench = new Workbench(Arrangements.near(seed), MISSION, Factors.NOMINAL);
         for (int stage = 0; stage < Stages.count(); stage++) {
-            Stages.at(stage).run(bench);
+            bench.run(stage);
         }
         double weight = bench.flight.weight();
         double area = bench.flight.referenceArea();

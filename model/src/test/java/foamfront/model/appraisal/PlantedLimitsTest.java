@@ -93,7 +93,7 @@ class PlantedLimitsTest {
     private static Workbench run(Planting.Case found) {
         Workbench bench = new Workbench(found.design(), found.mission(), Factors.NOMINAL);
         for (int stage = 0; stage < Stages.count(); stage++) {
-            Stages.at(stage).run(bench);
+            bench.run(stage);
         }
         return bench;
     }

@@ -214,7 +214,7 @@ class SingleLimitTest {
             w.begin(sample.design, sample.mission, sample.factors);
         }
         for (int stage = 0; stage < Stages.count(); stage++) {
-            Stages.at(stage).run(w);
+            w.run(stage);
         }
         return w;
     }

@@ -50,7 +50,7 @@ class WideDesignsTest {
             try {
                 bench.begin(design, Samples.mission(), Factors.NOMINAL);
                 for (int stage = 0; stage < Stages.count(); stage++) {
-                    Stages.at(stage).run(bench);
+                    bench.run(stage);
                 }
                 unnumbered(bench, design, faults);
             } catch (IllegalArgumentException

@@ -1,6 +1,7 @@
 package foamfront.optimizer.cli;
 
 import foamfront.model.appraisal.Appraisal;
+import foamfront.model.appraisal.Caveat;
 import foamfront.model.appraisal.LiftingSummary;
 import foamfront.model.appraisal.LimitCheck;
 import foamfront.model.appraisal.PolarPoint;
@@ -270,8 +271,23 @@ final class AppraisalText {
                 .caveats()
                 .forEach(caveat ->
                         out.append("Note: ").append(capital(caveat.sentence())).append(".\n"));
-        Sentences.cautions(List.of(row.design()))
+        if (row.caveats().contains(Caveat.NEAR_250_GRAMS)) {
+            threshold();
+        }
+        Sentences.cautions(List.of(row.design()), true)
                 .forEach(caution -> out.append(caution).append('\n'));
+    }
+
+    /** The mass at which many countries draw a line, beside the band in which the built model will lie. */
+    private void threshold() {
+        double mass = appraisal.balance().mass();
+        out.append("Four builds of five will weigh ")
+                .append(show.number(Measure.MASS, mass - appraisal.massSpread()))
+                .append(" to ")
+                .append(show.quantity(Measure.MASS, mass + appraisal.massSpread()))
+                .append("; the line is at ")
+                .append(show.quantity(Measure.MASS, 0.25))
+                .append(", so weigh it before you rely on either side. Local rules decide.\n");
     }
 
     private static String capital(String sentence) {

@@ -5,6 +5,7 @@ import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
+import foamfront.optimizer.study.ClubEntry;
 import foamfront.optimizer.study.DesignFile;
 import foamfront.optimizer.study.DesignReader;
 import foamfront.optimizer.study.Study;
@@ -33,8 +34,11 @@ final class Arguments {
      * A design and what it is judged by.
      *
      * @param study its run's, or one that asks for nothing
+     * @param file it was read from
+     * @param ofRun whether a run left it
+     * @param club what its file says of its place in the club
      */
-    record Judged(Design design, Study study, Catalogue catalogue) {}
+    record Judged(Design design, Study study, Catalogue catalogue, Path file, boolean ofRun, ClubEntry club) {}
 
     static void within(String option, long value, long low, long high) {
         if (value < low || value > high) {
@@ -96,13 +100,15 @@ final class Arguments {
                 : CatalogueReader.beside(file);
         DesignFile read = DesignReader.read(file, catalogue);
         if (study != null) {
-            return new Judged(read.design(), StudyReader.read(study), catalogue);
+            return new Judged(read.design(), StudyReader.read(study), catalogue, file, run != null, read.club());
         }
         if (run != null) {
-            return new Judged(read.design(), StudyReader.read(run.resolve("study.yaml"), catalogue), catalogue);
+            Study asked = StudyReader.read(run.resolve("study.yaml"), catalogue);
+            return new Judged(read.design(), asked, catalogue, file, true, read.club());
         }
         byte[] nothing = NOTHING_ASKED.getBytes(StandardCharsets.UTF_8);
-        return new Judged(read.design(), StudyReader.read("no study", nothing, catalogue), catalogue);
+        Study nobody = StudyReader.read("no study", nothing, catalogue);
+        return new Judged(read.design(), nobody, catalogue, file, false, read.club());
     }
 
     /** The run that a design lies in; null for a design elsewhere. */

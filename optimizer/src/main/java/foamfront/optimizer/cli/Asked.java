@@ -1,6 +1,7 @@
 package foamfront.optimizer.cli;
 
 import foamfront.model.design.Design;
+import foamfront.model.mission.Bound;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.explore.Task;
@@ -64,6 +65,12 @@ record Asked(
             texts.put(START, Arguments.text(startFile));
         }
         return new Asked(asRead, Arguments.text(file), catalogue, texts, starts, Task.of(study, catalogue.workshop()));
+    }
+
+    /** The same with another region of interest. */
+    Asked preferring(List<Bound> region) {
+        Study study = task.study().preferring(region);
+        return new Asked(asRead, text, catalogue, texts, starts, Task.of(study, catalogue.workshop()));
     }
 
     String designsDigest() {

@@ -46,6 +46,7 @@ final class Cli {
                 .addSubcommand(new ExploreCommand(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new AppraiseCommand(console))
+                .addSubcommand(new LineUpCommand(console))
                 .addSubcommand(new BenchCommand(console))
                 .addSubcommand(new PartsCommand(console))
                 .addSubcommand(new CommandLine.HelpCommand())

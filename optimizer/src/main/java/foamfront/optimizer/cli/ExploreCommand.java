@@ -1,5 +1,6 @@
 package foamfront.optimizer.cli;
 
+import foamfront.model.mission.Bound;
 import foamfront.model.units.Dimension;
 import foamfront.optimizer.explore.Explanation;
 import foamfront.optimizer.explore.Exploration;
@@ -22,6 +23,7 @@ import foamfront.optimizer.runs.RunRecord;
 import foamfront.optimizer.search.ChangedProblem;
 import foamfront.optimizer.study.SearchSettings;
 import foamfront.optimizer.study.Study;
+import foamfront.optimizer.study.StudyReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -87,6 +89,14 @@ final class ExploreCommand implements Callable<Integer> {
                             + " for example 0.5%%; 0 for never (default: the study's)")
     private @Nullable String stall;
 
+    @Option(
+            names = "--prefer",
+            paramLabel = "REGION",
+            description =
+                    "region of the trade-off to look at and to report, for example \"endurance: at least 12 min\", in place of"
+                            + " the study's; with --resume it narrows what the run has found already")
+    private List<String> prefer = List.of();
+
     ExploreCommand(Console console) {
         this.console = console;
     }
@@ -104,7 +114,7 @@ final class ExploreCommand implements Callable<Integer> {
             throw new InputException(
                     "foamfront: explore needs a study.", "Name one, or a run to go on with: --resume RUN.");
         }
-        Asked asked = Asked.of(file);
+        Asked asked = preferring(Asked.of(file));
         Task task = asked.task();
         RunFolder folder = RunFolder.create(new Disk(), results, asked.asRead().name());
         RunLock lock = locked(folder);
@@ -125,6 +135,14 @@ final class ExploreCommand implements Callable<Integer> {
             lock.close();
             folder.discardIfEmpty();
         }
+    }
+
+    private Asked preferring(Asked asked) {
+        List<Bound> bounds = prefer.stream()
+                .flatMap(text ->
+                        StudyReader.prefer("--prefer", text, asked.asRead().aims()).stream())
+                .toList();
+        return bounds.isEmpty() ? asked : asked.preferring(bounds);
     }
 
     private static RunLock locked(RunFolder folder) {
@@ -153,7 +171,7 @@ final class ExploreCommand implements Callable<Integer> {
                         "Explore its study anew: foamfront explore " + run.resolve("study.yaml") + ".");
             }
             loaded.remarks().forEach(console.err()::println);
-            Asked asked = file == null ? Asked.in(run) : Asked.of(file);
+            Asked asked = preferring(file == null ? Asked.in(run) : Asked.of(file));
             String catalogue = new RunWriter(folder, asked.task()).catalogueDigest(asked.asRead(), asked.catalogue());
             RunFacts facts = facts(
                     asked,
@@ -223,12 +241,13 @@ final class ExploreCommand implements Callable<Integer> {
                     clock,
                     (System.nanoTime() - start) * 1e-9);
             folder.write("run.json", record.json());
-            folder.seal();
             Show show = Show.of(study.showIn());
+            folder.remove("limits.md");
             if (found.front().isEmpty() && !found.stopped()) {
                 relax(asked, found, facts.seed(), show, signal, folder);
             }
-            return report(found, show, folder.path());
+            folder.seal();
+            return report(study, found, show, folder.path());
         }
     }
 
@@ -253,7 +272,7 @@ final class ExploreCommand implements Callable<Integer> {
         console.err().println("To go on: foamfront explore --resume " + folder.path());
     }
 
-    private int report(Found found, Show show, Path folder) {
+    private int report(Study study, Found found, Show show, Path folder) {
         if (found.front().isEmpty()) {
             console.err().println(Explanation.sentence(found));
             console.err().println();
@@ -270,6 +289,10 @@ final class ExploreCommand implements Callable<Integer> {
                             + folder);
         }
         console.out().println(Sentences.verdict(front, show, 1));
+        String region = Explanation.region(study, found, show);
+        if (!region.isEmpty()) {
+            console.out().println(region);
+        }
         String growing = Explanation.growing(found);
         if (!growing.isEmpty()) {
             console.out().println(growing);

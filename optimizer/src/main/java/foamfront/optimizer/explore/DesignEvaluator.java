@@ -35,15 +35,21 @@ final class DesignEvaluator implements Evaluator {
     public Evaluation evaluate(double[] values) {
         Score score = appraiser.score(genome.decode(values), mission, Factors.NOMINAL);
         if (!score.feasible()) {
-            return Evaluation.infeasible(score.violation());
+            return Evaluation.infeasible(score.excesses());
         }
         double[] costs = new double[aims.size()];
         for (int i = 0; i < costs.length; i++) {
             if (Double.isNaN(score.value(i))) {
-                return Evaluation.infeasible(LACKS_AN_AIM);
+                return Evaluation.infeasible(lacking(score));
             }
             costs[i] = Costs.of(aims.get(i), score.value(i));
         }
         return Evaluation.feasible(costs);
+    }
+
+    private static double[] lacking(Score score) {
+        double[] excesses = score.excesses();
+        excesses[excesses.length - 1] = LACKS_AN_AIM;
+        return excesses;
     }
 }

@@ -6,6 +6,7 @@ import foamfront.optimizer.front.Table;
 import foamfront.optimizer.study.Study;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Why nothing could be built and flown. */
 public final class Explanation {
@@ -63,6 +64,26 @@ public final class Explanation {
                 + table(found, show).markdown()
                 + "\nThe designs that came nearest are in designs/. Relax a limit, widen a range under vary, or allow more"
                 + " parts, then explore again.\n";
+    }
+
+    /** What the region of interest left; empty where the study prefers nothing. */
+    public static String region(Study study, Found found, Show show) {
+        if (study.prefer().isEmpty() || found.front().isEmpty()) {
+            return "";
+        }
+        String wish = study.prefer().stream()
+                .map(bound -> bound.measure().words() + " " + asked(bound, show))
+                .collect(Collectors.joining(", "));
+        return Region.holds(study, found.front().rows().get(0))
+                ? "Of " + found.whole() + " best trade-offs these "
+                        + found.front().size() + " lie in the region preferred (" + wish + ")."
+                : "No best trade-off lies in the region preferred (" + wish + "): all " + found.whole() + " are shown.";
+    }
+
+    /** The same as a part of a page. */
+    static String regionPart(Study study, Found found, Show show) {
+        String region = region(study, found, show);
+        return region.isEmpty() ? "" : "\n## Region of interest\n\n" + region + "\n";
     }
 
     /** What a reader should know of a search that ended before its front stood still; empty where it did. */

@@ -16,7 +16,8 @@ import java.util.TreeMap;
 /**
  * What an exploration found, computed in full.
  *
- * @param front the best trade-offs; empty where nothing is feasible
+ * @param front the best trade-offs, of the study's region of interest where any lie in it; empty where nothing is feasible
+ * @param whole how many rows the front has with those outside the study's region of interest
  * @param byLayout the best of each layout, where there is more than one; rows are numbered on from the front's
  * @param nearest where nothing is feasible, the designs nearest to it
  * @param blockers where nothing is feasible, the limits that rule everything out
@@ -31,6 +32,7 @@ import java.util.TreeMap;
  */
 public record Found(
         Front front,
+        int whole,
         Map<String, Front> byLayout,
         List<Row> nearest,
         List<Blocker> blockers,
@@ -53,7 +55,8 @@ public record Found(
 
     static Found of(Task task, Outcome outcome) {
         List<Row> rows = rows(task, outcome.front());
-        Front front = named(task, Front.of(task.study().aims(), rows), 1);
+        Front whole = Front.of(task.study().aims(), rows);
+        Front front = named(task, Region.narrowed(task.study(), whole), 1);
         List<Row> nearest = rows(
                 task,
                 outcome.leastInfeasible()
@@ -61,6 +64,7 @@ public record Found(
         List<Progress> history = outcome.history();
         return new Found(
                 front,
+                whole.size(),
                 layouts(task, front, outcome),
                 named(task, nearest, 1),
                 Blocker.of(nearest),
@@ -109,6 +113,9 @@ public record Found(
         List<Row> all = new ArrayList<>(front.rows());
         for (List<Member> niche : outcome.nicheFronts()) {
             all.addAll(rows(task, niche));
+        }
+        if (front.rows().stream().allMatch(row -> Region.holds(task.study(), row))) {
+            all.removeIf(row -> !Region.holds(task.study(), row));
         }
         Map<String, Front> best = Front.byLayout(task.study().aims(), all);
         if (best.size() < 2) {

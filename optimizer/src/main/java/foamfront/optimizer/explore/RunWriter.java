@@ -127,8 +127,11 @@ public final class RunWriter {
                 "front.md",
                 front.isEmpty()
                         ? Explanation.markdown(study, found, show)
-                        : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show));
-        if (!found.byLayout().isEmpty()) {
+                        : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show)
+                                + Explanation.regionPart(study, found, show));
+        if (found.byLayout().isEmpty()) {
+            folder.remove("layouts.csv");
+        } else {
             folder.write("layouts.csv", layouts(found));
         }
         List<Row> rows = front.isEmpty() ? found.nearest() : found.numbered();
@@ -137,7 +140,7 @@ public final class RunWriter {
             String name = String.format(Locale.ROOT, "%03d.yaml", i + 1);
             designs.put(name, DesignWriter.write(rows.get(i).design()));
         }
-        folder.writeAll("designs", designs);
+        folder.replaceAll("designs", designs);
         if (!found.faults().isEmpty()) {
             folder.write("faults", "faults.txt", faults(found));
         }

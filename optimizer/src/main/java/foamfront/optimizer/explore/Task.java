@@ -53,6 +53,7 @@ public record Task(Study study, Genome genome, Supplier<? extends Evaluator> eva
                 genome::canonical,
                 starts.stream()
                         .map(design -> genome.genes(genome.encode(design)))
-                        .toList());
+                        .toList(),
+                Region.of(study));
     }
 }

@@ -2,6 +2,7 @@ package foamfront.optimizer.front;
 
 import foamfront.model.appraisal.Caution;
 import foamfront.model.design.Design;
+import foamfront.model.mission.Measure;
 import foamfront.optimizer.study.Aim;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,11 +15,23 @@ public final class Sentences {
             "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
                     + " local rules.");
 
+    /** Beside every range. */
+    private static final String RANGE =
+            "A computed range is no leave to fly beyond sight: keep the aeroplane in sight, and battery"
+                    + " for the way back against the wind. Local rules decide.";
+
     private Sentences() {}
 
-    /** {@link #CAUTIONS}, with what these designs ask besides. */
-    public static List<String> cautions(List<Design> designs) {
+    /**
+     * {@link #CAUTIONS}, with what these designs ask besides.
+     *
+     * @param ranges whether a range stands beside them
+     */
+    public static List<String> cautions(List<Design> designs, boolean ranges) {
         List<String> all = new ArrayList<>();
+        if (ranges) {
+            all.add(RANGE);
+        }
         Caution.of(designs).forEach(caution -> all.add(caution.sentence()));
         all.addAll(CAUTIONS);
         return all;
@@ -26,7 +39,10 @@ public final class Sentences {
 
     /** What the designs of a front ask. */
     public static List<String> cautions(Front front) {
-        return cautions(front.rows().stream().map(Row::design).toList());
+        boolean ranges = front.aims().stream()
+                .map(Aim::measure)
+                .anyMatch(measure -> measure == Measure.RANGE || measure == Measure.OUT_AND_BACK);
+        return cautions(front.rows().stream().map(Row::design).toList(), ranges);
     }
 
     /** One sentence on the whole front. */

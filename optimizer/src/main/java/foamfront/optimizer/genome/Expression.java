@@ -59,6 +59,17 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (body == BodyKind.PROFILE_BOARD) {
             clear(DesignVariable.BODY_WIDTH);
         }
+        boolean hull = Genome.isHull(body);
+        boolean floats = Genome.isFloats(kind(genome, Digit.UNDERCARRIAGE));
+        if (!hull) {
+            clear(DesignVariable.STEP_POSITION);
+        }
+        if (!floats) {
+            clear(DesignVariable.FLOAT_LENGTH, DesignVariable.FLOAT_BEAM);
+        }
+        if (!hull && !floats) {
+            clear(DesignVariable.DEADRISE);
+        }
         if (!Genome.hasBoom(body)) {
             clear(DesignVariable.POD_LENGTH);
             parts[PartGenes.Kind.BOOM.ordinal()] = 0;

@@ -137,8 +137,9 @@ public final class Genome {
             case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
-            case STEP_POSITION -> when(Digit.BODY, body -> body == BodyKind.BOAT_HULL);
-            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, gear -> gear == UndercarriageKind.FLOATS);
+            case STEP_POSITION -> when(Digit.BODY, Genome::isHull);
+            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, Genome::isFloats);
+            case DEADRISE -> whenWet();
             case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
             case POD_LENGTH -> when(Digit.BODY, Genome::hasBoom);
             case BODY_WIDTH -> when(Digit.BODY, body -> body != BodyKind.PROFILE_BOARD);
@@ -174,6 +175,24 @@ public final class Genome {
         boolean repaired = layouts.options(Digit.TAIL).contains(TailKind.NONE)
                 && (wings.size() > 1 || layouts.levels(Digit.TAIL) > 1);
         return when == null || !repaired ? when : List.of();
+    }
+
+    /** The bottom of a hull or of floats; always active where a study opens both, as conditions are never alternatives. */
+    private @Nullable List<Condition> whenWet() {
+        List<Condition> hulls = when(Digit.BODY, Genome::isHull);
+        List<Condition> floats = when(Digit.UNDERCARRIAGE, Genome::isFloats);
+        if (hulls == null) {
+            return floats;
+        }
+        return floats == null ? hulls : List.of();
+    }
+
+    static boolean isHull(Object body) {
+        return body == BodyKind.BOAT_HULL;
+    }
+
+    static boolean isFloats(Object undercarriage) {
+        return undercarriage == UndercarriageKind.FLOATS;
     }
 
     static boolean hasWheels(Object undercarriage) {

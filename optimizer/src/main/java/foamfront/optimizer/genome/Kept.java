@@ -63,6 +63,7 @@ public final class Kept {
                 study.drawer(),
                 study.limits(),
                 study.aims(),
+                study.prefer(),
                 study.showIn(),
                 study.increment(),
                 study.search(),

@@ -103,6 +103,31 @@ public final class RunFolder {
         AtomicFile.force(store, directory);
     }
 
+    /** The same, and removes those files of that folder that are not among them: an earlier end of this run left them. */
+    public void replaceAll(String folder, Map<String, String> files) {
+        writeAll(folder, files);
+        Path directory = inside(folder);
+        try {
+            for (String name : store.names(directory)) {
+                if (!files.containsKey(name)) {
+                    store.delete(directory.resolve(name));
+                }
+            }
+        } catch (IOException e) {
+            throw new CannotWrite(directory, e);
+        }
+        AtomicFile.force(store, directory);
+    }
+
+    /** Removes a file of this run that an earlier end of it left and that no longer holds. */
+    public void remove(String name) {
+        try {
+            store.delete(inside(name));
+        } catch (IOException e) {
+            throw new CannotWrite(inside(name), e);
+        }
+    }
+
     private void runAll(List<Callable<Void>> tasks) {
         ExecutorService writers = Executors.newFixedThreadPool(Math.max(1, Math.min(store.writers(), tasks.size())));
         try {

@@ -5,12 +5,20 @@ import org.jspecify.annotations.Nullable;
 
 /** What a design is worth: objectives to be minimised, and by how much it breaks its limits. */
 public final class Evaluation {
+    private static final double[] NONE = {};
+
     private final double[] objectives;
+    private final double[] excesses;
     private final double violation;
 
-    private Evaluation(double[] objectives, double violation) {
+    private Evaluation(double[] objectives, double[] excesses) {
         this.objectives = objectives;
-        this.violation = violation;
+        this.excesses = excesses;
+        double sum = 0;
+        for (double excess : excesses) {
+            sum += excess;
+        }
+        violation = sum;
     }
 
     /**
@@ -19,16 +27,17 @@ public final class Evaluation {
      * @param objectives minimised, as many as the problem declares
      */
     public static Evaluation feasible(double... objectives) {
-        return new Evaluation(objectives.clone(), 0);
+        return new Evaluation(objectives.clone(), NONE);
     }
 
     /**
      * A design that breaks a limit. Its objectives are never looked at.
      *
-     * @param violation above 0: the sum of the excesses over limits, each divided by its limit
+     * @param excesses over limits, each divided by its limit, summed by group of limits: designs that do better in some group
+     *     than all others are kept while nothing is feasible; none below 0, their sum above 0, as many for every design
      */
-    public static Evaluation infeasible(double violation) {
-        return new Evaluation(new double[0], violation);
+    public static Evaluation infeasible(double... excesses) {
+        return new Evaluation(NONE, excesses.clone());
     }
 
     /** {@link #infeasible} where the violation is above 0, otherwise {@link #feasible}. */
@@ -36,8 +45,18 @@ public final class Evaluation {
         return violation > 0 ? infeasible(violation) : feasible(objectives);
     }
 
+    /** What {@link #numbers} gave, turned back. */
+    static Evaluation of(boolean feasible, double[] numbers) {
+        return feasible ? new Evaluation(numbers, NONE) : new Evaluation(NONE, numbers);
+    }
+
+    /** All there is to it: the objectives of a feasible design, the excesses of another. */
+    double[] numbers() {
+        return isFeasible() ? objectives : excesses;
+    }
+
     public boolean isFeasible() {
-        return violation == 0;
+        return excesses.length == 0;
     }
 
     /** 0 for a feasible design, otherwise the normalised sum of excesses. */
@@ -60,10 +79,17 @@ public final class Evaluation {
         return objectives;
     }
 
-    /** True where the search can rank it: the right number of finite objectives, or a violation above 0. */
+    /** The array itself, as {@link #shared}; empty for a feasible design. */
+    double[] sharedExcesses() {
+        return excesses;
+    }
+
+    /** True where the search can rank it: the right number of finite objectives, or excesses none below 0 and some above. */
     boolean isSound(int expected) {
         if (!isFeasible()) {
-            return violation > 0 && violation < Double.POSITIVE_INFINITY;
+            return violation > 0
+                    && violation < Double.POSITIVE_INFINITY
+                    && Arrays.stream(excesses).allMatch(excess -> excess >= 0);
         }
         boolean sound = objectives.length == expected;
         for (double objective : objectives) {
@@ -75,17 +101,17 @@ public final class Evaluation {
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Evaluation that
-                && Double.compare(violation, that.violation) == 0
+                && Arrays.equals(excesses, that.excesses)
                 && Arrays.equals(objectives, that.objectives);
     }
 
     @Override
     public int hashCode() {
-        return 31 * Double.hashCode(violation) + Arrays.hashCode(objectives);
+        return 31 * Arrays.hashCode(excesses) + Arrays.hashCode(objectives);
     }
 
     @Override
     public String toString() {
-        return isFeasible() ? Arrays.toString(objectives) : "infeasible by " + violation;
+        return isFeasible() ? Arrays.toString(objectives) : "infeasible by " + Arrays.toString(excesses);
     }
 }

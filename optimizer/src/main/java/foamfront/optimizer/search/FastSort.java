@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Non-dominated sorting on plain arrays: vectors in lexicographic order are put one by one into the first front that does not
- * dominate them; with two objectives the front is found by bisection.
+ * dominate them; with two numbers the front is found by bisection.
  *
  * <p>Zhang, Tian, Cheng, Jin, An efficient approach to nondominated sorting for evolutionary multiobjective optimization, IEEE
  * Transactions on Evolutionary Computation 19(2) (2015) 201-213 (from memory). Scratch arrays are kept between calls: one
@@ -43,13 +43,22 @@ final class FastSort {
                 continue;
             }
             kept = member;
-            int front = vector.length == 2 ? bisect(vectors, vector[1], fronts) : scan(vectors, vector, fronts);
+            int front = front(vectors, vector, fronts);
             ranks[member] = front;
             previous[member] = front < fronts ? last[front] : -1;
             last[front] = member;
             fronts = Math.max(fronts, front + 1);
         }
         return fronts;
+    }
+
+    /** In one number every vector has a front of its own. */
+    private int front(double[][] vectors, double[] vector, int fronts) {
+        return switch (vector.length) {
+            case 1 -> fronts;
+            case 2 -> bisect(vectors, vector[1], fronts);
+            default -> scan(vectors, vector, fronts);
+        };
     }
 
     /** The last member of each front has its lowest second objective, and these rise from front to front. */

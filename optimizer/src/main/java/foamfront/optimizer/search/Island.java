@@ -59,7 +59,7 @@ final class Island {
                 .draw(survivors, Generators.of(settings.seed(), index, 0)).stream()
                         .map(design -> Phenotype.<DoubleGene, Fitness>of(Genotype.of(design), 0))
                         .collect(ISeq.toISeq());
-        Survival survival = new Survival(survivors, places);
+        Survival survival = new Survival(survivors, places, problem.interest(), problem.resolution());
         Factory<Genotype<DoubleGene>> genotypes =
                 () -> population.get(0).genotype(); // never asked: every design is valid
         engine = new Engine.Builder<>(appraiser, genotypes)

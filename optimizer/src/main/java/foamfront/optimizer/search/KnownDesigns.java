@@ -53,18 +53,19 @@ final class KnownDesigns {
         scores[start] = fitness.evaluation();
     }
 
-    /** Each held design as a row: place, violation, count of objectives, objectives, values. */
+    /** Each held design as a row: place, whether feasible, count of its numbers, these, values. */
     void exchange(Tape tape) {
         List<double[]> rows = new ArrayList<>();
         for (int k = 0; k < scores.length; k++) {
             Evaluation score = scores[k];
             if (score != null) {
-                double[] row = new double[3 + score.shared().length + values[k].length];
+                double[] numbers = score.numbers();
+                double[] row = new double[3 + numbers.length + values[k].length];
                 row[0] = k;
-                row[1] = score.violation();
-                row[2] = score.shared().length;
-                System.arraycopy(score.shared(), 0, row, 3, score.shared().length);
-                System.arraycopy(values[k], 0, row, 3 + score.shared().length, values[k].length);
+                row[1] = score.isFeasible() ? 1 : 0;
+                row[2] = numbers.length;
+                System.arraycopy(numbers, 0, row, 3, numbers.length);
+                System.arraycopy(values[k], 0, row, 3 + numbers.length, values[k].length);
                 rows.add(row);
             }
         }
@@ -72,7 +73,7 @@ final class KnownDesigns {
             int place = (int) row[0];
             int first = 3 + (int) row[2];
             values[place] = Arrays.copyOfRange(row, first, row.length);
-            scores[place] = Evaluation.of(row[1], Arrays.copyOfRange(row, 3, first));
+            scores[place] = Evaluation.of(row[1] == 1, Arrays.copyOfRange(row, 3, first));
             hashes[place] = UnitChromosome.hash(values[place]);
         }
     }

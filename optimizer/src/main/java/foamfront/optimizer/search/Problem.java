@@ -16,6 +16,7 @@ import java.util.function.UnaryOperator;
  * @param canonical replaces decoded values by those the design really has, so that two that snap to the same design are known
  *     as one; it may change and return the array it is given
  * @param starts designs to begin with, one number in [0, 1] per variable
+ * @param interest where on the trade-off to look first
  */
 public record Problem(
         List<Variable> variables,
@@ -23,7 +24,8 @@ public record Problem(
         Supplier<? extends Evaluator> evaluators,
         Niches niches,
         UnaryOperator<double[]> canonical,
-        List<double[]> starts) {
+        List<double[]> starts,
+        Interest interest) {
     public Problem {
         variables = List.copyOf(variables);
         resolution = List.copyOf(resolution);
@@ -33,12 +35,27 @@ public record Problem(
         for (double side : resolution) {
             Require.positive("resolution", side, "");
         }
+        if (!interest.isAll() && interest.low().size() != resolution.size()) {
+            throw new IllegalArgumentException(
+                    "an interest in " + interest.low().size() + " of " + resolution.size() + " objectives");
+        }
         for (double[] start : starts) {
             if (start.length != variables.size()) {
                 throw new IllegalArgumentException(
                         "a start has " + start.length + " numbers for " + variables.size() + " variables");
             }
         }
+    }
+
+    /** A problem of which everything is of interest. */
+    public Problem(
+            List<Variable> variables,
+            List<Double> resolution,
+            Supplier<? extends Evaluator> evaluators,
+            Niches niches,
+            UnaryOperator<double[]> canonical,
+            List<double[]> starts) {
+        this(variables, resolution, evaluators, niches, canonical, starts, Interest.ALL);
     }
 
     /** A problem with one niche, nothing to snap and no starts. */

@@ -8,16 +8,23 @@ import io.jenetics.util.ISeq;
 import io.jenetics.util.MSeq;
 import io.jenetics.util.RandomRegistry;
 import io.jenetics.util.Seq;
+import java.util.Arrays;
+import java.util.List;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Who survives and who becomes a parent. One object stands behind both selectors of the engine, which hands both the same
  * population: it is ranked once, and tournaments are held among the survivors only.
  *
- * <p>Feasible designs come first, by front and then by room; infeasible ones follow by violation (Deb, An efficient constraint
- * handling method for genetic algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338); copies of
- * a feasible objective vector and of an infeasible design come last. Some places may be reserved for niches.
+ * <p>Feasible designs come first, by front and then by room (Deb, An efficient constraint handling method for genetic
+ * algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338). Infeasible ones follow, sorted without
+ * dominance in their excesses by group of limits, so that different ways towards feasibility go on
+ * side by side (the idea: Ray,
+ * Tai, Seow, Multiobjective design optimization by an evolutionary algorithm, Engineering Optimization 33(4) (2001) 399-424,
+ * from memory), and by their sum where that leaves a choice. Copies of a vector of objectives or excesses come last. Some places
+ * may be reserved for niches.
  */
 final class Survival {
     /**
@@ -31,11 +38,13 @@ final class Survival {
     private final FastSort sort = new FastSort();
     private final Thinning thinning = new Thinning();
     private final NichePlaces places;
+    private final Interest interest;
+    private final List<Double> resolution;
 
     private @Nullable Seq<Phenotype<DoubleGene, Fitness>> ranked;
     private double[][] objectives = new double[0][];
     private double[] violation = new double[0];
-    private UnitChromosome[] designs = new UnitChromosome[0];
+    private double[][] excesses = new double[0][];
     private double[] burden = new double[0];
     private int[] ranks = new int[0];
     private int[] niche = new int[0];
@@ -44,9 +53,11 @@ final class Survival {
     private int[] kin = new int[0];
     private int chosenCount;
 
-    Survival(int survivors, NichePlaces places) {
+    Survival(int survivors, NichePlaces places, Interest interest, List<Double> resolution) {
         this.survivors = survivors;
         this.places = places;
+        this.interest = interest;
+        this.resolution = resolution;
     }
 
     /** The engine's survivor selector. */
@@ -123,41 +134,78 @@ final class Survival {
         ranked = population;
         int n = population.size();
         read(population, n);
-        int[] feasible = new int[n];
-        int[] infeasible = new int[n];
-        int feasibleCount = 0;
-        int infeasibleCount = 0;
-        for (int i = 0; i < n; i++) {
-            if (violation[i] == 0) {
-                feasible[feasibleCount++] = i;
-            } else {
-                infeasible[infeasibleCount++] = i;
-            }
-        }
+        int[] feasible = IntStream.range(0, n).filter(i -> violation[i] == 0).toArray();
+        int[] infeasible = IntStream.range(0, n).filter(i -> violation[i] > 0).toArray();
         chosen = new int[Math.min(survivors, n)];
         kin = new int[chosen.length];
         chosenCount = 0;
-        int fronts = sort.rank(feasible, feasibleCount, objectives, ranks);
-        burden = violation.clone();
+        int fronts = sort.rank(feasible, feasible.length, objectives, ranks);
+        rankTiers(infeasible, fronts);
         boolean[] reserved = reserve(n);
-        admitFronts(feasible, feasibleCount, fronts, reserved);
-        admitInfeasible(infeasible, infeasibleCount, fronts, reserved);
-        admitCopies(feasible, feasibleCount, reserved);
+        if (!interest.isAll()) {
+            admitInteresting(feasible, reserved);
+        }
+        admitFronts(feasible, fronts, chosen.length, reserved);
+        admitTiers(infeasible, reserved);
+        admitCopies(feasible, reserved);
+    }
+
+    /** Ranks by excesses, from a rank on. */
+    private void rankTiers(int[] members, int from) {
+        sort.rank(members, members.length, excesses, ranks);
+        for (int member : members) {
+            ranks[member] = ranks[member] == FastSort.COPY ? FastSort.COPY : from + ranks[member];
+        }
+    }
+
+    /**
+     * Half of the places go to the region of interest, by the fronts inside it, or to what lies nearest while it is empty; with
+     * all of them the search would be too narrow to get on (measured).
+     */
+    private void admitInteresting(int[] feasible, boolean[] reserved) {
+        double[][] misses = new double[violation.length][];
+        for (int member : feasible) {
+            double[] each = interest.misses(objectives[member], resolution);
+            misses[member] = new double[] {Arrays.stream(each).sum()};
+        }
+        int[] nearest =
+                Arrays.stream(feasible).filter(i -> ranks[i] != FastSort.COPY).toArray();
+        order.sort(nearest, nearest.length, misses);
+        if (nearest.length == 0) {
+            return;
+        }
+        double least = misses[nearest[0]][0];
+        int[] inside = Arrays.stream(nearest).filter(i -> misses[i][0] == least).toArray();
+        int fronts = sort.rank(inside, inside.length, objectives, ranks);
+        int before = chosenCount;
+        admitFronts(inside, fronts, Math.min(chosen.length, chosenCount + survivors / 2), reserved);
+        for (int k = before; k < chosenCount; k++) {
+            reserved[chosen[k]] = true;
+        }
     }
 
     private void read(Seq<Phenotype<DoubleGene, Fitness>> population, int n) {
         objectives = new double[n][];
         violation = new double[n];
-        designs = new UnitChromosome[n];
+        excesses = new double[n][];
         ranks = new int[n];
         niche = new int[n];
         room = new double[n];
+        int groups = 0;
         for (int i = 0; i < n; i++) {
             Fitness fitness = population.get(i).fitness();
             objectives[i] = fitness.objectives();
             violation[i] = fitness.violation();
             niche[i] = fitness.design().niche();
-            designs[i] = fitness.design();
+            excesses[i] = fitness.evaluation().sharedExcesses();
+            groups = Math.max(groups, excesses[i].length);
+        }
+        burden = violation.clone();
+        for (int i = 0; i < n; i++) {
+            if (violation[i] > 0 && excesses[i].length < groups) { // the evaluator broke down
+                excesses[i] = new double[groups];
+                Arrays.fill(excesses[i], violation[i]);
+            }
         }
     }
 
@@ -182,24 +230,15 @@ final class Survival {
         return reserved;
     }
 
-    private void admitFronts(int[] feasible, int count, int fronts, boolean[] reserved) {
-        int[] sizes = new int[fronts];
-        for (int k = 0; k < count; k++) {
-            if (ranks[feasible[k]] < fronts && !reserved[feasible[k]]) {
-                sizes[ranks[feasible[k]]]++;
-            }
-        }
-        for (int front = 0; front < fronts && chosenCount < chosen.length; front++) {
-            int[] members = new int[sizes[front]];
-            int size = 0;
-            for (int k = 0; k < count; k++) {
-                int member = feasible[k];
-                if (ranks[member] == front && !reserved[member]) {
-                    members[size++] = member;
-                }
-            }
-            int keep = Math.min(size, chosen.length - chosenCount);
-            double[] measured = thinning.thin(members, size, objectives, keep);
+    /** @param places until so many are chosen */
+    private void admitFronts(int[] feasible, int fronts, int places, boolean[] reserved) {
+        for (int front = 0; front < fronts && chosenCount < places; front++) {
+            int level = front;
+            int[] members = Arrays.stream(feasible)
+                    .filter(i -> ranks[i] == level && !reserved[i])
+                    .toArray();
+            int keep = Math.min(members.length, places - chosenCount);
+            double[] measured = thinning.thin(members, members.length, objectives, keep);
             for (int k = 0; k < keep; k++) {
                 room[members[k]] = measured[members[k]];
                 chosen[chosenCount++] = members[k];
@@ -207,47 +246,24 @@ final class Survival {
         }
     }
 
-    private void admitInfeasible(int[] infeasible, int count, int rank, boolean[] reserved) {
-        double[][] keys = new double[violation.length][];
-        for (int k = 0; k < count; k++) {
-            int member = infeasible[k];
-            ranks[member] = reserved[member] ? 0 : rank;
-            keys[member] = new double[] {violation[member]};
+    /** By tiers, within a tier by the sum of the excesses; what repeats another's comes last. */
+    private void admitTiers(int[] members, boolean[] reserved) {
+        double[][] keys = new double[burden.length][];
+        for (int member : members) {
+            keys[member] = new double[] {ranks[member], burden[member]};
         }
-        if (chosenCount == chosen.length) {
-            return;
-        }
-        order.sort(infeasible, count, keys);
-        boolean[] repeats = new boolean[count];
-        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
-            repeats[k] = isRepeat(infeasible, k);
-            if (!repeats[k] && !reserved[infeasible[k]]) {
-                chosen[chosenCount++] = infeasible[k];
-            }
-        }
-        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
-            if (repeats[k] && !reserved[infeasible[k]]) {
-                ranks[infeasible[k]] = FastSort.COPY;
-                chosen[chosenCount++] = infeasible[k];
+        order.sort(members, members.length, keys);
+        for (int k = 0; k < members.length && chosenCount < chosen.length; k++) {
+            if (!reserved[members[k]]) {
+                chosen[chosenCount++] = members[k];
             }
         }
     }
 
-    /** Whether an earlier one of the members, sorted by violation, is the same design: migrants are often at home already. */
-    private boolean isRepeat(int[] sorted, int at) {
-        for (int k = at - 1; k >= 0 && violation[sorted[k]] == violation[sorted[at]]; k--) {
-            if (designs[sorted[k]].equals(designs[sorted[at]])) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private void admitCopies(int[] feasible, int count, boolean[] reserved) {
-        for (int k = 0; k < count && chosenCount < chosen.length; k++) {
-            int member = feasible[k];
-            if (ranks[member] == FastSort.COPY && !reserved[member]) {
-                chosen[chosenCount++] = member;
+    private void admitCopies(int[] feasible, boolean[] reserved) {
+        for (int k = 0; k < feasible.length && chosenCount < chosen.length; k++) {
+            if (ranks[feasible[k]] == FastSort.COPY && !reserved[feasible[k]]) {
+                chosen[chosenCount++] = feasible[k];
             }
         }
     }

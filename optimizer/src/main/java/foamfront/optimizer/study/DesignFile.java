@@ -6,9 +6,10 @@ import java.util.List;
 /**
  * A design as read from its file.
  *
+ * @param club its place among the club's aeroplanes
  * @param taken the values the file left to the workshop rules
  */
-public record DesignFile(Design design, List<Taken> taken) {
+public record DesignFile(Design design, ClubEntry club, List<Taken> taken) {
     public DesignFile {
         taken = List.copyOf(taken);
     }

@@ -202,6 +202,19 @@ public final class DesignKeys {
             StudyKeys.VIEW,
             StudyKeys.LOAD_POWER);
 
+    // the club
+    static final Key ROLE = Key.text("role", "what it is for");
+    static final Key CLUB_STUDY = Key.text("study", "the study file that it answers and is judged by");
+    static final Key STATE = Key.choice("state", State.values(), "how far it has come; idea");
+    static final Key ALONE = Key.text("alone", "the design file of the best that the same study gave without sharing");
+    static final KeyTable CLUB = KeyTable.of(
+            "Its place among the club's aeroplanes; changes nothing that is computed.",
+            ROLE,
+            CLUB_STUDY,
+            STATE,
+            StudyKeys.KEEP_FROM,
+            ALONE);
+
     // the file
     static final Key DESIGN = Key.text("design", "the design's name").must();
     static final Key ABOUT = Key.text("about", "a sentence for the reader");
@@ -216,6 +229,7 @@ public final class DesignKeys {
     static final Key COVERING = Key.choice("covering", Covering.values(), "bare");
     static final Key RADIO_KEY = Key.table("radio", RADIO, "receiver and servos");
     static final Key PAYLOAD = Key.of("payload", new Shape.Listing(new Shape.Table(LOAD)), "what it carries; nothing");
+    static final Key CLUB_KEY = Key.table("club", CLUB, "its place among the club's aeroplanes");
 
     /** The whole file. */
     public static final KeyTable FILE = KeyTable.of(
@@ -231,7 +245,8 @@ public final class DesignKeys {
             BOARD,
             COVERING,
             RADIO_KEY,
-            PAYLOAD);
+            PAYLOAD,
+            CLUB_KEY);
 
     private DesignKeys() {}
 

@@ -108,11 +108,12 @@ public final class DesignReader {
                 }
             }
         }
+        ClubEntry club = ClubReader.read(fields);
         faults.stopIfAny();
         if (design == null) {
             throw new IllegalStateException("a design without faults was not read");
         }
-        return new DesignFile(design, reader.taken);
+        return new DesignFile(design, club, reader.taken);
     }
 
     private Design design(String name) {

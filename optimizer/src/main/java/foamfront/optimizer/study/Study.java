@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param fixed dimensions the study states, SI; all others follow their workshop rule
  * @param limits the study's own, before the standing ones
  * @param aims first those to get the most of, then the least, each in the file's order
+ * @param prefer region of interest: bounds on measures aimed at; what lies outside is feasible but not reported
  * @param increment lengths are snapped to multiples of it, m
  * @param startFrom a design file that seeds the search, or null
  * @param digest SHA-256 of the file's bytes, in hexadecimal
@@ -41,6 +42,7 @@ public record Study(
         List<Owned> drawer,
         List<Bound> limits,
         List<Aim> aims,
+        List<Bound> prefer,
         ShowIn showIn,
         double increment,
         SearchSettings search,
@@ -54,6 +56,31 @@ public record Study(
         drawer = List.copyOf(drawer);
         limits = List.copyOf(limits);
         aims = List.copyOf(aims);
+        prefer = List.copyOf(prefer);
+    }
+
+    /** The same with another region of interest. */
+    public Study preferring(List<Bound> other) {
+        return new Study(
+                name,
+                about,
+                site,
+                payload,
+                carSpace,
+                arrangements,
+                vary,
+                fixed,
+                stock,
+                drawer,
+                limits,
+                aims,
+                other,
+                showIn,
+                increment,
+                search,
+                keepFrom,
+                startFrom,
+                digest);
     }
 
     /** Site, all limits that hold, drawer and car space, as the model asks for them. */

@@ -146,6 +146,10 @@ public final class StudyKeys {
     static final Key LEAST = Key.of("least", measures(), "measures to get the least of");
     static final KeyTable AIM = KeyTable.of("What to trade off.", MOST, LEAST);
 
+    static final KeyTable PREFER = new KeyTable(
+            "The region of interest: what lies outside can be built and flown but is looked at last and not reported.",
+            limits());
+
     // search
     static final Key EVALUATIONS = Key.of("evaluations", new Shape.Whole(100, 1_000_000_000), "designs to try; 50000");
     static final Key SEED = Key.of("seed", new Shape.Whole(0, Long.MAX_VALUE / 10), "of every random choice; 1");
@@ -195,6 +199,8 @@ public final class StudyKeys {
     static final Key MUST_KEY = Key.table("must", MUST, "limits that must hold");
     static final Key AIM_KEY = Key.table("aim", AIM, "what to trade off, for example {most: payload}")
             .must();
+    static final Key PREFER_KEY =
+            Key.table("prefer", PREFER, "the region of the trade-off to look at, by measures under aim; all of it");
     static final Key SHOW_IN = Key.choice("show in", ShowIn.values(), "units people read; metric");
     static final Key INCREMENT =
             Key.quantity("increment", Dimension.LENGTH, 0.0005, 0.05, "lengths are multiples of it; 5 mm");
@@ -226,6 +232,7 @@ public final class StudyKeys {
             DRAWER,
             MUST_KEY,
             AIM_KEY,
+            PREFER_KEY,
             SHOW_IN,
             INCREMENT,
             SEARCH_KEY,

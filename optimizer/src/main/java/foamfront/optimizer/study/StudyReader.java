@@ -16,9 +16,11 @@ import foamfront.optimizer.faults.Faults;
 import foamfront.optimizer.faults.StudyException;
 import foamfront.optimizer.yaml.Fields;
 import foamfront.optimizer.yaml.Key;
+import foamfront.optimizer.yaml.KeyTable;
 import foamfront.optimizer.yaml.Value;
 import foamfront.optimizer.yaml.Yaml;
 import foamfront.optimizer.yaml.YamlReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -80,7 +82,8 @@ public final class StudyReader {
         Stock stock = StockReader.read(file, catalogue);
         Map<DesignVariable, Range> vary = vary(file, increment);
         Map<DesignVariable, Double> fixed = fixed(file, vary);
-        List<Bound> limits = limits(file);
+        List<Bound> limits = limits(file.fields(StudyKeys.MUST_KEY), StudyKeys.MUST, "the study's own");
+        List<Aim> aims = aims(file);
         Study study = new Study(
                 file.text(StudyKeys.STUDY, "unnamed"),
                 file.text(StudyKeys.ABOUT, ""),
@@ -93,11 +96,12 @@ public final class StudyReader {
                 stock,
                 DrawerReader.read(file, catalogue),
                 limits,
-                aims(file),
+                aims,
+                prefer(file.fields(StudyKeys.PREFER_KEY), aims),
                 file.choice(StudyKeys.SHOW_IN, ShowIn.values(), ShowIn.METRIC),
                 increment,
                 search(file.fields(StudyKeys.SEARCH_KEY)),
-                keep(file.fields(StudyKeys.KEEP_FROM)),
+                ClubReader.keep(file.fields(StudyKeys.KEEP_FROM)),
                 file.has(StudyKeys.START_FROM) ? file.text(StudyKeys.START_FROM, "") : null,
                 digest);
         Contradictions.check(study, file);
@@ -176,18 +180,43 @@ public final class StudyReader {
         return VARIABLES.get(keys.indexOf(key));
     }
 
-    private static List<Bound> limits(Fields file) {
+    /**
+     * The region of interest as an option says it, {@code endurance: at least 12 min}.
+     *
+     * @param source names it in messages
+     * @param aims of the study
+     */
+    public static List<Bound> prefer(String source, String text, List<Aim> aims) {
+        Faults faults = new Faults(source);
+        Yaml.Mapping mapping = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), faults);
+        List<Bound> prefer =
+                mapping == null ? List.of() : prefer(new Fields(mapping, StudyKeys.PREFER, "", faults), aims);
+        faults.stopIfAny();
+        return prefer;
+    }
+
+    private static List<Bound> prefer(@Nullable Fields fields, List<Aim> aims) {
+        List<Bound> prefer = limits(fields, StudyKeys.PREFER, "preferred");
+        for (Bound bound : prefer) {
+            if (fields != null && aims.stream().noneMatch(aim -> aim.measure() == bound.measure())) {
+                Key key = StudyKeys.PREFER.keys().get(bound.measure().ordinal());
+                fields.fault(key, "it is not aimed at", "Put it under must, or name it under aim too.");
+            }
+        }
+        return prefer;
+    }
+
+    private static List<Bound> limits(@Nullable Fields fields, KeyTable table, String reason) {
         List<Bound> limits = new ArrayList<>();
-        Fields fields = file.fields(StudyKeys.MUST_KEY);
         if (fields == null) {
             return limits;
         }
-        for (Key key : fields.present(StudyKeys.MUST)) {
-            Measure measure = MEASURES.get(StudyKeys.MUST.keys().indexOf(key));
+        for (Key key : fields.present(table)) {
+            Measure measure = MEASURES.get(table.keys().indexOf(key));
             Value value = fields.value(key);
             Range range = value == null ? null : value.limit(measure.unit().dimension(), measure.unit());
             if (range != null) {
-                limits.add(new Bound(measure, range.low(), range.high(), "the study's own"));
+                limits.add(new Bound(measure, range.low(), range.high(), reason));
             }
         }
         return limits;
@@ -241,19 +270,5 @@ public final class StudyReader {
                         (int) search.whole(StudyKeys.POPULATION, SEARCH.population()),
                         search.quantity(StudyKeys.TIME, SEARCH.time()),
                         search.quantity(StudyKeys.STALL, SEARCH.stall()));
-    }
-
-    private static @Nullable KeepFrom keep(@Nullable Fields keep) {
-        if (keep == null) {
-            return null;
-        }
-        List<String> parts = new ArrayList<>();
-        for (Value item : keep.items(StudyKeys.KEEP_PARTS)) {
-            String part = item.word(DesignKeys.FILE.names(), "part of a design file");
-            if (part != null) {
-                parts.add(part);
-            }
-        }
-        return new KeepFrom(keep.text(StudyKeys.KEEP_DESIGN, ""), parts);
     }
 }

@@ -6,15 +6,35 @@ import static org.assertj.core.api.Assertions.within;
 import foamfront.model.design.Arrangement;
 import foamfront.model.design.Design;
 import foamfront.model.design.Load;
+import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.search.Variable;
+import foamfront.optimizer.study.StudyReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class GenomeLawsTest {
     private static final int GENOMES = 20_000;
 
     /** Rounding of a multiple of the increment. */
     private static final double ROUNDING = 1e-12;
+
+    /** Land and water planes side by side. */
+    private static final byte[] WET_AND_DRY = """
+            study: wet and dry
+            site: {surface: water}
+            arrangements:
+              wing: [{kind: monoplane, height: high}]
+              tail: [conventional]
+              body: [square tube, boat hull]
+              power: [nose tractor, pusher behind the wing]
+              undercarriage: [none, floats]
+            vary: {span: 0.9 m to 1.5 m, body length: 0.7 m to 1.2 m, step position: 0.3 to 0.6, deadrise: 0 deg to 25 deg, float length: 500 mm to 900 mm, float beam: 60 mm to 120 mm}
+            aim: {most: [endurance], least: [build cost]}
+            """.getBytes(StandardCharsets.UTF_8);
 
     private final Genome genome = new Genome(Studies.wide());
     private final SplittableRandom random = new SplittableRandom(11);
@@ -43,6 +63,30 @@ class GenomeLawsTest {
             assertThat(genome.decode(canonical)).isEqualTo(genome.decode(values));
             assertThat(genome.canonical(canonical)).isEqualTo(canonical);
         }
+    }
+
+    /** What does not matter to a design must not make it another one, or the search pays twice for it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"dyke-glider", "lapwing-camera", "gravel-pit-amphibian", "wet and dry"})
+    void equalDesignsHaveEqualValues(String name) {
+        Genome genome = new Genome(
+                name.equals("wet and dry")
+                        ? StudyReader.read(name, WET_AND_DRY, CatalogueReader.standard())
+                        : StudyReader.read(Path.of("..", "studies", name + ".yaml")));
+        int same = 0;
+        for (int i = 0; i < GENOMES / 4; i++) {
+            double[] values = random(genome);
+            double[] other = values.clone();
+            int changed = random.nextInt(values.length);
+            other[changed] = random(genome)[changed];
+            if (genome.decode(other).equals(genome.decode(values))) {
+                same++;
+                assertThat(genome.canonical(other))
+                        .as(genome.variables().get(changed).name())
+                        .isEqualTo(genome.canonical(values));
+            }
+        }
+        assertThat(same).isPositive();
     }
 
     @Test

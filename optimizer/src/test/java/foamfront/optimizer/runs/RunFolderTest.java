@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -55,6 +56,19 @@ class RunFolderTest {
         try (Stream<Path> files = Files.walk(run.path())) {
             assertThat(files.map(Path::getFileName).map(Path::toString)).noneMatch(name -> name.endsWith(".part"));
         }
+    }
+
+    @Test
+    void whatAnEarlierEndOfTheRunLeftIsReplaced() throws IOException {
+        RunFolder run = RunFolder.create(new Disk(), results, "s");
+        run.replaceAll("designs", Map.of("001.yaml", "a", "002.yaml", "b", "003.yaml", "c"));
+        run.replaceAll("designs", Map.of("001.yaml", "d"));
+        assertThat(new Disk().names(run.path().resolve("designs"))).containsExactly("001.yaml");
+        assertThat(run.path().resolve("designs/001.yaml")).hasContent("d");
+        run.write("limits.md", "none");
+        run.remove("limits.md");
+        run.remove("limits.md");
+        assertThat(run.path().resolve("limits.md")).doesNotExist();
     }
 
     @Test

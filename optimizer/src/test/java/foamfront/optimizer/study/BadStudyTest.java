@@ -72,6 +72,7 @@ class BadStudyTest {
                 study.drawer(),
                 study.limits(),
                 study.aims(),
+                study.prefer(),
                 study.showIn(),
                 study.increment(),
                 study.search(),
