@@ -13,7 +13,7 @@ public enum Caveat {
     ONE_MOTOR_OUT("with one motor stopped full rudder does not hold it at full throttle: throttle back at once"),
     GUST_SIZED("gusts, not pull-ups, size the wing"),
     HUMP_RULE("the water's drag at the hump is a rule of thumb, a quarter of the load: it may be a fifth off"),
-    SPIRAL("spirally unstable: it must be flown all the time");
+    SPIRAL("spirally unstable: a bank left alone doubles within 20 s, so that it must be flown all the time");
 
     private final String sentence;
 

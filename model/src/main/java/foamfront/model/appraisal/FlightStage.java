@@ -20,6 +20,7 @@ import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
 import foamfront.model.flight.TakeOffRoll;
+import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Propeller;
@@ -196,12 +197,21 @@ final class FlightStage {
         } else {
             w.rule(Measure.LAUNCH_HEIGHT);
             if (w.design.undercarriage().wheel() == null) {
-                w.rule(Measure.TAKE_OFF_DISTANCE);
+                onFloats(w);
                 return;
             }
             double friction =
                     w.factors.rollingFriction() * w.mission.site().ground().friction();
             w.set(Measure.TAKE_OFF_DISTANCE, takeOff(w, friction));
+        }
+    }
+
+    /** Floats or a hull without wheels leave the water, and nothing else. */
+    private static void onFloats(Workbench w) {
+        if (w.mission.site().ground() == Ground.WATER) {
+            w.rule(Measure.TAKE_OFF_DISTANCE);
+        } else {
+            w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.NEVER);
         }
     }
 
@@ -242,11 +252,12 @@ final class FlightStage {
             w.rule(Measure.GROUND_ATTITUDE);
             return;
         }
-        double spare = flotation == null ? Double.POSITIVE_INFINITY : Waterside.attitude(w, flotation);
+        double most =
+                flotation == null ? Double.POSITIVE_INFINITY : flotation.form().sternpost();
         if (wheel != null) {
-            spare = Math.min(spare, GroundAttitude.most(w.airframe, wheel, w.balance.x()) - liftOff(w));
+            most = Math.min(most, GroundAttitude.most(w.airframe, wheel, w.balance.x()));
         }
-        w.set(Measure.GROUND_ATTITUDE, spare);
+        w.set(Measure.GROUND_ATTITUDE, most - liftOff(w));
     }
 
     /** Incidence that lifts off at 1.2 stall speeds, rad. */

@@ -42,6 +42,9 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     a -> a.joint() == WingJoint.FOLDING
                             && (a.tips() == WingTips.WINGLETS || a.power() == PowerKind.PUSHER)),
             new Combination(
+                    "a tailless wing that folds lays its upper sides together, where fixed fins stand; let them fold too",
+                    a -> a.joint() == WingJoint.FOLDING && a.tailless() && a.finJoint() == FinJoint.FIXED),
+            new Combination(
                     "a T-tail's fin carries the stabiliser and cannot fold",
                     a -> a.tail() == TailKind.T_TAIL && a.finJoint() == FinJoint.FOLDING),
             new Combination(

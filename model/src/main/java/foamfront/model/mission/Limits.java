@@ -20,6 +20,7 @@ public final class Limits {
             atLeast(Measure.TOP_SPEED_RATIO, 1.5, "speed in hand for a gust, and twice the wind (judgement)"),
             atLeast(Measure.CLIMB_RATE, 2, "clear the hedge; by role (common practice)"),
             atLeast(Measure.THRUST_TO_WEIGHT, 0.35, "any powered model (judgement)"),
+            atMost(Measure.TAKE_OFF_DISTANCE, 100, "few club fields are longer; floats never leave land (judgement)"),
             atLeast(Measure.GROUND_ATTITUDE, 0, "it must lift off before its tail strikes (common practice)"),
             atLeast(Measure.LAUNCH_HEIGHT, 0.8, "thrown from 1.8 m, never lower than this (judgement)"),
             atLeast(Measure.BUOYANCY_RESERVE, 0.8, "80 % more than floats it in fresh water, 14 CFR 23.2310(a)"),

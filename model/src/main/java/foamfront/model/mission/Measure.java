@@ -156,7 +156,7 @@ public enum Measure {
             NEITHER,
             "tail arm over span times dihedral in degrees over C_L at 1.3 stall speeds; sweep, wing height and fins counted as the"
                     + " dihedral they stand for"),
-    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron"),
+    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron, flaperons let down for landing"),
     RUDDER_ROLL("roll helix angle by rudder", Unit.RATIO, HIGHER, "pb/2V at full rudder of a model without ailerons"),
     TORQUE_ROLL(
             "motor torque",
@@ -252,7 +252,7 @@ public enum Measure {
             Unit.MILLIMETRE,
             HIGHER,
             "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail at root and tail tip,"
-                    + " and of a stock boom over what is needed"),
+                    + " of keel between a bow and its step, and of a stock boom over what is needed"),
     TAIL_SIZE(
             "tail size",
             Unit.RATIO,

@@ -57,6 +57,14 @@ class AbsurdDesignsTest {
                         Measure.BODY_REACH,
                         Records.with(Arrangements.of("pod and boom"), "body.boom.length", 0.5)),
                 Arguments.of(
+                        "a hull whose step lies ahead of its bow's foot",
+                        Measure.BODY_REACH,
+                        Records.with(Records.with(Arrangements.of("hull"), "body.step", 0.2), "body.height", 0.5)),
+                Arguments.of(
+                        "floats as broad as they are long",
+                        Measure.BODY_REACH,
+                        Records.with(Arrangements.of("floats"), "undercarriage.beam", 0.59)),
+                Arguments.of(
                         "a tail in a pusher's propeller",
                         Measure.PROPELLER_CLEARANCE,
                         Records.with(Arrangements.of("pusher"), "tail.plane.x", 0.45)),
