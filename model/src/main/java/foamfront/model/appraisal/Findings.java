@@ -116,6 +116,7 @@ final class Findings {
                 found,
                 Caveat.ONE_MOTOR_OUT,
                 w.design.power() instanceof Power.TwinTractor && w.get(Measure.ONE_MOTOR_OUT) > 1);
+        add(found, Caveat.OTHER_HAND, w.design.power() instanceof Power.TwinTractor twin && twin.countering());
         add(found, Caveat.HUMP_RULE, w.design.floats());
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
         add(found, Caveat.SPIRAL, motions.lateral().spiralDoubling() < LateralModes.HASTY);

@@ -115,7 +115,8 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     a -> a.wing() == WingKind.DELTA && a.finJoint() == FinJoint.FOLDING),
             new Combination(
                     "a delta's sheet has no room for engines on its edge",
-                    a -> a.wing() == WingKind.DELTA && a.power() == PowerKind.TWIN_TRACTOR),
+                    a -> a.wing() == WingKind.DELTA
+                            && (a.power() == PowerKind.TWIN_TRACTOR || a.power() == PowerKind.COUNTER_TWIN)),
             new Combination(
                     "a delta is thrown from the hand or stands on wheels",
                     a -> a.wing() == WingKind.DELTA

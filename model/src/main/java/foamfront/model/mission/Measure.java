@@ -228,6 +228,11 @@ public enum Measure {
     MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
     CONTROLLER_LOAD(
             "controller load", Unit.RATIO, LOWER, "1.25 times the full-throttle current over the controller's rating"),
+    SUPPLY_LOAD(
+            "supply load",
+            Unit.RATIO,
+            LOWER,
+            "current of receiver and busy servos over what the controller's 5 V supply gives them"),
     BATTERY_LOAD("battery load", Unit.RATIO, LOWER, "full-throttle current over half the label rate or 30 C"),
     CELL_VOLTAGE("cell voltage", Unit.VOLT, HIGHER, "least cell voltage at full throttle, battery at 30 %"),
     TIP_SPEED("propeller tip speed", Unit.RATIO, LOWER, "over what its blade family stands"),

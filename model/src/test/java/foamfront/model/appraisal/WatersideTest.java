@@ -86,7 +86,7 @@ class WatersideTest {
     /** Broad deep floats reach up beside a twin's discs: 0.1 m of radius about y = 0.2, floats about y = 0.15. */
     @Test
     void floatsAreFoamToAPropeller() {
-        Design twin = Records.with(FLOATS, "power", new Power.TwinTractor(Samples.plant(), 0.2));
+        Design twin = Records.with(FLOATS, "power", new Power.TwinTractor(Samples.plant(), 0.2, false));
         Design broad = Records.with(twin, "undercarriage", new Undercarriage.Floats(1.0, 0.25, 0.1));
         Workbench w = run(broad, WATER);
         Flotation flotation = flotation(w);

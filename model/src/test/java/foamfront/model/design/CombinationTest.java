@@ -99,7 +99,11 @@ class CombinationTest {
                         BodyKind.BOAT_HULL);
         assertThat(Support.computed(PowerKind.values()))
                 .containsExactly(
-                        PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN);
+                        PowerKind.NOSE_TRACTOR,
+                        PowerKind.PUSHER,
+                        PowerKind.TWIN_TRACTOR,
+                        PowerKind.COUNTER_TWIN,
+                        PowerKind.DUCTED_FAN);
         assertThat(Support.computed(SectionKind.values())).containsExactly(SectionKind.values());
     }
 
