@@ -38,4 +38,17 @@ class ArchitectureTest {
             .accessField(System.class, "out")
             .orShould()
             .accessField(System.class, "err");
+
+    /** Time is read by commands and passed in, so that a clock set back can change no result. */
+    @ArchTest
+    static final ArchRule onlyCommandsReadAClock = noClasses()
+            .that()
+            .resideOutsideOfPackage("..optimizer.cli..")
+            .should()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime")
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.time..", "java.nio.file.attribute..");
 }

@@ -20,6 +20,12 @@ final class EpsilonArchive {
     /** Front order: by objectives, then by decoded values. */
     static final Comparator<Fitness> ORDER = EpsilonArchive::compare;
 
+    /**
+     * Of a box: so far above a value its box begins. An objective that moves in steps of one side (loads weighed to 5 g) would
+     * otherwise share a box with its neighbour wherever the quotient rounds down.
+     */
+    private static final double EDGE = 1e-9;
+
     private final double[] side;
     private final int cap;
     private final long[] box;
@@ -56,7 +62,7 @@ final class EpsilonArchive {
         double[] objectives = fitness.objectives();
         for (int i = 0; i < side.length; i++) {
             double scaled = objectives[i] / side[i];
-            double floor = Math.floor(scaled);
+            double floor = Math.floor(scaled + EDGE);
             box[i] = (long) floor;
             fromCorner += scaled - floor;
         }

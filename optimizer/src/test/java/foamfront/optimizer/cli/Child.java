@@ -15,16 +15,27 @@ final class Child {
     static final int PATIENCE = 120;
 
     private final Process process;
+    private final Path out;
     private final Path err;
 
-    private Child(Process process, Path err) {
+    private Child(Process process, Path out, Path err) {
         this.process = process;
+        this.out = out;
         this.err = err;
     }
 
     static Child start(Path folder, List<String> options, String... args) throws IOException {
+        Path out = Files.createTempFile(folder, "out", ".txt");
+        return start(Path.of(System.getProperty("java.home")), folder, out, options, args);
+    }
+
+    /**
+     * @param home of the Java that runs it
+     * @param out where its standard output goes
+     */
+    static Child start(Path home, Path folder, Path out, List<String> options, String... args) throws IOException {
         List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add(home.resolve("bin/java").toString());
         command.add("-XX:+UseSerialGC");
         command.addAll(options);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), "foamfront.optimizer.cli.Main"));
@@ -32,9 +43,9 @@ final class Child {
         Path err = Files.createTempFile(folder, "err", ".txt");
         Process process = new ProcessBuilder(command)
                 .redirectError(err.toFile())
-                .redirectOutput(Files.createTempFile(folder, "out", ".txt").toFile())
+                .redirectOutput(out.toFile())
                 .start();
-        return new Child(process, err);
+        return new Child(process, out, err);
     }
 
     /** Explores a study into the folder that it works in. */
@@ -77,6 +88,10 @@ final class Child {
 
     boolean isAlive() {
         return process.isAlive();
+    }
+
+    String out() throws IOException {
+        return Files.readString(out);
     }
 
     String err() throws IOException {

@@ -9,11 +9,12 @@ import foamfront.optimizer.runs.RunFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
-import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,7 +56,7 @@ class ResumeTest {
                     Integer.toString(1 + random.nextInt(8)));
         }
         assertThat(child.end()).as(child.err()).isZero();
-        assertThat(files(run)).isEqualTo(files(alone.resolve("seed-dropper/001")));
+        assertThat(RunFiles.of(run)).isEqualTo(RunFiles.of(alone.resolve("seed-dropper/001")));
     }
 
     @Test
@@ -80,10 +81,32 @@ class ResumeTest {
         assertThat(Run.of("explore", "--resume", "seed-dropper", "--out", folder.toString())
                         .code())
                 .isZero();
-        assertThat(files(run)).isEqualTo(files(alone.resolve("seed-dropper/001")));
+        assertThat(RunFiles.of(run)).isEqualTo(RunFiles.of(alone.resolve("seed-dropper/001")));
         Run again = Run.of("explore", "--resume", run.toString());
         assertThat(again.code()).isZero();
-        assertThat(files(run)).isEqualTo(files(alone.resolve("seed-dropper/001")));
+        assertThat(RunFiles.of(run)).isEqualTo(RunFiles.of(alone.resolve("seed-dropper/001")));
+    }
+
+    /** Whatever the clock showed when a checkpoint was written, the one of the highest number is the newest. */
+    @Test
+    void aClockSetBackBetweenCheckpointsChangesNothing() throws Exception {
+        assertThat(explore("1500", folder).code()).isZero();
+        Map<String, String> whole = RunFiles.of(run);
+        FileTime day = FileTime.from(1_000_000_000, TimeUnit.SECONDS);
+        try (Stream<Path> files = Files.list(run.resolve("checkpoint"))) {
+            List<Path> kept = files.filter(file -> file.toString().endsWith(".txt"))
+                    .sorted()
+                    .toList();
+            assertThat(kept).hasSize(2);
+            Files.setLastModifiedTime(kept.get(0), FileTime.from(3_000_000_000L, TimeUnit.SECONDS));
+            Files.setLastModifiedTime(kept.get(1), day);
+        }
+        Files.setLastModifiedTime(run.resolve("study.yaml"), day);
+        Files.delete(run.resolve("front.csv"));
+        Run resumed = Run.of("explore", "--resume", run.toString(), "--quiet");
+        assertThat(resumed.code()).isZero();
+        assertThat(resumed.err()).isEmpty();
+        assertThat(RunFiles.of(run)).isEqualTo(whole);
     }
 
     @Test
@@ -119,13 +142,13 @@ class ResumeTest {
     }
 
     private void refused(String what, String... more) throws IOException {
-        Map<String, String> before = files(run);
+        Map<String, String> before = RunFiles.of(run);
         String[] args = Stream.concat(Stream.of("explore", "--resume", run.toString()), Stream.of(more))
                 .toArray(String[]::new);
         Run refused = Run.of(args);
         assertThat(refused.err()).contains("cannot go on", what);
         assertThat(refused.code()).isEqualTo(Exit.USER_INPUT);
-        assertThat(files(run)).isEqualTo(before);
+        assertThat(RunFiles.of(run)).isEqualTo(before);
     }
 
     @Test
@@ -158,19 +181,5 @@ class ResumeTest {
 
     private Run explore(String evaluations, Path out) {
         return Run.of("explore", study.toString(), "--evaluations", evaluations, "--out", out.toString());
-    }
-
-    /** What a user reads, but for run.json, which holds times. */
-    private static Map<String, String> files(Path run) throws IOException {
-        Map<String, String> texts = new TreeMap<>();
-        try (Stream<Path> files = Files.walk(run)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                String name = run.relativize(file).toString();
-                if (!name.startsWith("checkpoint") && !name.equals("run.json")) {
-                    texts.put(name, Files.readString(file));
-                }
-            }
-        }
-        return texts;
     }
 }

@@ -13,10 +13,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever the disk does, a run that is gone on with until it is done leaves the files of one that met no trouble. */
 class CrashLawsTest {
@@ -146,6 +149,17 @@ class CrashLawsTest {
         byte[] copy = bytes.clone();
         copy[at] ^= (byte) by;
         return copy;
+    }
+
+    /** The wall clock is nobody's judge here; a clock that did jump would change when states are kept, not what comes out. */
+    @ParameterizedTest(name = "by {0} days at every look")
+    @ValueSource(longs = {1000, -1000})
+    void aClockThatJumpsChangesNothing(long days) throws IOException {
+        MemoryStore store = new MemoryStore();
+        AtomicLong now = new AtomicLong();
+        LittleRun.run(store, () -> now.addAndGet(TimeUnit.DAYS.toNanos(days)));
+        assertThat(LittleRun.results(store)).isEqualTo(straight);
+        assertThat(RunFolder.open(store, LittleRun.PATH).checkpoints().newest()).isNotNull();
     }
 
     /** The test of the test: a state changed behind the checksum's back leads to another front, which the comparison sees. */

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.LongSupplier;
 
 /** A whole run that takes milliseconds: a search that keeps a state after every epoch, then a front and its designs as files. */
 final class LittleRun {
@@ -28,15 +29,16 @@ final class LittleRun {
 
     /** Begins, or goes on from the newest checkpoint; gives what was passed over. */
     static List<String> run(Store store) {
+        AtomicLong ticks = new AtomicLong();
+        return run(store, () -> 2_000_000_000L * (ticks.getAndIncrement() / 2));
+    }
+
+    /** The same under a clock, ns. */
+    static List<String> run(Store store, LongSupplier clock) {
         RunFolder folder = RunFolder.open(store, PATH);
         CheckpointFiles files = folder.checkpoints();
         CheckpointFiles.Loaded loaded = files.newest();
-        AtomicLong ticks = new AtomicLong();
-        Keeper keeper = new Keeper(
-                files,
-                FACTS,
-                loaded == null ? null : loaded.state(),
-                () -> 2_000_000_000L * (ticks.getAndIncrement() / 2));
+        Keeper keeper = new Keeper(files, FACTS, loaded == null ? null : loaded.state(), clock);
         Outcome outcome =
                 Search.run(problem(), new Settings(EVALUATIONS, 7, 1, 20, 50), keeper, Listener.NONE, () -> false);
         StringBuilder front = new StringBuilder();

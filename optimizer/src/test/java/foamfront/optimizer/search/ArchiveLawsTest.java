@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ArchiveLawsTest {
     private static final int OFFERS = 4000;
@@ -41,6 +42,19 @@ class ArchiveLawsTest {
                 return within;
             });
         }
+    }
+
+    /** 0.075 / 0.005 is a little more than 15 in doubles: its box is its own all the same. */
+    @ParameterizedTest(name = "steps of {0}")
+    @ValueSource(doubles = {0.005, 0.05, 0.1, 60, 1.0 / 3})
+    void everyStepOfOneSideHasItsOwnBox(double side) {
+        EpsilonArchive archive = new EpsilonArchive(List.of(side, side), 1000);
+        Schema schema = new Schema(Benchmark.reals(2, 2, values -> Evaluation.feasible(values)));
+        for (int k = -200; k < 200; k++) {
+            double[] genes = {(k + 200) / 400.0, 0};
+            archive.offer(new Fitness(schema.design(genes, Operator.START), Evaluation.feasible(k * side, -k * side)));
+        }
+        assertThat(archive.size()).isEqualTo(400);
     }
 
     @ParameterizedTest(name = "{0} objectives, cap {1}, seed {2}")
