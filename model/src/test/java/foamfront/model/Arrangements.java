@@ -53,7 +53,8 @@ public final class Arrangements {
         all.put("floats", Records.with(trainer, "undercarriage", new Undercarriage.Floats(0.6, 0.10, 0.26)));
         all.put("hull", hull(trainer));
         all.put("pusher", Records.with(trainer, "power", new Power.Pusher(Samples.plant())));
-        all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2)));
+        all.put("countering twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2, true)));
+        all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2, false)));
         all.put("fan", fan(trainer));
         all.put("biplane", biplane(trainer));
         all.put("V-tail", Records.with(trainer, "tail", new Tail.VTail(plane(trainer, 35 * DEGREE))));

@@ -106,8 +106,8 @@ public final class Samples {
                 2,
                 0.0122,
                 new PropellerCurves(
-                        new double[] {0.10142, -0.03377, -0.40590, 0.33032, 0.01643, -0.01274},
-                        new double[] {0.03918, 0.03247, -0.17217, 0.07797, 0.00172, 0.00664},
+                        new double[] {0.10142, -0.03377, -0.40590, 0.33032, 0, 0.01643, -0.01274},
+                        new double[] {0.03918, 0.03247, -0.17217, 0.07797, 0, 0.00172, 0.00664},
                         2499 / 60.0,
                         6922 / 60.0,
                         0.672),
@@ -121,7 +121,7 @@ public final class Samples {
     }
 
     public static Controller controller() {
-        return new Controller("20 A", 20, 0.021, 0.042, 0.024, 0.008, 8e-3, 11, Provenance.INVENTED);
+        return new Controller("20 A", 20, 2, 0.021, 0.042, 0.024, 0.008, 8e-3, 11, Provenance.INVENTED);
     }
 
     public static PowerPlant plant() {

@@ -1,6 +1,5 @@
 package foamfront.model.aero;
 
-import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 
 /**
@@ -26,27 +25,12 @@ public final class FinYaw {
      */
     public static double stiffness(
             Surface fin, double slopeRatio, double effective, double x, double area, double span) {
-        return sideForceSlope(fin, slopeRatio, effective) * (quarterChord(fin) - x) / (area * span);
+        return sideForceSlope(fin, slopeRatio, effective) * (fin.quarterChordX() - x) / (area * span);
     }
 
     /** Side force per rad of sideslip over dynamic pressure, m². */
     public static double sideForceSlope(Surface fin, double slopeRatio, double effective) {
         double height = fin.span();
         return fin.area() * Helmbold.liftSlope(effective * height * height / fin.area(), slopeRatio);
-    }
-
-    /** x of the area's mean quarter chord, m: Simpson's rule, exact on straight edges. */
-    public static double quarterChord(Surface fin) {
-        double sum = 0;
-        double area = 0;
-        for (int i = 0; i < fin.panels().size(); i++) {
-            Panel panel = fin.panels().get(i);
-            area += panel.area();
-            double root = panel.rootX() + 0.25 * panel.rootChord();
-            double tip = panel.tipX() + 0.25 * panel.tipChord();
-            double middle = (root + tip) * (panel.rootChord() + panel.tipChord());
-            sum += panel.breadth() * (root * panel.rootChord() + middle + tip * panel.tipChord()) / 6;
-        }
-        return sum / area;
     }
 }

@@ -3,6 +3,7 @@ package foamfront.model.aero;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Panel;
 import foamfront.model.design.Wing;
+import foamfront.model.units.SmoothStep;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,9 +58,7 @@ public record LeadingEdgeVortex(double share, double centreX, double usable) {
 
     /** Share of the whole vortex lift at a leading-edge sweep in rad: 3 t² − 2 t³ between the two sweeps. */
     static double share(double sweep) {
-        double t = (sweep * 180 / Math.PI - NONE_DEGREES) / (FULL_DEGREES - NONE_DEGREES);
-        double u = Math.max(0, Math.min(1, t));
-        return u * u * (3 - 2 * u);
+        return SmoothStep.at((sweep * 180 / Math.PI - NONE_DEGREES) / (FULL_DEGREES - NONE_DEGREES));
     }
 
     /** K_v of this wing. */

@@ -47,7 +47,7 @@ public record Flotation(
         }
         if (design.undercarriage() instanceof Undercarriage.Floats floats) {
             double depth = FLOAT_DEPTH * floats.beam();
-            PlaningForm form = new PlaningForm(
+            PlaningForm form = PlaningForm.of(
                     floats.length(), floats.beam(), depth, floats.deadrise(), FLOAT_STEP * floats.length());
             double deck = -0.5 * body.height() - UNDER_BELLY;
             double keel = deck - depth - form.vee();
@@ -62,8 +62,7 @@ public record Flotation(
 
     /** The shape of a hull. */
     public static PlaningForm form(Body.BoatHull hull) {
-        return new PlaningForm(
-                hull.length(), hull.width(), hull.height(), hull.deadrise(), hull.step() * hull.length());
+        return PlaningForm.of(hull.length(), hull.width(), hull.height(), hull.deadrise(), hull.step() * hull.length());
     }
 
     /** Step aft of a balance point, m. */

@@ -6,20 +6,39 @@ package foamfront.model.airframe;
  * degrees up to half the sides' height, then an upright stem. Common practice: step 6.5 % of the beam (5 to 8), afterbody at 7
  * degrees (6 to 8). x runs aft from the bow, heights count from the keel ahead of the step.
  *
+ * <p>A step ahead of the bow plate's foot, or a body that ends ahead of its step, cannot be folded: it is computed with the
+ * step {@value #LEAST_KEEL} m behind the foot and a body that reaches as far again, and {@link #keelToSpare} says what is missing.
+ *
  * @param length m
  * @param beam outside, m
  * @param depth of the sides ahead of the step, chine to deck, m
  * @param deadrise of each half of the bottom, rad
  * @param step from the bow, m
+ * @param keelToSpare of the keel from the bow plate's foot to the step, beyond the least; negative where it cannot be folded, m
  */
-public record PlaningForm(double length, double beam, double depth, double deadrise, double step) {
+public record PlaningForm(double length, double beam, double depth, double deadrise, double step, double keelToSpare) {
+    /** Keel that a forebody needs to be cut and folded by hand, m (judgement). */
+    private static final double LEAST_KEEL = 0.010;
+
     private static final double STEP_HEIGHT = 0.065; // of the beam
     private static final double AFTERBODY = StrictMath.tan(7 * Math.PI / 180);
     private static final double STERN = 0.3; // of the depth, what is left of the sides
 
+    /** The form of these dimensions, or the nearest that can be folded. */
+    public static PlaningForm of(double length, double beam, double depth, double deadrise, double step) {
+        double foremost = vee(beam, deadrise) + 0.5 * depth + LEAST_KEEL;
+        double placed = Math.max(step, foremost);
+        double reached = placed > step ? Math.max(length, placed + LEAST_KEEL) : length;
+        return new PlaningForm(reached, beam, depth, deadrise, placed, step - foremost);
+    }
+
+    private static double vee(double beam, double deadrise) {
+        return 0.5 * beam * StrictMath.tan(deadrise);
+    }
+
     /** Height of the chine over the keel, m. */
     public double vee() {
-        return 0.5 * beam * StrictMath.tan(deadrise);
+        return vee(beam, deadrise);
     }
 
     /** Where the keel meets the bow plate, m. */

@@ -67,6 +67,20 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
         return mirrored ? 2 * last.tipY() : last.tipZ() - first.rootZ();
     }
 
+    /** x of the area's mean quarter chord, m: Simpson's rule, exact on straight edges. */
+    public double quarterChordX() {
+        double sum = 0;
+        double area = 0;
+        for (Panel panel : panels) {
+            area += panel.area();
+            double root = panel.rootX() + 0.25 * panel.rootChord();
+            double tip = panel.tipX() + 0.25 * panel.tipChord();
+            double middle = (root + tip) * (panel.rootChord() + panel.tipChord());
+            sum += panel.breadth() * (root * panel.rootChord() + middle + tip * panel.tipChord()) / 6;
+        }
+        return sum / area;
+    }
+
     /** Mean aerodynamic chord ∫c² / ∫c, m. */
     public double meanAerodynamicChord() {
         double square = 0;

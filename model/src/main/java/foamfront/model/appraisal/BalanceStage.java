@@ -204,8 +204,10 @@ final class BalanceStage {
         double droop = w.design.controls().flaps() == FlapKind.FLAPERONS
                 ? FlapSetting.LANDING.deflection(FlapKind.FLAPERONS)
                 : 0;
-        w.rollPower = travel / Handling.FULL_TRAVEL * differential(droop) * lateral.aileronPower();
-        w.set(Measure.ROLL_RESPONSE, -w.rollPower / lateral.rollDamping());
+        double power = travel / Handling.FULL_TRAVEL * lateral.aileronPower();
+        w.rollPower = power * differential(0);
+        // Flaperons have least left when they are down for landing, where rolling matters most.
+        w.set(Measure.ROLL_RESPONSE, -power * differential(droop) / lateral.rollDamping());
     }
 
     /** Half the difference of what both ailerons are worth at full travel about a droop, rad: one goes down into separation. */

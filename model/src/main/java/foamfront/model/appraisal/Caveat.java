@@ -11,9 +11,10 @@ public enum Caveat {
     TIP_STALL("the wing tips stall first, or with next to no lift left: it drops a wing"),
     NEAR_250_GRAMS("within 15 % of 250 g, where many countries draw a legal line"),
     ONE_MOTOR_OUT("with one motor stopped full rudder does not hold it at full throttle: throttle back at once"),
+    OTHER_HAND("one propeller is of the other hand: see that it is sold, the catalogue prices both alike"),
     GUST_SIZED("gusts, not pull-ups, size the wing"),
     HUMP_RULE("the water's drag at the hump is a rule of thumb, a quarter of the load: it may be a fifth off"),
-    SPIRAL("spirally unstable: it must be flown all the time");
+    SPIRAL("spirally unstable: a bank left alone doubles within 20 s, so that it must be flown all the time");
 
     private final String sentence;
 

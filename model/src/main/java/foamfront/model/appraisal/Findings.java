@@ -10,6 +10,7 @@ import foamfront.model.fabrication.CutPart;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.factors.Spread;
 import foamfront.model.flight.FullThrottle;
+import foamfront.model.flight.LateralModes;
 import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Motions;
 import foamfront.model.flight.Performance;
@@ -37,10 +38,10 @@ final class Findings {
 
     static Appraisal of(Workbench w) {
         List<LimitCheck> limits = limits(w);
-        List<Caveat> caveats = caveats(w);
+        Motions motions = motions(w);
+        List<Caveat> caveats = caveats(w, motions);
         // The curves run the kernels again, so they come last of what reads them.
         List<LiftingSummary> surfaces = surfaces(w);
-        Motions motions = motions(w);
         List<PolarPoint> polar = polar(w);
         return new Appraisal(
                 w.airframe,
@@ -73,14 +74,12 @@ final class Findings {
     }
 
     private static Motions motions(Workbench w) {
-        double stiffness = w.lifting.momentSlope(w.balance.x()) + w.bodyMoment;
         return Motions.of(
                 w.airframe,
                 w.lifting,
                 w.flight,
                 w.balance,
                 Inertia.of(w.masses, w.balance),
-                stiffness,
                 w.get(Measure.YAW_STIFFNESS),
                 Performance.CRUISE * w.flight.stallSpeed());
     }
@@ -101,7 +100,7 @@ final class Findings {
         return checks;
     }
 
-    private static List<Caveat> caveats(Workbench w) {
+    private static List<Caveat> caveats(Workbench w, Motions motions) {
         List<Caveat> found = new ArrayList<>();
         add(found, Caveat.SECTION_RANGE, !w.flight.insideSectionData(Performance.SAFE * w.flight.stallSpeed()));
         add(found, Caveat.PROPELLER_RANGE, !w.performance.fullThrottle().insidePropellerData());
@@ -117,12 +116,10 @@ final class Findings {
                 found,
                 Caveat.ONE_MOTOR_OUT,
                 w.design.power() instanceof Power.TwinTractor && w.get(Measure.ONE_MOTOR_OUT) > 1);
+        add(found, Caveat.OTHER_HAND, w.design.power() instanceof Power.TwinTractor twin && twin.countering());
         add(found, Caveat.HUMP_RULE, w.design.floats());
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
-        add(
-                found,
-                Caveat.SPIRAL,
-                w.get(Measure.SPIRAL_PARAMETER) < 5 && !w.design.controls().ailerons());
+        add(found, Caveat.SPIRAL, motions.lateral().spiralDoubling() < LateralModes.HASTY);
         return found;
     }
 

@@ -20,6 +20,7 @@ import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
 import foamfront.model.flight.TakeOffRoll;
+import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Propeller;
@@ -74,6 +75,13 @@ final class FlightStage {
         w.set(Measure.POWER_LOADING, full.power() * GRAVITY / weight);
         w.set(Measure.MOTOR_LOAD, Loads.motor(drive.motor(), full.motorInput()));
         w.set(Measure.CONTROLLER_LOAD, Loads.controller(drive.controller(), full.current() / motors));
+        w.set(
+                Measure.SUPPLY_LOAD,
+                Loads.supply(
+                        drive.controller(),
+                        drive.battery().cells(),
+                        w.design.radio().receiver().current(),
+                        servoCurrent(w)));
         w.set(Measure.BATTERY_LOAD, Loads.battery(drive.battery(), full.current()));
         w.set(Measure.CELL_VOLTAGE, full.lowVoltage() / drive.battery().cells());
         w.set(Measure.TIP_SPEED, Loads.tip(drive.rotor(), full.topRotation()));
@@ -178,8 +186,9 @@ final class FlightStage {
         if (w.design.controls().ailerons()) {
             allowed = 0.3 * w.rollPower * safePressure(w) * w.airframe.area() * span;
         }
-        // Twins that turn the same way add up: nobody is asked for counter rotation.
-        double torque = motors * w.performance.fullThrottle().staticTorque();
+        // Twins that turn the same way add up; against each other they cancel.
+        boolean countering = w.design.power() instanceof Power.TwinTractor twin && twin.countering();
+        double torque = countering ? 0 : motors * w.performance.fullThrottle().staticTorque();
         w.set(Measure.TORQUE_ROLL, torque < HOPELESS * allowed ? torque / allowed : HOPELESS);
     }
 
@@ -196,12 +205,21 @@ final class FlightStage {
         } else {
             w.rule(Measure.LAUNCH_HEIGHT);
             if (w.design.undercarriage().wheel() == null) {
-                w.rule(Measure.TAKE_OFF_DISTANCE);
+                onFloats(w);
                 return;
             }
             double friction =
                     w.factors.rollingFriction() * w.mission.site().ground().friction();
             w.set(Measure.TAKE_OFF_DISTANCE, takeOff(w, friction));
+        }
+    }
+
+    /** Floats or a hull without wheels leave the water, and nothing else. */
+    private static void onFloats(Workbench w) {
+        if (w.mission.site().ground() == Ground.WATER) {
+            w.rule(Measure.TAKE_OFF_DISTANCE);
+        } else {
+            w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.NEVER);
         }
     }
 
@@ -242,11 +260,12 @@ final class FlightStage {
             w.rule(Measure.GROUND_ATTITUDE);
             return;
         }
-        double spare = flotation == null ? Double.POSITIVE_INFINITY : Waterside.attitude(w, flotation);
+        double most =
+                flotation == null ? Double.POSITIVE_INFINITY : flotation.form().sternpost();
         if (wheel != null) {
-            spare = Math.min(spare, GroundAttitude.most(w.airframe, wheel, w.balance.x()) - liftOff(w));
+            most = Math.min(most, GroundAttitude.most(w.airframe, wheel, w.balance.x()));
         }
-        w.set(Measure.GROUND_ATTITUDE, spare);
+        w.set(Measure.GROUND_ATTITUDE, most - liftOff(w));
     }
 
     /** Incidence that lifts off at 1.2 stall speeds, rad. */
@@ -290,11 +309,15 @@ final class FlightStage {
         return drive;
     }
 
+    /** Mean of all servos, A. */
+    private static double servoCurrent(Workbench w) {
+        return w.airframe.servos().total() * w.design.radio().servo().current();
+    }
+
     /** Receiver and servos through a linear supply, loads by their power through a converter, A from the battery. */
     private static double auxiliaryCurrent(Workbench w) {
         Design design = w.design;
-        double current = design.radio().receiver().current()
-                + w.airframe.servos().total() * design.radio().servo().current();
+        double current = design.radio().receiver().current() + servoCurrent(w);
         for (Load load : design.loads()) {
             current += load.power()
                     / (LOAD_EFFICIENCY * MEAN_CELL * design.power().battery().cells());

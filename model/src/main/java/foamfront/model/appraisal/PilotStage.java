@@ -1,5 +1,6 @@
 package foamfront.model.appraisal;
 
+import foamfront.model.aero.LeadingEdgeVortex;
 import foamfront.model.design.Load;
 import foamfront.model.flight.Fall;
 import foamfront.model.flight.Handling;
@@ -20,7 +21,9 @@ final class PilotStage {
 
     /** p = 2 V (pb/2V) / b at cruise, by what it has to roll with. */
     private static double rollRate(Workbench w) {
-        double helix = w.get(w.design.controls().ailerons() ? Measure.ROLL_RESPONSE : Measure.RUDDER_ROLL);
+        double helix = w.design.controls().ailerons()
+                ? -w.rollPower / w.lifting.lateral().rollDamping()
+                : w.get(Measure.RUDDER_ROLL);
         return 2 * w.get(Measure.CRUISE_SPEED) * helix / w.airframe.span();
     }
 
@@ -69,8 +72,14 @@ final class PilotStage {
         double full = w.flight.liftCoefficient(w.get(Measure.CRUISE_SPEED));
         double light = full * w.masses.massAfter(1) / w.masses.massAfter(0);
         double moved = (w.balance.marginFull() - w.balance.marginReleased()) * w.airframe.chord();
-        double shift =
-                ReleaseTrim.elevatorShift(w.lifting, w.bodyMoment, w.balance.x(), full, w.balance.x() + moved, light);
+        double shift = ReleaseTrim.elevatorShift(
+                w.lifting,
+                LeadingEdgeVortex.of(w.airframe),
+                w.bodyMoment,
+                w.balance.x(),
+                full,
+                w.balance.x() + moved,
+                light);
         return Math.abs(shift) / Handling.FULL_TRAVEL;
     }
 }

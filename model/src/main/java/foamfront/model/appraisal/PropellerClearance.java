@@ -2,15 +2,17 @@ package foamfront.model.appraisal;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.PlaningForm;
 import foamfront.model.airframe.Shaft;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.Body;
 import foamfront.model.design.Undercarriage;
 
 /**
- * The gap between a propeller's disc and the nearest foam: every panel of wings, tail and fins, the body with its boom;
- * and the ground under wheels. For a part that lies d_x before or behind the disc's plane and d_r beyond its rim
+ * The gap between a propeller's disc and the nearest foam: every panel of wings, tail and fins, the body with its boom, hull
+ * or floats; and the ground under wheels. For a part that lies d_x before or behind the disc's plane and d_r beyond its rim
  * (negative inside) the gap is the distance of the corner, √(d_x⁺² + d_r⁺²) + min(max(d_x, d_r), 0): of a part in the
  * disc the shortest way out, negative. Derived. Panels are looked at along {@value #LINES} chordwise lines across the
  * disc, as plates without thickness.
@@ -30,6 +32,24 @@ final class PropellerClearance {
     /** Least gap of an aeroplane with a propeller, m. */
     static double of(Airframe airframe) {
         return new PropellerClearance(airframe).least();
+    }
+
+    /** Least gap to a hull's bottom or to floats placed by a balance point, m. */
+    static double of(Airframe airframe, Flotation flotation, double balanceX) {
+        return new PropellerClearance(airframe).afloat(flotation, balanceX);
+    }
+
+    /** Each as a box from keel to deck. */
+    private double afloat(Flotation flotation, double balanceX) {
+        PlaningForm form = flotation.form();
+        double step = balanceX + flotation.stepBehind(balanceX);
+        double bow = step - form.step();
+        double deck = flotation.keel() + form.vee() + form.depth();
+        double middle = 0.5 * (flotation.keel() + deck);
+        for (int side = -1; side < flotation.count(); side += 2) {
+            box(bow, bow + form.length(), side * flotation.y(), middle, form.beam(), deck - flotation.keel());
+        }
+        return gap;
     }
 
     private double least() {
@@ -57,15 +77,16 @@ final class PropellerClearance {
         double front = airframe.design().body() instanceof Body.BoatHull
                 ? body.length()
                 : airframe.design().body().bayLength();
-        box(0, front, body.width(), body.height());
+        box(0, front, 0, 0, body.width(), body.height());
         if (airframe.design().body() instanceof Body.PodAndBoom pod) {
-            box(front, body.length(), pod.boom().width(), pod.boom().height());
+            box(front, body.length(), 0, 0, pod.boom().width(), pod.boom().height());
         }
     }
 
-    private void box(double from, double to, double width, double height) {
-        double y = Math.max(0, shaft.y() - 0.5 * width);
-        double z = Math.max(0, Math.abs(shaft.z()) - 0.5 * height);
+    /** A box along the stream about ({@code atY}, {@code atZ}). */
+    private void box(double from, double to, double atY, double atZ, double width, double height) {
+        double y = Math.max(0, Math.abs(shaft.y() - atY) - 0.5 * width);
+        double z = Math.max(0, Math.abs(shaft.z() - atZ) - 0.5 * height);
         near(from, to, y, z);
     }
 

@@ -1,6 +1,7 @@
 package foamfront.model.appraisal;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Surface;
@@ -21,7 +22,8 @@ final class Proportions {
     private Proportions() {}
 
     static void set(Workbench w, Airframe airframe) {
-        w.set(Measure.BODY_REACH, Math.min(reach(airframe), Math.min(nose(airframe), boom(airframe))));
+        double ahead = Math.min(nose(airframe), keel(airframe));
+        w.set(Measure.BODY_REACH, Math.min(reach(airframe), Math.min(ahead, boom(airframe))));
         w.set(Measure.TAIL_SIZE, tailSize(airframe));
         double least = Double.POSITIVE_INFINITY;
         for (Surface surface : airframe.surfaces()) {
@@ -81,6 +83,12 @@ final class Proportions {
             }
         }
         return foremost;
+    }
+
+    /** Keel of a hull or floats between bow and step, over the least that can be folded, m. */
+    private static double keel(Airframe airframe) {
+        Flotation flotation = airframe.stations().flotation();
+        return flotation == null ? Double.POSITIVE_INFINITY : flotation.form().keelToSpare();
     }
 
     /** Stock left over of a tail boom, m: spliced from two lengths it would carry no tail. */

@@ -6,6 +6,9 @@ import foamfront.model.aero.PlainFlap;
 import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.PlaningForm;
 import foamfront.model.airframe.Shaft;
+import foamfront.model.airframe.Stance;
+import foamfront.model.design.Load;
+import foamfront.model.design.Place;
 import foamfront.model.flight.Handling;
 import foamfront.model.flight.TakeOffRoll;
 import foamfront.model.flight.TrimmedFlight;
@@ -73,6 +76,8 @@ final class Waterside {
         w.set(Measure.WATER_HEEL, rest.heeling() / (HEELING * mass * GRAVITY * w.airframe.span()));
         w.set(Measure.STEP_ANGLE, StrictMath.atan2(behind, above));
         clearance(w, flotation, rest, behind);
+        loadsBelow(w, flotation, rest, behind);
+        foam(w, flotation);
         w.set(Measure.SPRAY_LOAD, Water.sprayLoad(mass / flotation.count(), form.beam(), form.step()));
     }
 
@@ -85,6 +90,27 @@ final class Waterside {
         double aft = shaft.x() - w.balance.x() - behind;
         double surface = flotation.keel() + rest.surface(aft);
         w.set(Measure.WATER_CLEARANCE, shaft.z() - shaft.radius() - surface);
+    }
+
+    /** What hangs under the belly keeps clear of still water at rest as of ground; a hull's belly is under it. */
+    private static void loadsBelow(Workbench w, Flotation flotation, Floating rest, double behind) {
+        double belly = -0.5 * w.airframe.body().height();
+        for (Load load : w.design.loads()) {
+            if (load.place() == Place.BELOW) {
+                double end = 0.5 * load.length();
+                double surface = Math.max(rest.surface(-behind - end), rest.surface(-behind + end));
+                double gap = belly - flotation.keel() - surface - Stance.GROUND_CLEARANCE;
+                w.set(Measure.OUTSIDE_ROOM, Math.min(w.get(Measure.OUTSIDE_ROOM), Math.max(0, gap) - load.height()));
+            }
+        }
+    }
+
+    /** Hull and floats are foam too, once the balance point says where floats are. */
+    private static void foam(Workbench w, Flotation flotation) {
+        if (w.airframe.stations().shaft().radius() > 0) {
+            double gap = PropellerClearance.of(w.airframe, flotation, w.balance.x());
+            w.set(Measure.PROPELLER_CLEARANCE, Math.min(w.get(Measure.PROPELLER_CLEARANCE), gap));
+        }
     }
 
     /** Through the hump and off, once thrust and drag are known. */
@@ -111,13 +137,10 @@ final class Waterside {
         return (attitude - flat) / (flight.incidence(1) - flat);
     }
 
-    /** How far the nose can be raised on the water, over what lifts off at 1.2 stall speeds, rad. */
-    static double attitude(Workbench w, Flotation flotation) {
-        double liftOff = w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed());
-        return flotation.form().sternpost() - w.flight.incidence(liftOff);
-    }
-
-    /** Elevator that holds the running trim against Savitsky's moment, thrust line included, of full travel. */
+    /**
+     * Elevator that holds the running trim, of full travel: that which trims the air's moments at this attitude, and what
+     * Savitsky's moment and the thrust line ask beyond (derived: the air's moment is C_mδ (δ − δ_trim)); over what full travel is worth.
+     */
     private static double elevator(Workbench w, Flotation flotation) {
         PlaningForm form = flotation.form();
         double speed = ON_STEP * TakeOffRoll.LIFT_OFF * w.flight.stallSpeed();
@@ -132,12 +155,12 @@ final class Waterside {
         double water = count * planing.moment(ahead, above, form.beam(), form.deadrise(), 0, 0);
         double line = w.airframe.stations().shaft().z() - w.balance.z();
         double thrust = w.performance.fullThrottle().thrust(speed) * line;
-        double authority = w.lifting.elevatorMomentSlope(w.balance.x())
-                * PlainFlap.efficiency(Handling.FULL_TRAVEL)
-                * pressure
-                * w.lifting.referenceChord();
-        double needed = (water - thrust) / authority;
-        return Math.min(99, Math.abs(needed) / Handling.FULL_TRAVEL);
+        double authority = w.lifting.elevatorMomentSlope(w.balance.x()) * pressure * w.lifting.referenceChord();
+        double trimmed = w.flight.elevator(lift(w.flight, trim));
+        double needed = trimmed - (water - thrust) / authority;
+        // The lifting system's elevator does as much per radian at any deflection; a real one less and less.
+        double full = PlainFlap.worth(Handling.FULL_TRAVEL) / PlainFlap.SMALL_ANGLE_EFFICIENCY;
+        return Math.min(99, Math.abs(needed) / full);
     }
 
     /** Alighting, once the stall speed is known. */

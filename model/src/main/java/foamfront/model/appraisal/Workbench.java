@@ -67,6 +67,7 @@ final class Workbench {
     int sheets;
     SectionPolar[] polars = new SectionPolar[0];
     final List<SectionLift> sections = new ArrayList<>(6);
+    /** C_l of full ailerons, flaps up; 0 without. */
     double rollPower;
 
     /** C_n of full rudder. */

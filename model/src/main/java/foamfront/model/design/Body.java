@@ -20,9 +20,12 @@ public sealed interface Body {
 
     Nose nose();
 
-    /** Of a replaceable nose piece, tongue excluded, m (judgement: what a hard landing crushes); 0 of a fixed one. */
+    /**
+     * Of a replaceable nose piece, tongue excluded, m: at most a quarter of what it comes off, body or pod (judgement: what a
+     * hard landing crushes); 0 of a fixed one.
+     */
     default double nosePiece() {
-        return nose() == Nose.REPLACEABLE ? Math.min(NOSE_PIECE, 0.25 * length()) : 0;
+        return nose() == Nose.REPLACEABLE ? Math.min(NOSE_PIECE, 0.25 * bayLength()) : 0;
     }
 
     /** Longest replaceable nose piece, m. */

@@ -42,6 +42,9 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     a -> a.joint() == WingJoint.FOLDING
                             && (a.tips() == WingTips.WINGLETS || a.power() == PowerKind.PUSHER)),
             new Combination(
+                    "a tailless wing that folds lays its upper sides together, where fixed fins stand; let them fold too",
+                    a -> a.joint() == WingJoint.FOLDING && a.tailless() && a.finJoint() == FinJoint.FIXED),
+            new Combination(
                     "a T-tail's fin carries the stabiliser and cannot fold",
                     a -> a.tail() == TailKind.T_TAIL && a.finJoint() == FinJoint.FOLDING),
             new Combination(
@@ -112,7 +115,8 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     a -> a.wing() == WingKind.DELTA && a.finJoint() == FinJoint.FOLDING),
             new Combination(
                     "a delta's sheet has no room for engines on its edge",
-                    a -> a.wing() == WingKind.DELTA && a.power() == PowerKind.TWIN_TRACTOR),
+                    a -> a.wing() == WingKind.DELTA
+                            && (a.power() == PowerKind.TWIN_TRACTOR || a.power() == PowerKind.COUNTER_TWIN)),
             new Combination(
                     "a delta is thrown from the hand or stands on wheels",
                     a -> a.wing() == WingKind.DELTA

@@ -64,15 +64,16 @@ public sealed interface Power {
      * Two alike on the wing, one battery.
      *
      * @param y of each motor from the centre line, m
+     * @param countering whether they turn against each other, with a propeller of either hand at the same price
      */
-    record TwinTractor(PowerPlant plant, double y) implements Power {
+    record TwinTractor(PowerPlant plant, double y, boolean countering) implements Power {
         public TwinTractor {
             positive("motor station", y, "m");
         }
 
         @Override
         public PowerKind kind() {
-            return PowerKind.TWIN_TRACTOR;
+            return countering ? PowerKind.COUNTER_TWIN : PowerKind.TWIN_TRACTOR;
         }
 
         @Override

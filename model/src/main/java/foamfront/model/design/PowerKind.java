@@ -5,6 +5,7 @@ public enum PowerKind implements Choice {
     NOSE_TRACTOR("nose tractor"),
     PUSHER("pusher behind the wing"),
     TWIN_TRACTOR("twin tractor"),
+    COUNTER_TWIN("counter-rotating twin"),
     DUCTED_FAN("ducted fan"),
     NONE("none");
 

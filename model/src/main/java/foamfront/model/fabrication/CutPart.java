@@ -13,9 +13,10 @@ package foamfront.model.fabrication;
  * @param glue bead that joins one piece to the rest, m
  * @param tape on one piece's joints, beyond its own hinges, m
  * @param covering tape on one piece's edges or faces as the design's covering asks, m
- * @param x mean position in the aeroplane aft of the nose, m
+ * @param x mean position in the aeroplane aft of the nose, or of the balance point, m
  * @param y mean distance from the centre line, m
  * @param z height over the body axis, m
+ * @param fromBalancePoint whether x counts from the balance point, as of floats and wheels, which are placed by it
  */
 public record CutPart(
         String name,
@@ -29,7 +30,8 @@ public record CutPart(
         double covering,
         double x,
         double y,
-        double z) {
+        double z,
+        boolean fromBalancePoint) {
     /** Board in all pieces, m². */
     public double area() {
         return count * pattern.area();

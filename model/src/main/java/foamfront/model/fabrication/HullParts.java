@@ -21,7 +21,7 @@ final class HullParts {
 
     /**
      * @param count hulls or floats alike
-     * @param bow x of their bows, m from the nose
+     * @param bow x of their bows, m from the nose or, of floats, the balance point
      * @param y of each from the centre line, m
      * @param keel height over the body axis, m
      */

@@ -113,17 +113,20 @@ final class MountParts {
     private void undercarriage() {
         Undercarriage gear = airframe.design().undercarriage();
         double belly = -0.5 * body.height();
-        double balance = airframe.chordX() + 0.28 * airframe.chord();
         Flotation flotation = airframe.stations().flotation();
         if (flotation != null && flotation.tips() != null) {
             tips(flotation.tips());
         }
         if (flotation != null && flotation.count() > 1) {
-            floats(flotation, balance);
+            out.placeFromBalancePoint(true);
+            floats(flotation);
+            out.placeFromBalancePoint(false);
         } else if (!(gear instanceof Undercarriage.None)) {
             Rectangle pad = new Rectangle(PAD, Math.max(body.insideWidth(), PAD));
-            double x = balance + airframe.stations().stance().mainAxle();
+            double x = airframe.stations().stance().mainAxle();
+            out.placeFromBalancePoint(true);
             out.part("wheel pad", 2, false, false, pad, 2 * PAD, x, 0, belly);
+            out.placeFromBalancePoint(false);
             if (gear instanceof Undercarriage.Tricycle) {
                 out.part(
                         "nose leg mount",
@@ -139,16 +142,15 @@ final class MountParts {
         }
     }
 
-    /** Two struts a float, edge-on boards that reach a chord into body and float. */
-    private void floats(Flotation f, double balance) {
+    /** Two struts a float, edge-on boards that reach a chord into body and float, either side of the balance point. */
+    private void floats(Flotation f) {
         PlaningForm form = f.form();
-        double bow = balance + f.step() - form.step();
-        new HullParts(out, form, "float", f.count(), bow, f.y(), f.keel()).add(0);
+        new HullParts(out, form, "float", f.count(), f.step() - form.step(), f.y(), f.keel()).add(0);
         double height = f.strutHeight(body.height());
         double aside = Math.max(0, f.y() - 0.5 * body.width());
         double leg = Math.sqrt(height * height + aside * aside) + 2 * STRUT;
         double middle = -0.5 * (body.height() + height);
-        out.part("float strut", 4, true, false, new Rectangle(leg, STRUT), 4 * STRUT, balance, 0.5 * f.y(), middle);
+        out.part("float strut", 4, true, false, new Rectangle(leg, STRUT), 4 * STRUT, 0, 0.5 * f.y(), middle);
     }
 
     /** A closed square tube under each half of the wing, on one strut. */

@@ -20,6 +20,7 @@ final class PartsBuffer {
     final double across;
     private final Covering covering;
     private Assembly assembly = Assembly.WING;
+    private boolean fromBalancePoint;
     private final List<CutPart> cut = new ArrayList<>(24);
     private final List<StockPiece> stock = new ArrayList<>(4);
 
@@ -36,6 +37,11 @@ final class PartsBuffer {
         assembly = next;
     }
 
+    /** Whether the places of the parts added from now on count from the balance point instead of the nose. */
+    void placeFromBalancePoint(boolean so) {
+        fromBalancePoint = so;
+    }
+
     /** Adds a skin, which carries the covering; {@code edges} are its edges worth taping, m. */
     void skin(
             String name,
@@ -48,13 +54,25 @@ final class PartsBuffer {
             double y,
             double z) {
         cut.add(new CutPart(
-                name, assembly, count, paired(count), true, pattern, glue, tape, covering(pattern, edges), x, y, z));
+                name,
+                assembly,
+                count,
+                paired(count),
+                true,
+                pattern,
+                glue,
+                tape,
+                covering(pattern, edges),
+                x,
+                y,
+                z,
+                fromBalancePoint));
     }
 
     /** Adds a bottom, its wet face laminated whatever else the covering asks. */
     void wet(String name, int count, Pattern pattern, double glue, double tape, double x, double y, double z) {
         double faces = Math.max(covering(pattern, 0), pattern.area() / TAPE_WIDTH);
-        cut.add(new CutPart(name, assembly, count, false, true, pattern, glue, tape, faces, x, y, z));
+        cut.add(new CutPart(name, assembly, count, false, true, pattern, glue, tape, faces, x, y, z, fromBalancePoint));
     }
 
     /** Wings and tails have handed halves; shells and floats are alike. */
@@ -82,7 +100,7 @@ final class PartsBuffer {
             double x,
             double y,
             double z) {
-        cut.add(new CutPart(name, assembly, count, mirrored, grained, pattern, glue, 0, 0, x, y, z));
+        cut.add(new CutPart(name, assembly, count, mirrored, grained, pattern, glue, 0, 0, x, y, z, fromBalancePoint));
     }
 
     /** Adds an inner part with tape on its joint, m on each. */
@@ -96,7 +114,7 @@ final class PartsBuffer {
             double x,
             double y,
             double z) {
-        cut.add(new CutPart(name, assembly, count, mirrored, false, pattern, glue, tape, 0, x, y, z));
+        cut.add(new CutPart(name, assembly, count, mirrored, false, pattern, glue, tape, 0, x, y, z, fromBalancePoint));
     }
 
     void stock(String name, Spar spar, double length, int count, double x, double y, double z) {

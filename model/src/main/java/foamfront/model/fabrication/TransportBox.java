@@ -1,9 +1,11 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
+import foamfront.model.airframe.TipFloat;
 import foamfront.model.airframe.Winglet;
 import foamfront.model.design.FinJoint;
 import foamfront.model.design.HoldDown;
@@ -17,17 +19,21 @@ import java.util.List;
 
 /**
  * The pieces an aeroplane packs into: the body with its tail, and the wing in one piece, in halves when it plugs in, or folded
- * in two, upper sides together. Fins that fold lie down. A glued wing in one piece stays on the body.
+ * in two, upper sides together. Fins that fold lie down. A glued wing in one piece stays on the body. Floats stay under the body,
+ * tip floats under the wing.
  *
  * @param longest side of the longest piece, m
  * @param margin car space left beside the tightest piece, m; negative where it does not go in
  */
 public record TransportBox(double longest, double margin) {
+    /** Where floats hang for packing, of the mean chord: near enough to any balance point (judgement). */
+    private static final double BALANCE = 0.28;
+
     public static TransportBox of(Airframe airframe, CarSpace car) {
         Wing wing = airframe.design().wing();
         double span = airframe.span();
-        double body = Math.max(airframe.body().length(), aft(airframe));
-        double tail = tailWidth(airframe);
+        double body = bodyLength(airframe);
+        double tail = Math.max(tailWidth(airframe), floatsWidth(airframe));
         double high = height(airframe);
         boolean halves = wing.build().joint() != WingJoint.ONE_PIECE;
         boolean fixed = !halves && wing.build().holdDown() == HoldDown.GLUED;
@@ -40,6 +46,24 @@ public record TransportBox(double longest, double margin) {
         double wingMargin = Room.beside(car, wingLength, chord, wingHeight(airframe));
         double bodyMargin = Room.beside(car, body, tail, high);
         return new TransportBox(Math.max(wingLength, body), Math.min(wingMargin, bodyMargin));
+    }
+
+    /** From the foremost point of body or floats to the rearmost of these and of any surface, m. */
+    private static double bodyLength(Airframe airframe) {
+        double aft = Math.max(airframe.body().length(), aft(airframe));
+        Flotation flotation = airframe.stations().flotation();
+        if (flotation == null) {
+            return aft;
+        }
+        double balance = airframe.chordX() + BALANCE * airframe.chord();
+        double bow = balance + flotation.stepBehind(balance) - flotation.form().step();
+        return Math.max(aft, bow + flotation.form().length()) - Math.min(0, bow);
+    }
+
+    /** Across hull or floats, m; 0 without. */
+    private static double floatsWidth(Airframe airframe) {
+        Flotation flotation = airframe.stations().flotation();
+        return flotation == null ? 0 : 2 * flotation.y() + flotation.form().beam();
     }
 
     /** The longest on the wing: a cut-out narrows the root, m. */
@@ -94,14 +118,19 @@ public record TransportBox(double longest, double margin) {
         return airframe.design().tail().finJoint() == FinJoint.FOLDING;
     }
 
-    /** A wing lies flat; on top of it stand its winglets or, folded, its other half with engines outside, m. */
+    /** A wing lies flat; on top of it stand its winglets or, folded, its other half with engines and fins beside it, m. */
     private static double wingHeight(Airframe airframe) {
         boolean halves = airframe.design().wing().build().joint() != WingJoint.ONE_PIECE;
         double flat = Math.max(airframe.body().height(), rise(airframe.wing(), halves));
+        Flotation flotation = airframe.stations().flotation();
+        TipFloat tip = flotation == null ? null : flotation.tips();
+        double tipFloat = tip == null ? 0 : tip.side() + tip.strut();
         if (airframe.design().wing().build().joint() == WingJoint.FOLDING) {
             double engine = airframe.design().power() instanceof Power.TwinTractor twin
                     ? Nacelle.height(twin.plant().motor().diameter())
                     : 0;
+            // Fins of a tailless wing fold down between or beside its halves.
+            double fins = airframe.tail() == null ? airframe.body().wall() : 0;
             double chord = airframe.wing().panels().get(0).rootChord();
             return 2 * rise(airframe.wing(), true)
                     + 2
@@ -111,11 +140,13 @@ public record TransportBox(double longest, double margin) {
                                                             chord)
                                                     .thickness()
                                             * chord
-                                    + engine);
+                                    + engine
+                                    + fins
+                                    + tipFloat);
         }
         return airframe.design().wing().build().tips() == WingTips.WINGLETS
-                ? flat + Winglet.on(airframe.wing(), 1).span()
-                : flat;
+                ? flat + tipFloat + Winglet.on(airframe.wing(), 1).span()
+                : flat + tipFloat;
     }
 
     private static double height(Airframe airframe) {

@@ -70,7 +70,15 @@ public final class FullThrottle {
     /** Rate of climb at a speed (m/s), m/s. */
     public double climbRate(TrimmedFlight flight, double speed) {
         double pull = thrust.at(speed);
-        return (pull - flight.pulledDrag(pull, speed, streamArea)) * speed / flight.weight();
+        return (pull - flight.pulledDrag(pull, speed, flight.liftCoefficient(speed), streamArea))
+                * speed
+                / flight.weight();
+    }
+
+    /** Whether it holds level flight at a speed (m/s) and lift coefficient, in a turn or straight, in its own slipstream. */
+    boolean holds(TrimmedFlight flight, double speed, double lift) {
+        double pull = thrust.at(speed);
+        return flight.pulledDrag(pull, speed, lift, streamArea) <= pull;
     }
 
     /** The fastest speed at which full throttle holds level flight, by regula falsi with the Illinois step. */

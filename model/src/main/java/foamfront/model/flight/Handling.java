@@ -45,7 +45,7 @@ public final class Handling {
             return 0;
         }
         double flat = cosine(tail);
-        double arm = quarterChord(tail) - (airframe.chordX() + 0.25 * airframe.chord());
+        double arm = tail.quarterChordX() - (airframe.chordX() + 0.25 * airframe.chord());
         return tail.area() * flat * flat * arm / (airframe.area() * airframe.chord());
     }
 
@@ -55,13 +55,13 @@ public final class Handling {
         double wing = airframe.chordX() + 0.25 * airframe.chord();
         for (Surface surface : airframe.surfaces()) {
             if (surface.role() == Surface.Role.FIN) {
-                sum += surface.area() * (quarterChord(surface) - wing);
+                sum += surface.area() * (surface.quarterChordX() - wing);
             }
         }
         Surface tail = airframe.tail();
         if (tail != null && airframe.design().tail() instanceof Tail.VTail) {
             double flat = cosine(tail);
-            sum += tail.area() * (1 - flat * flat) * (quarterChord(tail) - wing);
+            sum += tail.area() * (1 - flat * flat) * (tail.quarterChordX() - wing);
         }
         return sum / (airframe.area() * airframe.span());
     }
@@ -76,9 +76,9 @@ public final class Handling {
             Airframe airframe, double balanceX, double lift, double dihedralEffect, double rollDamping) {
         double arm = 0;
         if (!airframe.fins().isEmpty()) {
-            arm = quarterChord(airframe.fins().get(0)) - balanceX;
+            arm = airframe.fins().get(0).quarterChordX() - balanceX;
         } else if (airframe.tail() != null) {
-            arm = quarterChord(airframe.tail()) - balanceX;
+            arm = airframe.tail().quarterChordX() - balanceX;
         }
         return spiralParameter(arm / airframe.span(), effectiveDihedral(dihedralEffect, rollDamping), lift);
     }
@@ -91,20 +91,6 @@ public final class Handling {
     /** Dihedral of a straight wing that would answer sideslip alike, rad. */
     static double effectiveDihedral(double dihedralEffect, double rollDamping) {
         return dihedralEffect / (DIHEDRAL_OVER_DAMPING * rollDamping);
-    }
-
-    private static double quarterChord(Surface surface) {
-        double sum = 0;
-        double area = 0;
-        for (Panel panel : surface.panels()) {
-            double inner = panel.rootX() + 0.25 * panel.rootChord();
-            double outer = panel.tipX() + 0.25 * panel.tipChord();
-            double c1 = panel.rootChord();
-            double c2 = panel.tipChord();
-            sum += panel.area() * (inner * (2 * c1 + c2) + outer * (c1 + 2 * c2)) / (3 * (c1 + c2));
-            area += panel.area();
-        }
-        return sum / area;
     }
 
     /** cos of a surface's mean dihedral. */

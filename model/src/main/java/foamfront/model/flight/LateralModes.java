@@ -16,13 +16,20 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
  * (expanded from the equations of motion in R. C. Nelson, Flight Stability and Automatic Control, 2nd ed., 1998, ch. 5, from
  * memory).
  *
+ * <p>Newton's method looks for the spiral from 0 and, that root divided out, for rolling from L_p. Where a root does not settle to
+ * {@value #CLOSE} of itself, as where rolling and spiral have merged into one slow swing, all four are NaN.
+ *
  * @param rollRate the root of rolling, per s; negative, its time constant is −1 over it
  * @param spiralRate the small root, per s; negative dies out
  * @param dutchFrequency undamped, rad/s; NaN where it does not swing
  * @param dutchDamping share of critical; NaN likewise
  */
 public record LateralModes(double rollRate, double spiralRate, double dutchFrequency, double dutchDamping) {
-    private static final int STEPS = 40;
+    /** A bank that doubles in less keeps its pilot busy, s: level 1 of light aircraft asks for 20 (MIL-F-8785C, from memory). */
+    public static final double HASTY = 20;
+
+    private static final int STEPS = 60;
+    private static final double CLOSE = 1e-10;
 
     /**
      * From derivatives.
@@ -62,7 +69,7 @@ public record LateralModes(double rollRate, double spiralRate, double dutchFrequ
             1
         };
         double spiral = root(p, 0);
-        double roll = root(p, 2 * lp);
+        double roll = root(without(p, spiral), 2 * lp);
         // (s − spiral)(s − roll)(s² + 2ζω s + ω²): the sum of roots, and their product in pairs.
         double twice = p[3] + spiral + roll;
         double square = p[2] - spiral * roll + twice * (spiral + roll);
@@ -71,7 +78,7 @@ public record LateralModes(double rollRate, double spiralRate, double dutchFrequ
         return new LateralModes(roll, spiral, frequency, damping);
     }
 
-    /** The real root that Newton's method finds from {@code s}; p by rising powers. */
+    /** The real root that Newton's method finds from {@code s}, NaN where it does not settle; p by rising powers. */
     private static double root(double[] p, double s) {
         double at = s;
         for (int i = 0; i < STEPS; i++) {
@@ -81,16 +88,36 @@ public record LateralModes(double rollRate, double spiralRate, double dutchFrequ
                 slope = slope * at + value;
                 value = value * at + p[k];
             }
-            if (slope == 0) {
+            double step = value == 0 ? 0 : value / slope;
+            at -= step;
+            if (Math.abs(step) <= CLOSE * Math.abs(at)) {
                 return at;
             }
-            at -= value / slope;
         }
-        return at;
+        return Double.NaN;
     }
 
-    /** Time in which a slow spiral doubles, s; infinite where it dies out. */
+    /** A polynomial with one of its roots divided out. */
+    private static double[] without(double[] p, double root) {
+        double[] rest = new double[p.length - 1];
+        double carried = 0;
+        for (int k = rest.length; k > 0; k--) {
+            carried = carried * root + p[k];
+            rest[k - 1] = carried;
+        }
+        return rest;
+    }
+
+    /** Whether roots were found. */
+    public boolean settled() {
+        return !Double.isNaN(rollRate);
+    }
+
+    /** Time in which a slow spiral doubles, s; infinite where it dies out, NaN where it is not known. */
     public double spiralDoubling() {
+        if (!settled()) {
+            return Double.NaN;
+        }
         return spiralRate > 0 ? StrictMath.log(2) / spiralRate : Double.POSITIVE_INFINITY;
     }
 }

@@ -4,7 +4,7 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
 /**
  * The level turn that a pilot may count on: at most 45 degrees of bank, 1.2 times the stall speed of the turn, and no more bank than
- * full throttle holds level. With n = 1 / cos φ, V = 1.2 V_s √n and r = V² / (g √(n² − 1)) (J. D. Anderson, Introduction to Flight,
+ * full throttle holds level, its slipstream's drag included. With n = 1 / cos φ, V = 1.2 V_s √n and r = V² / (g √(n² − 1)) (J. D. Anderson, Introduction to Flight,
  * ch. 6, level turn).
  */
 public final class LevelTurn {
@@ -38,7 +38,7 @@ public final class LevelTurn {
 
     private static boolean holds(TrimmedFlight flight, FullThrottle full, double load) {
         double speed = speed(flight.stallSpeed(), load);
-        return flight.drag(speed, load * flight.liftCoefficient(speed)) <= full.thrust(speed);
+        return full.holds(flight, speed, load * flight.liftCoefficient(speed));
     }
 
     private static double speed(double stall, double load) {

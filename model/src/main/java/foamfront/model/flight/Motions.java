@@ -17,7 +17,6 @@ public record Motions(double speed, ShortPeriod shortPeriod, LateralDerivatives 
     /**
      * Of a trimmed aeroplane.
      *
-     * @param stiffness C_mα about the balance point, body included, per rad
      * @param yaw C_nβ, body included, per rad
      */
     public static Motions of(
@@ -26,7 +25,6 @@ public record Motions(double speed, ShortPeriod shortPeriod, LateralDerivatives 
             TrimmedFlight flight,
             Balance balance,
             Inertia inertia,
-            double stiffness,
             double yaw,
             double speed) {
         double lift = flight.liftCoefficient(speed);
@@ -41,9 +39,9 @@ public record Motions(double speed, ShortPeriod shortPeriod, LateralDerivatives 
                 speed,
                 balance.mass(),
                 inertia.yy(),
-                lifting.liftSlope(),
+                flight.liftSlope(lift),
                 drag,
-                stiffness,
+                flight.momentSlope(lift),
                 Stability.pitchDamping(airframe, lifting, x),
                 lag * Stability.tailDamping(airframe, lifting, x));
         LateralDerivatives k = Stability.lateral(airframe, lifting, x, balance.z(), yaw, lift, drag);

@@ -8,10 +8,14 @@ package foamfront.model.flight;
  * with Z_α = −(C_Lα + C_D) q S / m, M_α = C_mα q S c / I_yy, M_q and M_α̇ the same with c / 2V more. R. C. Nelson, Flight
  * Stability and Automatic Control, 2nd ed., 1998, ch. 4 (from memory); B. Etkin, Dynamics of Flight (from memory).
  *
+ * <p>Damping can hold the approximation together where C_mα is not negative; the slow motions then drift away all the same,
+ * which {@code stable} says.
+ *
  * @param frequency undamped, rad/s; NaN where it diverges instead of swinging
  * @param damping share of critical; NaN likewise
+ * @param stable whether C_mα turns it back to its trim
  */
-public record ShortPeriod(double frequency, double damping) {
+public record ShortPeriod(double frequency, double damping, boolean stable) {
     /**
      * From coefficients.
      *
@@ -42,7 +46,7 @@ public record ShortPeriod(double frequency, double damping) {
         double rate = moment * chord / (2 * speed);
         double square = heave * rate * damping - moment * stiffness;
         double frequency = square > 0 ? Math.sqrt(square) : Double.NaN;
-        return new ShortPeriod(frequency, -(rate * (damping + lag) + heave) / (2 * frequency));
+        return new ShortPeriod(frequency, -(rate * (damping + lag) + heave) / (2 * frequency), stiffness < 0);
     }
 
     /** Time of one swing, s; NaN where it does not swing. */

@@ -91,13 +91,13 @@ public final class Stability {
         for (Surface fin : airframe.surfaces()) {
             if (fin.role() == Surface.Role.FIN) {
                 double force = FinYaw.sideForceSlope(fin, 1, FinYaw.ON_BODY);
-                double arm = FinYaw.quarterChord(fin) - x;
+                double arm = fin.quarterChordX() - x;
                 side -= force / area;
                 damping -= 2 * force / area * (arm / span) * (arm / span);
             }
         }
         if (airframe.design().tail() instanceof Tail.VTail && airframe.tail() != null) {
-            double arm = airframe.tail().panels().get(0).rootX() - x;
+            double arm = airframe.tail().quarterChordX() - x;
             damping -= 2 * Math.abs(system.yawStiffness(x)) * arm / span;
         }
         double rollDamping = system.rollDamping();

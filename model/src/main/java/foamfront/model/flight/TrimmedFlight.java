@@ -189,9 +189,9 @@ public final class TrimmedFlight {
         return drag;
     }
 
-    /** Drag with the slipstream of a given thrust (N) of a propeller ahead of the body, N. */
-    public double pulledDrag(double thrust, double speed, double discArea) {
-        double clean = drag(speed);
+    /** Drag at a lift coefficient with the slipstream of a given thrust (N) of a propeller ahead of the body, N. */
+    public double pulledDrag(double thrust, double speed, double lift, double discArea) {
+        double clean = drag(speed, lift);
         return clean + slipstreamDrag(scrubbed(speed, discArea), thrust, speed, discArea);
     }
 
@@ -269,6 +269,16 @@ public final class TrimmedFlight {
     /** Elevator (elevon) trimmed at a lift coefficient, trailing edge down positive, rad. */
     public double elevator(double lift) {
         return edge == null ? trim.elevator(lift) : vortexTrim.elevator(lift);
+    }
+
+    /** dC_L/dα with the elevator held where it trims a lift coefficient, per rad. */
+    public double liftSlope(double lift) {
+        return edge == null ? lifting.liftSlope() : vortexTrim.liftSlope(lift);
+    }
+
+    /** dC_m/dα likewise, about the balance point and bodies included, per rad. */
+    public double momentSlope(double lift) {
+        return edge == null ? lifting.momentSlope(balanceX) + bodyMoment : vortexTrim.momentSlope(lift);
     }
 
     /** Incidence at which the linear system with the trimmed elevator carries a lift coefficient, rad: for its spread of load. */

@@ -83,6 +83,23 @@ final class VortexTrim {
         return a * (c * c - 2 * s * s) + k * size * (2 * c - s * s / c) + b * c - (r + b * s) * s / c;
     }
 
+    /** dC_L/dα with the elevon held where it trims a lift coefficient, per rad: the lift above, derived by α. */
+    double liftSlope(double liftCoefficient) {
+        double s = sine(liftCoefficient);
+        double c = Math.sqrt(1 - s * s);
+        double size = Math.abs(s);
+        double potential = lift * s + elevatorLift * elevatorAt(s);
+        return c * c * c * lift - 2 * c * s * potential + vortex * size * (2 * c * c - s * s);
+    }
+
+    /** dC_m/dα likewise, bodies included, per rad. */
+    double momentSlope(double liftCoefficient) {
+        double s = sine(liftCoefficient);
+        double c = Math.sqrt(1 - s * s);
+        double potential = potentialMoment * s + elevatorMoment * elevatorAt(s);
+        return bodyMoment * c + c * c * potentialMoment - s * potential + 2 * vortexMoment * Math.abs(s) * c;
+    }
+
     /** Of the body axis, rad. */
     double incidence(double liftCoefficient) {
         return incidenceAt(sine(liftCoefficient));

@@ -4,6 +4,7 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
 import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.PlaningForm;
+import foamfront.model.units.SmoothStep;
 import foamfront.model.water.Planing;
 
 /**
@@ -100,7 +101,7 @@ public record WaterRun(double thrust, double distance, double wetted) {
         }
 
         double trim(double v) {
-            return hump + smooth((v - planes) / (0.5 * planes)) * (running - hump);
+            return hump + SmoothStep.at((v - planes) / (0.5 * planes)) * (running - hump);
         }
 
         /** Of all floats that carry {@code load} (N) at a speed through the water, N. */
@@ -114,12 +115,7 @@ public record WaterRun(double thrust, double distance, double wetted) {
             }
             Planing planing = Planing.of(form.beam(), form.deadrise(), load / count, trim(v), v, Planing.Fluid.FRESH);
             longest = Math.max(longest, planing.wetted());
-            return rule + smooth((v - begins) / (planes - begins)) * (count * planing.drag() - rule);
-        }
-
-        private static double smooth(double t) {
-            double s = Math.max(0, Math.min(1, t));
-            return s * s * (3 - 2 * s);
+            return rule + SmoothStep.at((v - begins) / (planes - begins)) * (count * planing.drag() - rule);
         }
     }
 }

@@ -21,11 +21,21 @@ final class BuiltMasses {
         double momentX = 0;
         double momentZ = 0;
         double spreadY = 0;
+        double placed = 0;
+        double placedX = 0;
+        double placedZ = 0;
         for (int i = 0; i < parts.cut().size(); i++) {
             CutPart part = parts.cut().get(i);
             double mass = factors.airframeMass()
                     * PartsList.mass(part, airframe.design().board(), workshop);
             MassGroup group = MassGroup.of(part.assembly());
+            if (part.fromBalancePoint()) {
+                items.add(placed(part, mass));
+                placed += mass;
+                placedX += mass * part.x();
+                placedZ += mass * part.z();
+                continue;
+            }
             items.add(spread(airframe, part.name(), mass, part.x(), part.y(), part.z(), group));
             sum += mass;
             momentX += mass * part.x();
@@ -36,6 +46,15 @@ final class BuiltMasses {
             StockPiece piece = parts.stock().get(i);
             MassGroup group = MassGroup.of(piece.assembly());
             items.add(spread(airframe, piece.name(), piece.mass(), piece.x(), piece.y(), piece.z(), group));
+        }
+        if (placed > 0) {
+            items.add(MassItem.relative(
+                    "builder's allowance by the balance point",
+                    workshop.allowance() * placed,
+                    placedX / placed,
+                    0,
+                    placedZ / placed,
+                    MassGroup.UNDERCARRIAGE));
         }
         if (sum > 0) {
             double mass = workshop.allowance() * sum;
@@ -48,6 +67,21 @@ final class BuiltMasses {
                     momentZ / sum,
                     MassGroup.BODY));
         }
+    }
+
+    /** What keeps its distance to the balance point; a pair either side of the centre line as an even box of its inertia. */
+    private static MassItem placed(CutPart part, double mass) {
+        return new MassItem(
+                part.name(),
+                mass,
+                part.x(),
+                0,
+                part.z(),
+                part.pattern().length(),
+                Math.sqrt(12) * part.y(),
+                0,
+                MassGroup.of(part.assembly()),
+                true);
     }
 
     /**

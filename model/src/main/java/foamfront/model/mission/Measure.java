@@ -156,7 +156,7 @@ public enum Measure {
             NEITHER,
             "tail arm over span times dihedral in degrees over C_L at 1.3 stall speeds; sweep, wing height and fins counted as the"
                     + " dihedral they stand for"),
-    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron"),
+    ROLL_RESPONSE("roll helix angle", Unit.RATIO, HIGHER, "pb/2V at full aileron, flaperons let down for landing"),
     RUDDER_ROLL("roll helix angle by rudder", Unit.RATIO, HIGHER, "pb/2V at full rudder of a model without ailerons"),
     TORQUE_ROLL(
             "motor torque",
@@ -228,6 +228,11 @@ public enum Measure {
     MOTOR_LOAD("motor load", Unit.RATIO, LOWER, "electrical input at full throttle over what the motor stands"),
     CONTROLLER_LOAD(
             "controller load", Unit.RATIO, LOWER, "1.25 times the full-throttle current over the controller's rating"),
+    SUPPLY_LOAD(
+            "supply load",
+            Unit.RATIO,
+            LOWER,
+            "current of receiver and busy servos over what the controller's 5 V supply gives them"),
     BATTERY_LOAD("battery load", Unit.RATIO, LOWER, "full-throttle current over half the label rate or 30 C"),
     CELL_VOLTAGE("cell voltage", Unit.VOLT, HIGHER, "least cell voltage at full throttle, battery at 30 %"),
     TIP_SPEED("propeller tip speed", Unit.RATIO, LOWER, "over what its blade family stands"),
@@ -252,7 +257,7 @@ public enum Measure {
             Unit.MILLIMETRE,
             HIGHER,
             "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail at root and tail tip,"
-                    + " and of a stock boom over what is needed"),
+                    + " of keel between a bow and its step, and of a stock boom over what is needed"),
     TAIL_SIZE(
             "tail size",
             Unit.RATIO,

@@ -6,6 +6,7 @@ import static foamfront.model.units.Require.positive;
  * A speed controller with a supply for the radio.
  *
  * @param current continuous rating, A
+ * @param supply what its linear 5 V supply gives receiver and servos, up to three cells, A
  * @param mass with leads, kg
  * @param length m
  * @param width m
@@ -15,6 +16,7 @@ import static foamfront.model.units.Require.positive;
 public record Controller(
         String name,
         double current,
+        double supply,
         double mass,
         double length,
         double width,
@@ -28,6 +30,7 @@ public record Controller(
 
     public Controller {
         positive("controller current", current, "A");
+        positive("controller supply", supply, "A");
         positive("controller mass", mass, "kg");
         positive("controller length", length, "m");
         positive("controller width", width, "m");

@@ -19,6 +19,14 @@ public final class Loads {
     /** Highest discharge whatever the label says, multiples of capacity per hour; judgement. */
     public static final double HIGHEST_RATE = 30;
 
+    /** A busy servo's current over its mean: all move at once in a gust; judgement. */
+    public static final double BUSY_SERVO = 5;
+
+    /** Of the 5 V supply, V. */
+    private static final double SUPPLY = 5;
+
+    private static final int SUPPLY_CELLS = 3;
+
     private Loads() {}
 
     /** Electrical input against the continuous rating, or 5 W/g where none was measured; input of one motor in W. */
@@ -34,6 +42,17 @@ public final class Loads {
     /** Motor current in A against the controller's rating with room to spare. */
     public static double controller(Controller controller, double current) {
         return Controller.ROOM * current / controller.current();
+    }
+
+    /**
+     * Current of receiver and busy servos in A against the controller's 5 V supply. A linear one turns the rest of the pack's
+     * voltage into heat, so that above three cells it gives as much less as that is more: common practice of fewer servos on more
+     * cells, put into a formula (derived).
+     */
+    public static double supply(Controller controller, int cells, double receiver, double servos) {
+        double hot = Cell.FULL_VOLTAGE * Math.max(SUPPLY_CELLS, cells) - SUPPLY;
+        double share = (Cell.FULL_VOLTAGE * SUPPLY_CELLS - SUPPLY) / hot;
+        return (receiver + BUSY_SERVO * servos) / (share * controller.supply());
     }
 
     /** Battery current in A against half the label or 30 C, the smaller. */

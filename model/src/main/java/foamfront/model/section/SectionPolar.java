@@ -7,6 +7,7 @@ import foamfront.model.design.WingSection.CurvedPlate;
 import foamfront.model.design.WingSection.FoldedFlatBottom;
 import foamfront.model.design.WingSection.FoldedSymmetrical;
 import foamfront.model.design.WingSection.SteppedPlate;
+import foamfront.model.units.SmoothStep;
 
 /**
  * Lift, moment and drag of one section at any Reynolds number inside its range. Angles are measured from the reference line
@@ -236,8 +237,7 @@ public final class SectionPolar {
         double straight = slope * (incidence - zeroLiftAngle);
         double end = straight >= 0 ? maximumLift(logReynolds) : minimumLift(logReynolds);
         double past = Math.abs(straight - end) * Math.signum(straight / end - 1) / slope;
-        double share = Math.min(1, Math.max(0, past / STALLING));
-        double gone = share * share * (3 - 2 * share);
+        double gone = SmoothStep.at(past / STALLING);
         double plate = PLATE_ACROSS * StrictMath.sin(incidence) * StrictMath.cos(incidence);
         return past <= 0 ? straight : end + gone * (plate - end);
     }

@@ -94,7 +94,7 @@ class ClosedFormsTest {
         Surface fin =
                 new Surface(Surface.Role.FIN, TestWings.wing(6, 1, 0).section(), List.of(upright), false, List.of());
         double slope = Helmbold.liftSlope(1.55 * 0.2 * 0.2 / 0.035, 1);
-        double x = FinYaw.quarterChord(fin);
+        double x = fin.quarterChordX();
         assertThat(x).isBetween(0.65, 0.6875).isLessThan(0.5 * (0.65 + 0.6875));
         assertThat(FinYaw.stiffness(fin, 1, FinYaw.ON_BODY, 0.2, 0.3, 1.2))
                 .isCloseTo(slope * 0.035 / 0.3 * (x - 0.2) / 1.2, within(ROUNDING));

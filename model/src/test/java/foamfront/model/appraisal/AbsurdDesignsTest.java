@@ -57,6 +57,14 @@ class AbsurdDesignsTest {
                         Measure.BODY_REACH,
                         Records.with(Arrangements.of("pod and boom"), "body.boom.length", 0.5)),
                 Arguments.of(
+                        "a hull whose step lies ahead of its bow's foot",
+                        Measure.BODY_REACH,
+                        Records.with(Records.with(Arrangements.of("hull"), "body.step", 0.2), "body.height", 0.5)),
+                Arguments.of(
+                        "floats as broad as they are long",
+                        Measure.BODY_REACH,
+                        Records.with(Arrangements.of("floats"), "undercarriage.beam", 0.59)),
+                Arguments.of(
                         "a tail in a pusher's propeller",
                         Measure.PROPELLER_CLEARANCE,
                         Records.with(Arrangements.of("pusher"), "tail.plane.x", 0.45)),
@@ -132,6 +140,7 @@ class AbsurdDesignsTest {
                 figure("a motor of a matchbox", Measure.MOTOR_LOAD, "power.plant.motor.mass", 0.015),
                 figure("a propeller too large for its motor", Measure.MOTOR_LOAD, DIAMETER, 0.33),
                 figure("a controller that melts", Measure.CONTROLLER_LOAD, "power.plant.controller.current", 5.0),
+                figure("servos on a starved supply", Measure.SUPPLY_LOAD, "power.plant.controller.supply", 0.1),
                 figure("a battery of low rate", Measure.BATTERY_LOAD, "power.plant.battery.rating", 5.0),
                 figure("cells that sag", Measure.CELL_VOLTAGE, "power.plant.battery.cellResistance", 0.1),
                 figure("slow blades spun fast", Measure.TIP_SPEED, FAMILY, BladeFamily.SLOW_FLYER),

@@ -101,7 +101,8 @@ class AppraisalRelationsLawsTest {
             double coefficient = point.profileDrag() + point.inducedDrag() + point.parasiteDrag();
             assertThat(pressureArea * point.liftCoefficient()).isCloseTo(weight, within(ROUNDING * weight));
             assertThat(point.drag()).isCloseTo(pressureArea * coefficient, within(ROUNDING * weight));
-            double pulled = bench.flight.pulledDrag(power.available(), point.speed(), FlightStage.streamArea(bench));
+            double pulled = bench.flight.pulledDrag(
+                    power.available(), point.speed(), point.liftCoefficient(), FlightStage.streamArea(bench));
             double excess = (power.available() - pulled) * point.speed() / weight;
             assertThat(power.climb()).isCloseTo(excess, within(ROUNDING));
             assertThat(power.required()).isGreaterThanOrEqualTo(point.drag());

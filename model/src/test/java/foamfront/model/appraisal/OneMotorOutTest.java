@@ -22,8 +22,8 @@ class OneMotorOutTest {
 
     @Test
     void motorsTwiceAsFarOutTakeTwiceTheRudder() {
-        double near = of(new Power.TwinTractor(Samples.plant(), 0.16));
-        double far = of(new Power.TwinTractor(Samples.plant(), 0.32));
+        double near = of(new Power.TwinTractor(Samples.plant(), 0.16, false));
+        double far = of(new Power.TwinTractor(Samples.plant(), 0.32, false));
         assertThat(near).isPositive();
         assertThat(far / near).isCloseTo(2, within(2 * LEADS));
     }
@@ -37,7 +37,7 @@ class OneMotorOutTest {
     /** Both halves of a V-tail steer; elevons cannot. */
     @Test
     void aVTailHoldsATwinStraightAndAWingWithoutRudderDoesNot() {
-        Power twin = new Power.TwinTractor(Samples.plant(), 0.2);
+        Power twin = new Power.TwinTractor(Samples.plant(), 0.2, false);
         double upright = value(Arrangements.of("twin"));
         assertThat(value(Records.with(Arrangements.of("V-tail"), "power", twin)))
                 .isBetween(0.3 * upright, 3 * upright);

@@ -8,6 +8,7 @@ import foamfront.model.design.Arrangement;
 import foamfront.model.design.Combination;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.Bound;
+import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 import java.util.EnumSet;
 import java.util.Set;
@@ -29,13 +30,14 @@ class PlantedLimitsTest {
 
     /** The limits planted here, for the test that isolates the others. */
     static Set<Measure> planted() {
-        Set<Measure> all = EnumSet.of(Measure.VIEW);
+        Set<Measure> all = EnumSet.of(Measure.VIEW, Measure.TAKE_OFF_DISTANCE);
         Planting.all().forEach(planting -> all.add(planting.measure()));
+        PlantingAfloat.all().forEach(planting -> all.add(planting.measure()));
         return all;
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("foamfront.model.appraisal.Planting#all")
+    @MethodSource({"foamfront.model.appraisal.Planting#all", "foamfront.model.appraisal.PlantingAfloat#all"})
     void refusesAloneATenthBeyondItsLimitAndNotATenthWithin(Planting planting) {
         double within = figure(planting, TENTH);
         double beyond = figure(planting, -TENTH);
@@ -52,6 +54,19 @@ class PlantedLimitsTest {
         Planting.Case blind = new Planting.Case(Samples.trainer(), Samples.mission());
         assertThat(misses(blind)).isEmpty();
         assertThat(misses(Records.with(blind, "design.loads[0].view", TENTH))).containsExactly(Measure.VIEW);
+    }
+
+    /** On land what only floats cannot take off at all, so this limit has no tenth beyond. */
+    @Test
+    void floatsAreRefusedALandSiteForTheirTakeOffAlone() {
+        Planting spray = PlantingAfloat.all().stream()
+                .filter(planting -> planting.measure() == Measure.SPRAY_LOAD)
+                .findFirst()
+                .orElseThrow();
+        Planting.Case afloat = spray.at(spray.sound());
+        assertThat(misses(afloat)).isEmpty();
+        assertThat(misses(Records.with(afloat, "mission.site.ground", Ground.SHORT_GRASS)))
+                .containsExactly(Measure.TAKE_OFF_DISTANCE);
     }
 
     /** The figure at which the measure has a margin, found by halving. */

@@ -14,12 +14,14 @@ import foamfront.model.design.Nose;
 import foamfront.model.design.Planform;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
+import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingBuild;
 import foamfront.model.design.WingHeight;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.design.WingTips;
+import foamfront.model.fabrication.CutPart;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Provenance;
@@ -69,6 +71,11 @@ class WideDesignsTest {
                 faults.add(measure.words() + " is no number: " + design);
             }
         }
+        for (CutPart part : bench.parts.cut()) {
+            if (!(part.pattern().area() > 0)) {
+                faults.add(part.name() + " has an area of " + part.pattern().area() + " m²: " + design);
+            }
+        }
     }
 
     /** Another wing, tail, body and controls of the same kinds, each figure anywhere its type allows within reason. */
@@ -79,7 +86,7 @@ class WideDesignsTest {
                 tail(base.tail(), random),
                 body(base.body(), random),
                 base.power(),
-                base.undercarriage(),
+                gear(base.undercarriage(), random),
                 new Controls(
                         random.nextBoolean(),
                         true,
@@ -171,13 +178,28 @@ class WideDesignsTest {
         double height = random.nextDouble(0.02, 0.2);
         if (body instanceof Body.PodAndBoom pod) {
             return new Body.PodAndBoom(
-                    length, width, height, Nose.FIXED, random.nextDouble(0.05, 0.95) * length, pod.boom());
+                    length, width, height, nose(random), random.nextDouble(0.05, 0.95) * length, pod.boom());
         }
         if (body instanceof Body.ProfileBoard) {
             return new Body.ProfileBoard(length, body.width(), height, Nose.FIXED);
         }
+        if (body instanceof Body.BoatHull) {
+            return new Body.BoatHull(
+                    length, width, height, Nose.FIXED, random.nextDouble(0.2, 0.8), random.nextDouble(0, 0.6));
+        }
         return body instanceof Body.TwoBayTube
-                ? new Body.TwoBayTube(length, width, height, Nose.FIXED)
-                : new Body.SquareTube(length, width, height, Nose.FIXED);
+                ? new Body.TwoBayTube(length, width, height, nose(random))
+                : new Body.SquareTube(length, width, height, nose(random));
+    }
+
+    private static Nose nose(SplittableRandom random) {
+        return random.nextBoolean() ? Nose.FIXED : Nose.REPLACEABLE;
+    }
+
+    private static Undercarriage gear(Undercarriage gear, SplittableRandom random) {
+        return gear instanceof Undercarriage.Floats
+                ? new Undercarriage.Floats(
+                        random.nextDouble(0.1, 1.2), random.nextDouble(0.03, 0.3), random.nextDouble(0, 0.6))
+                : gear;
     }
 }

@@ -50,6 +50,33 @@ class CombinationTest {
     }
 
     @Test
+    void aTaillessWingFoldsOnlyWithItsFins() {
+        for (FinJoint fins : FinJoint.values()) {
+            Arrangement wing = new Arrangement(
+                    WingKind.FLYING_WING,
+                    WingHeight.HIGH,
+                    TailKind.NONE,
+                    BodyKind.SQUARE_TUBE,
+                    Nose.FIXED,
+                    PowerKind.NOSE_TRACTOR,
+                    UndercarriageKind.NONE,
+                    WingTips.PLAIN,
+                    fins,
+                    Covering.BARE,
+                    SectionKind.FOLDED_SYMMETRICAL,
+                    WingJoint.FOLDING,
+                    SparKind.BOARD_STRIP,
+                    HoldDown.RUBBER_BANDS,
+                    ControlLayout.ELEVONS);
+            if (fins == FinJoint.FIXED) {
+                assertThat(wing.refusal()).contains("fixed fins stand");
+            } else {
+                assertThat(wing.refusal()).isNull();
+            }
+        }
+    }
+
+    @Test
     void everyRuleHasAReasonAndSparesTheTrainer() {
         assertThat(Combination.table()).allSatisfy(rule -> {
             assertThat(rule.reason()).isNotBlank();
@@ -72,7 +99,11 @@ class CombinationTest {
                         BodyKind.BOAT_HULL);
         assertThat(Support.computed(PowerKind.values()))
                 .containsExactly(
-                        PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN);
+                        PowerKind.NOSE_TRACTOR,
+                        PowerKind.PUSHER,
+                        PowerKind.TWIN_TRACTOR,
+                        PowerKind.COUNTER_TWIN,
+                        PowerKind.DUCTED_FAN);
         assertThat(Support.computed(SectionKind.values())).containsExactly(SectionKind.values());
     }
 

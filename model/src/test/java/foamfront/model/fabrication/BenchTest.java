@@ -7,12 +7,14 @@ import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Pylon;
+import foamfront.model.airframe.TipFloat;
 import foamfront.model.airframe.Vents;
 import foamfront.model.design.Covering;
 import foamfront.model.design.Design;
 import foamfront.model.design.FinJoint;
 import foamfront.model.design.Nose;
 import foamfront.model.design.Power;
+import foamfront.model.design.Undercarriage;
 import foamfront.model.design.WingJoint;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.CarSpace;
@@ -23,6 +25,7 @@ import foamfront.model.parts.Board;
 import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Workshop;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -210,8 +213,8 @@ class BenchTest {
     void sheetOfTheScalesWeighsWhatItWeighs() {
         // 20 x 30 in, 297.1 g/m²: 115.0 g on a kitchen scale (hobby article on foam boards, 15 June 2013)
         Board board = TestAeroplanes.BOARD;
-        CutPart whole =
-                new CutPart("sheet", Assembly.BODY, 1, false, true, new Rectangle(0.762, 0.508), 0, 0, 0, 0, 0, 0);
+        CutPart whole = new CutPart(
+                "sheet", Assembly.BODY, 1, false, true, new Rectangle(0.762, 0.508), 0, 0, 0, 0, 0, 0, false);
         assertThat(whole.area()).isCloseTo(0.387096, within(1e-9));
         assertThat(PartsList.mass(whole, board, TestAeroplanes.WORKSHOP)).isCloseTo(0.1150, within(0.00005));
     }
@@ -221,7 +224,8 @@ class BenchTest {
     void roundBeadOfHotMelt(double diameter, double gramsPerMetre) {
         double density = 950; // kg/m³, from memory
         double linear = density * Math.PI / 4 * diameter * diameter * 1e-6;
-        CutPart part = new CutPart("joint", Assembly.BODY, 2, false, true, new Rectangle(0.1, 0.1), 0.5, 0, 0, 0, 0, 0);
+        CutPart part =
+                new CutPart("joint", Assembly.BODY, 2, false, true, new Rectangle(0.1, 0.1), 0.5, 0, 0, 0, 0, 0, false);
         assertThat(1000 * linear * part.glueLength()).isCloseTo(gramsPerMetre, within(0.05));
     }
 
@@ -293,6 +297,29 @@ class BenchTest {
         CutPart hinged = fin(folding);
         assertThat(hinged.glue()).isZero();
         assertThat(hinged.tape()).isCloseTo(fin(fixed).glue(), within(ROUNDING));
+    }
+
+    @Test
+    void floatsPackAsBroadAsTheyStandAndTipFloatsUnderTheWing() {
+        CarSpace flat = new CarSpace(3, 3, 0.3, false);
+        Design plain = Arrangements.of("trainer");
+        Design floats = Records.with(plain, "undercarriage", new Undercarriage.Floats(1.5, 0.10, 0.26));
+        assertThat(TransportBox.of(Airframe.of(floats), flat).longest()).isCloseTo(1.5, within(ROUNDING));
+        // Their outsides stand 0.25 span and a beam apart, broader than the tail.
+        CarSpace narrow = new CarSpace(3, 0.45, 3, false);
+        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "tail.plane.span", 0.3)), narrow)
+                        .margin())
+                .isCloseTo(0.45 - 0.40, within(ROUNDING));
+        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "undercarriage.beam", 0.2)), narrow)
+                        .margin())
+                .isNegative();
+        Design hull = Arrangements.of("hull");
+        TipFloat tip = Objects.requireNonNull(
+                Objects.requireNonNull(Airframe.of(hull).stations().flotation()).tips());
+        double low = hull.body().height() + tip.side() + tip.strut() - 0.001;
+        Design small = Records.with(hull, "tail.fin.height", 0.01);
+        CarSpace shallow = new CarSpace(3, 3, low, false);
+        assertThat(TransportBox.of(Airframe.of(small), shallow).margin()).isNegative();
     }
 
     private static CutPart fin(Design design) {

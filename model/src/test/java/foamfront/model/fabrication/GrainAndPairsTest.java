@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class GrainAndPairsTest {
     private static CutPart part(Pattern pattern, int count, boolean grained) {
-        return new CutPart("p", Assembly.WING, count, false, grained, pattern, 0, 0, 0, 0.3, 0.1, 0);
+        return new CutPart("p", Assembly.WING, count, false, grained, pattern, 0, 0, 0, 0.3, 0.1, 0, false);
     }
 
     /** Half-wings c_r, c_t of breadth s lie in (c_r + c_t) by s head to tail, plus what the slanted edge leans (derived). */

@@ -23,7 +23,7 @@ class HullRefoldLawsTest {
     private static PlaningForm form(long seed) {
         Random random = new Random(seed);
         double length = 0.6 + 0.6 * random.nextDouble();
-        return new PlaningForm(
+        return PlaningForm.of(
                 length,
                 0.07 + 0.08 * random.nextDouble(),
                 0.07 + 0.08 * random.nextDouble(),

@@ -174,6 +174,7 @@ class NestingLawsTest {
     }
 
     private static CutPart part(double length, double width) {
-        return new CutPart("board", Assembly.BODY, 1, false, true, new Rectangle(length, width), 0, 0, 0, 0, 0, 0);
+        return new CutPart(
+                "board", Assembly.BODY, 1, false, true, new Rectangle(length, width), 0, 0, 0, 0, 0, 0, false);
     }
 }

@@ -129,7 +129,8 @@ class PatternLawsTest {
         // a pusher's motor stands behind the trailing edge by the propeller's clearance
         double furthest = Math.max(airframe.body().length(), furthest(airframe)) + 0.02;
         for (CutPart part : parts.cut()) {
-            assertThat(part.x()).as(part.name()).isBetween(-0.05, furthest);
+            double x = part.x() + (part.fromBalancePoint() ? airframe.chordX() + 0.3 * airframe.chord() : 0);
+            assertThat(x).as(part.name()).isBetween(-0.05, furthest);
             assertThat(part.y()).as(part.name()).isBetween(0.0, 0.5 * airframe.span() + 1e-9);
             assertThat(part.glue()).isNotNegative();
         }

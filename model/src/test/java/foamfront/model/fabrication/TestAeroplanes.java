@@ -215,7 +215,7 @@ final class TestAeroplanes {
                         WingHeight.HIGH, plan, build(FOLDED, WingJoint.ONE_PIECE, STRIP, HoldDown.GLUED), 0.3, 0.05),
                 TAIL,
                 new Body.TwoBayTube(1.05, 0.14, 0.15, Nose.FIXED),
-                new Power.TwinTractor(PLANT, 0.25),
+                new Power.TwinTractor(PLANT, 0.25, false),
                 new Undercarriage.Tricycle(WHEEL),
                 controls,
                 BOARD,

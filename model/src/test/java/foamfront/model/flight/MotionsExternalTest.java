@@ -68,6 +68,12 @@ class MotionsExternalTest {
         ShortPeriod pitch =
                 ShortPeriod.of(PRESSURE, 5.7 * FOOT, SPEED, MASS, 3000 * SLUG_FOOT, 4.44, 0.05, 2, -9.96, -4.36);
         assertThat(pitch.frequency()).isNaN();
+        assertThat(pitch.stable()).isFalse();
+        // Behind the neutral point by less than damping makes up for: it settles quickly, and drifts all the same.
+        ShortPeriod damped =
+                ShortPeriod.of(PRESSURE, 5.7 * FOOT, SPEED, MASS, 3000 * SLUG_FOOT, 4.44, 0.05, 0.05, -9.96, -4.36);
+        assertThat(damped.frequency()).isPositive();
+        assertThat(damped.stable()).isFalse();
         ShortPeriod stiff =
                 ShortPeriod.of(PRESSURE, 5.7 * FOOT, SPEED, MASS, 3000 * SLUG_FOOT, 4.44, 0.05, -2, -9.96, -4.36);
         assertThat(stiff.period() * stiff.frequency() * Math.sqrt(1 - stiff.damping() * stiff.damping()))

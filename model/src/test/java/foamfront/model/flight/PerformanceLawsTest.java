@@ -1,9 +1,11 @@
 package foamfront.model.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.Arrangements;
 import foamfront.model.Samples;
+import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.factors.Factors;
 import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.validation.ErrorStatistics;
@@ -20,6 +22,10 @@ class PerformanceLawsTest {
     private static final int DESIGNS = 108;
     private static final int FINE = 1500;
     private static final double WEIGHT = 7;
+
+    /** The load factor is halved to 1e-4, drag grows with its square. */
+    private static final double TURN = 1e-3;
+
     private static final double DISC = 0.25
             * Math.PI
             * Samples.propeller().diameter()
@@ -40,6 +46,32 @@ class PerformanceLawsTest {
             least = Math.min(least, curve.applyAsDouble(from + (to - from) * i / FINE));
         }
         return least;
+    }
+
+    /** Where thrust and not bank ends the turn, full throttle balances the drag of its own slipstream there and no more. */
+    @Test
+    void aTurnThatThrustEndsIsFlownInItsSlipstream() {
+        int ended = 0;
+        for (double weight = 9; weight < 40; weight += 0.5) {
+            TrimmedFlight flight = Flights.of(Samples.trainer(), weight).flight;
+            FullThrottle full = of(flight, train, 0).fullThrottle();
+            double radius = LevelTurn.radius(flight, full);
+            double load = load(flight.stallSpeed(), radius);
+            if (load > 1.05 && load < 1.40) {
+                double speed = Performance.SAFE * flight.stallSpeed() * Math.sqrt(load);
+                double pull = full.thrust(speed);
+                double lift = load * flight.liftCoefficient(speed);
+                assertThat(flight.pulledDrag(pull, speed, lift, DISC)).isCloseTo(pull, within(TURN * pull));
+                ended++;
+            }
+        }
+        assertThat(ended).isPositive();
+    }
+
+    /** Of a turn's radius, r = V² / (g √(n² − 1)) with V² = (1.2 V_s)² n: n² (1 − k²) = 1, k = (1.2 V_s)² / g r. */
+    private static double load(double stall, double radius) {
+        double k = Performance.SAFE * stall * Performance.SAFE * stall / (Atmosphere.GRAVITY * radius);
+        return 1 / Math.sqrt(1 - k * k);
     }
 
     @Test

@@ -9,19 +9,19 @@ import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.validation.ErrorStatistics;
 import org.junit.jupiter.api.Test;
 
-/** The quartic through five solutions against solutions everywhere between them, on combinations of the catalogue. */
+/** The sextic through seven solutions against solutions everywhere between them, on combinations of the catalogue. */
 class ThrustCurveLawsTest {
     /** Of static thrust: the worst of these, where the propeller leaves its measured advance ratios. */
-    private static final double LARGEST = 2e-3;
+    private static final double LARGEST = 3e-3;
 
-    private static final double RMS = 2e-4;
+    private static final double RMS = 3e-4;
 
     private static final int COMBINATIONS = 40;
     private static final int BETWEEN = 30;
     private static final double CHARGE = 0.3;
 
     @Test
-    void liesWithinAFifthOfAPerCentOfStaticThrust() {
+    void liesWithinThreeTenthsOfAPerCentOfStaticThrust() {
         ErrorStatistics errors = new ErrorStatistics();
         String worst = "";
         for (int seed = 0; seed < COMBINATIONS; seed++) {

@@ -41,6 +41,56 @@ class VortexTrimLawsTest {
         }
     }
 
+    /** The slopes that the quick pitching motion takes are those of lift and moment written out, the elevon held. */
+    @Test
+    void slopesAreTheDerivativesOfLiftAndMoment() {
+        double h = 1e-5;
+        // Vortex lift turns its curvature round at zero lift, which the difference sees as K h.
+        double turned = 4 * h;
+        for (double lift = -0.2; lift < 0.9; lift += 0.1) {
+            double alpha = flown.flight.incidence(lift);
+            double elevon = flown.flight.elevator(lift);
+            double slope = (liftAt(alpha + h, elevon) - liftAt(alpha - h, elevon)) / (2 * h);
+            double stiffness = (momentAt(alpha + h, elevon) - momentAt(alpha - h, elevon)) / (2 * h);
+            assertThat(flown.flight.liftSlope(lift)).isCloseTo(slope, within(turned));
+            assertThat(flown.flight.momentSlope(lift)).isCloseTo(stiffness, within(turned));
+        }
+        // Vortices stiffen lift with incidence, which attached flow does not.
+        assertThat(flown.flight.liftSlope(0.6)).isGreaterThan(1.05 * flown.flight.liftSlope(0));
+    }
+
+    private double liftAt(double alpha, double elevon) {
+        double s = Math.sin(alpha);
+        double c = Math.cos(alpha);
+        LiftingSystem lifting = flown.lifting;
+        return c * (c * (lifting.liftSlope() * s + lifting.elevatorLiftSlope() * elevon) + 3.2 * s * Math.abs(s));
+    }
+
+    private double momentAt(double alpha, double elevon) {
+        double s = Math.sin(alpha);
+        LiftingSystem lifting = flown.lifting;
+        double x = flown.balanceX;
+        return flown.bodyMoment * s
+                + Math.cos(alpha) * (lifting.momentSlope(x) * s + lifting.elevatorMomentSlope(x) * elevon)
+                + 3.2 * s * Math.abs(s) * (x - edge.centreX()) / lifting.referenceChord();
+    }
+
+    /** The elevon that flight itself asks for before and after. */
+    @Test
+    void lettingALoadGoTrimsBetweenTwoFlightsOverVortices() {
+        Flights light = Flights.balanced(delta, 0.8 * WEIGHT, flown.balanceX - 0.01);
+        double full = flown.flight.liftCoefficient(14);
+        double after = light.flight.liftCoefficient(14);
+        double shift = ReleaseTrim.elevatorShift(
+                flown.lifting, edge, flown.bodyMoment, flown.balanceX, full, light.balanceX, after);
+        assertThat(shift)
+                .isCloseTo(light.flight.elevator(after) - flown.flight.elevator(full), within(ROUNDING))
+                .isNotCloseTo(
+                        ReleaseTrim.elevatorShift(
+                                flown.lifting, null, flown.bodyMoment, flown.balanceX, full, light.balanceX, after),
+                        within(1e-4));
+    }
+
     @Test
     void dragBeyondFrictionIsLiftTimesTheTangentOfIncidence() {
         for (double speed = 9; speed < 30; speed += 3) {

@@ -41,7 +41,7 @@ class EquipmentMassesTest {
 
     @Test
     void twinsHaveTwoOfEverythingButTheBattery() {
-        List<MassItem> twin = items(Examples.with(TRAINER, new Power.TwinTractor(Examples.PLANT, 0.2)));
+        List<MassItem> twin = items(Examples.with(TRAINER, new Power.TwinTractor(Examples.PLANT, 0.2, false)));
         double strap = 0.005;
         double single = mass(items(TRAINER), MassGroup.POWER) - strap;
         // 35 g/m of leads to either motor, 0.2 m out.

@@ -82,10 +82,10 @@ public final class Examples {
 
     public static final Motor MOTOR = new Motor("2212-920", 0.053, 0.028, 0.030, 96.3, 0.10, 0.5, 10, 0, 14, P);
 
-    public static final Controller CONTROLLER = new Controller("20 A", 20, 0.022, 0.045, 0.025, 0.010, 0.006, 10, P);
+    public static final Controller CONTROLLER = new Controller("20 A", 20, 2, 0.022, 0.045, 0.025, 0.010, 0.006, 10, P);
 
     public static final PropellerCurves CURVES = new PropellerCurves(
-            new double[] {0.11, -0.05, -0.1, 0, 0, 0}, new double[] {0.045, 0.02, -0.06, 0, 0, 0}, 30, 120, 0.8);
+            new double[] {0.11, -0.05, -0.1, 0, 0, 0, 0}, new double[] {0.045, 0.02, -0.06, 0, 0, 0, 0}, 30, 120, 0.8);
 
     public static final PowerPlant PLANT = new PowerPlant(
             MOTOR,

@@ -122,7 +122,8 @@ class MassRelationsLawsTest {
                         p.covering(),
                         p.x(),
                         p.y(),
-                        p.z()));
+                        p.z(),
+                        p.fromBalancePoint()));
             }
         }
         return split;

@@ -32,7 +32,8 @@ class CataloguePowerTest {
     @Test
     void namesAreUniqueAndTablesLongEnough() {
         assertThat(Plants.MOTORS).hasSizeGreaterThanOrEqualTo(14);
-        assertThat(Plants.PROPELLERS).hasSizeGreaterThanOrEqualTo(24);
+        assertThat(Plants.PROPELLERS.stream().filter(p -> p.provenance() == Provenance.OPEN_DATA))
+                .hasSizeGreaterThanOrEqualTo(77);
         assertThat(Plants.BATTERIES).hasSizeGreaterThanOrEqualTo(14);
         for (List<? extends Part> table :
                 List.of(Plants.MOTORS, Plants.PROPELLERS, Plants.BATTERIES, Plants.CONTROLLERS)) {
@@ -63,10 +64,6 @@ class CataloguePowerTest {
         }
     }
 
-    /**
-     * Sizes whose fit flatters them at rest stay out of the catalogue: folding 10x6, 11x6 and 11x7, whose static runs are
-     * faster than their advancing ones, would read 0.83, 0.82 and 0.78 against 0.78, 0.76 and 0.70 measured.
-     */
     @Test
     void noFitFlattersItsPropeller() {
         for (Propeller p : Plants.PROPELLERS) {
@@ -74,7 +71,7 @@ class CataloguePowerTest {
                     new double[] {p.curves().lowestSpeed(), 100, p.curves().highestSpeed()}) {
                 CurveShape shape = CurveShape.at(p.curves(), n);
                 assertThat(shape.figureOfMerit()).as(p.name()).isLessThan(FIGURE_OF_MERIT + MEASURED_ROOM);
-                assertThat(shape.peakEfficiency()).as(p.name()).isLessThan(EFFICIENCY);
+                assertThat(shape.peakEfficiency()).as(p.name()).isLessThan(EFFICIENCY + MEASURED_ROOM);
             }
         }
     }

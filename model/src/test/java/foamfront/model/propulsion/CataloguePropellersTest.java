@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class CataloguePropellersTest {
     @Test
     void fittingAgainFindsTheShippedCoefficients() throws IOException {
-        assertThat(PropellerRows.lines(MeasuredPropeller.all()))
+        assertThat(PropellerRows.lines(MeasuredPropeller.all().values()))
                 .isEqualTo(Files.readAllLines(PropellerRows.FILE, StandardCharsets.UTF_8));
     }
 }

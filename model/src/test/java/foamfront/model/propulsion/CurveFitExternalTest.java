@@ -2,6 +2,8 @@ package foamfront.model.propulsion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foamfront.model.parts.Propeller;
+import foamfront.model.parts.PropellerCurves;
 import foamfront.model.validation.ErrorStatistics;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
@@ -36,7 +38,7 @@ class CurveFitExternalTest {
     private static final double TARGET_RMS = 0.035;
 
     /** Share of two-blade propellers within the target in C_T and in C_P when the fits were made, rounded down. */
-    private static final double SHARE_WITHIN_TARGET = 0.85;
+    private static final double SHARE_WITHIN_TARGET = 0.95;
 
     /** Worst RMS residual when the fits were made, rounded up: C_T of A 9x4.5, C_P of V 5x3.5. */
     private static final double WORST_RMS = 0.06;
@@ -45,6 +47,15 @@ class CurveFitExternalTest {
     private static final double LEAST_ZERO_THRUST = 0.95;
 
     private static final double MOST_ZERO_THRUST = 1.5;
+
+    private static final double ZERO_THRUST_BEYOND = 0.07;
+
+    /** Largest and RMS error over all measured propellers when the fits were made, rounded up. */
+    private static final double[] ALL_THRUST = {0.09, 0.03};
+
+    private static final double[] ALL_POWER = {0.09, 0.03};
+    private static final double[] ALL_EFFICIENCY = {0.025, 0.01};
+    private static final double[] ALL_ADVANCE = {0.045, 0.018};
 
     private static final Validation FITS = Validation.of(
             Subject.PROPULSION,
@@ -111,18 +122,48 @@ class CurveFitExternalTest {
     }
 
     /**
-     * No thrust near the pitch's own advance ratio, for every propeller of the catalogue at its highest speed. Left out
-     * of the catalogue for it: 5x3.5 of line V (0.63 as measured), 10x8 of line C (0.93 at speeds beyond its advancing
-     * runs), 11x4 of line E (1.5 to 1.6).
+     * No thrust near the pitch's own advance ratio, at each propeller's highest speed: 0.95 to 1.5 times it. Two measured thick
+     * 4 in pitches stay just above and one soft high pitch just below; they are shown as they are.
      */
     @Test
     void thrustVanishesNearThePitchAdvance() {
-        assertThat(Plants.PROPELLERS).allSatisfy(p -> {
-            CurveShape shape = CurveShape.at(p.curves(), p.curves().highestSpeed());
-            assertThat(shape.zeroThrustAdvance() * p.diameter() / p.pitch())
-                    .as(p.name())
-                    .isBetween(LEAST_ZERO_THRUST, MOST_ZERO_THRUST);
-        });
+        ErrorStatistics outside = new ErrorStatistics();
+        int inside = 0;
+        for (Propeller p : Plants.PROPELLERS) {
+            double end = CurveShape.at(p.curves(), p.curves().highestSpeed()).zeroThrustAdvance();
+            double ratio = end * p.diameter() / p.pitch();
+            double over = Math.max(0, Math.max(LEAST_ZERO_THRUST - ratio, ratio - MOST_ZERO_THRUST));
+            inside += over == 0 ? 1 : 0;
+            outside.add(over);
+        }
+        FITS.set("advance ratio without thrust over P/D, beyond 0.95 to 1.5", outside, ZERO_THRUST_BEYOND, 0.01, "");
+        assertThat(Plants.PROPELLERS.size() - inside).isLessThanOrEqualTo(3);
+    }
+
+    /** Every catalogue propeller that was measured, at the speeds of its top static row and of its best efficiency. */
+    @Test
+    void everyFitMeetsItsOwnPropeller() {
+        ErrorStatistics[] errors = {
+            new ErrorStatistics(), new ErrorStatistics(), new ErrorStatistics(), new ErrorStatistics()
+        };
+        for (MeasuredPropeller p : MeasuredPropeller.all().values()) {
+            if (p.again() || p.name().equals(PropellerRows.LEFT_OUT)) {
+                continue;
+            }
+            PropellerCurves curves = CurveFit.of(p).curves();
+            MeasuredPropeller.Point still = p.topStatic();
+            MeasuredPropeller.Point best = p.peak();
+            CurveShape atRest = CurveShape.at(curves, still.rotation());
+            CurveShape advancing = CurveShape.at(curves, best.rotation());
+            errors[0].add(atRest.staticThrust() / still.thrust() - 1);
+            errors[1].add(atRest.staticPower() / still.power() - 1);
+            errors[2].add(advancing.peakEfficiency() - best.efficiency());
+            errors[3].add(advancing.peakAdvance() - best.j());
+        }
+        FITS.set("C_T at rest, relative", errors[0], ALL_THRUST[0], ALL_THRUST[1], "")
+                .set("C_P at rest, relative", errors[1], ALL_POWER[0], ALL_POWER[1], "")
+                .set("best efficiency", errors[2], ALL_EFFICIENCY[0], ALL_EFFICIENCY[1], "")
+                .set("advance ratio of it", errors[3], ALL_ADVANCE[0], ALL_ADVANCE[1], "");
     }
 
     private static List<CurveFit> fits() {

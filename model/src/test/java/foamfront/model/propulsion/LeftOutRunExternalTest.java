@@ -19,15 +19,20 @@ class LeftOutRunExternalTest {
     /** The project's target, RMS over mean. */
     private static final double TARGET = 0.035;
 
-    /** Largest errors over mean when the fits were made, rounded up. */
-    private static final double LARGEST_THRUST = 0.21;
+    /** What the quartic was found to do, rounded up. */
+    private static final double FOUND_THRUST = 0.0255;
 
-    private static final double LARGEST_POWER = 0.13;
+    private static final double FOUND_POWER = 0.0225;
+
+    /** Largest errors over mean when the fits were made, rounded up. */
+    private static final double LARGEST_THRUST = 0.215;
+
+    private static final double LARGEST_POWER = 0.14;
 
     /** A polynomial of degree 2 was published at 21 % in both coefficients; half its last digit and the retests more. */
     private static final double POLYNOMIAL = 0.215;
 
-    /** A cubic in J and ln n of each propeller, the model's own form before it lost its logarithm, was found at 3.4 and 2.9 %. */
+    /** A cubic in J and ln n of each propeller was found at 3.4 and 2.9 %; the quartic in J and about ln n leaves 2.5 and 2.2 %. */
     private static final Validation RUNS = Validation.of(
             Subject.PROPULSION,
             "Runs left out",
@@ -44,8 +49,8 @@ class LeftOutRunExternalTest {
         Errors power = errors(rows, 1);
         RUNS.set("C_T, over its mean", thrust.count(), thrust.largest(), thrust.rms(), LARGEST_THRUST, TARGET, "")
                 .set("C_P, over its mean", power.count(), power.largest(), power.rms(), LARGEST_POWER, TARGET, "");
-        assertThat(thrust.rms()).isLessThan(TARGET);
-        assertThat(power.rms()).isLessThan(TARGET);
+        assertThat(thrust.rms()).isLessThan(FOUND_THRUST);
+        assertThat(power.rms()).isLessThan(FOUND_POWER);
     }
 
     @Test

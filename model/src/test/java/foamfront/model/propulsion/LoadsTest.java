@@ -44,8 +44,17 @@ class LoadsTest {
 
     @Test
     void controllerKeepsAQuarterInHand() {
-        Controller controller = new Controller("c", 25, 0.02, 0.04, 0.02, 0.01, 0.005, 1, Provenance.INVENTED);
+        Controller controller = new Controller("c", 25, 2, 0.02, 0.04, 0.02, 0.01, 0.005, 1, Provenance.INVENTED);
         assertThat(Loads.controller(controller, 20)).isCloseTo(1, within(ROUNDING));
+    }
+
+    /** A linear supply of 2 A on three cells bears 7.6 V at 2 A; on four, 11.8 V at as much heat. */
+    @Test
+    void supplyBearsBusyServosAndTheirHeat() {
+        Controller controller = new Controller("c", 25, 2, 0.02, 0.04, 0.02, 0.01, 0.005, 1, Provenance.INVENTED);
+        assertThat(Loads.supply(controller, 3, 0.5, 0.3)).isCloseTo(1, within(ROUNDING));
+        assertThat(Loads.supply(controller, 2, 0.5, 0.3)).isCloseTo(1, within(ROUNDING));
+        assertThat(Loads.supply(controller, 4, 0.5, 0.3)).isCloseTo(11.8 / 7.6, within(ROUNDING));
     }
 
     @Test

@@ -3,6 +3,9 @@ package foamfront.model.propulsion;
 import static foamfront.model.units.Unit.INCH;
 import static foamfront.model.units.Unit.REVOLUTION_PER_MINUTE;
 
+import foamfront.model.parts.BladeFamily;
+import foamfront.model.parts.Propeller;
+import foamfront.model.parts.Provenance;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -24,6 +27,9 @@ import java.util.Objects;
  * @param points every published point
  */
 record MeasuredPropeller(String name, double diameter, double pitch, List<Point> points) {
+    /** What ends the name of a second test. */
+    static final String AGAIN = " retest";
+
     /**
      * One published row.
      *
@@ -45,9 +51,33 @@ record MeasuredPropeller(String name, double diameter, double pitch, List<Point>
         return pitch / diameter;
     }
 
+    BladeFamily family() {
+        return switch (line()) {
+            case 'A' -> BladeFamily.THIN_ELECTRIC;
+            case 'B' -> BladeFamily.SLOW_FLYER;
+            case 'C' -> BladeFamily.SOFT_SLOW_FLYER;
+            case 'D' -> BladeFamily.DIRECT_DRIVE;
+            case 'E' -> BladeFamily.SPORT;
+            case 'F' -> BladeFamily.COMPOSITE;
+            case 'G' -> BladeFamily.FOLDING;
+            default -> BladeFamily.SMALL;
+        };
+    }
+
+    /** As a part, with the curves fitted to it; what it weighs and costs stays open. */
+    Propeller part() {
+        return new Propeller(
+                name, family(), diameter, pitch, 2, 0.01, CurveFit.of(this).curves(), 0, Provenance.OPEN_DATA);
+    }
+
+    /** Whether this is the second test of a type. */
+    boolean again() {
+        return !name.equals(type());
+    }
+
     /** The name without the mark of a second test. */
     String type() {
-        return name.replace(" retest", "");
+        return name.replace(AGAIN, "");
     }
 
     /** The static row at the highest speed. */

@@ -67,7 +67,7 @@ public final class Plants {
     static PowerPlant strong(Propeller propeller) {
         Motor motor = new Motor("strong", 10, 0.1, 0.1, 1000, 1e-4, 1e-6, 10, 0, 1, Provenance.INVENTED);
         Battery battery = new Battery("strong", 4, 1e6, 100, 10, 1, 1, 1, 1e-6, 1, Provenance.INVENTED);
-        Controller controller = new Controller("strong", 1000, 1, 1, 1, 1, 1e-6, 1, Provenance.INVENTED);
+        Controller controller = new Controller("strong", 1000, 10, 1, 1, 1, 1, 1e-6, 1, Provenance.INVENTED);
         return new PowerPlant(motor, propeller, battery, controller);
     }
 
@@ -155,9 +155,9 @@ public final class Plants {
             PropellerCurves curves = new PropellerCurves(
                     thrust,
                     power,
-                    REVOLUTION_PER_MINUTE.toSi(number(r, 20)),
-                    REVOLUTION_PER_MINUTE.toSi(number(r, 21)),
-                    number(r, 22));
+                    REVOLUTION_PER_MINUTE.toSi(number(r, 8 + 2 * PropellerCurves.TERMS)),
+                    REVOLUTION_PER_MINUTE.toSi(number(r, 9 + 2 * PropellerCurves.TERMS)),
+                    number(r, 10 + 2 * PropellerCurves.TERMS));
             BladeFamily family = Arrays.stream(BladeFamily.values())
                     .filter(f -> f.words().equals(r[1]))
                     .findFirst()
@@ -228,13 +228,14 @@ public final class Plants {
             all.add(new Controller(
                     r[0],
                     number(r, 1),
-                    GRAM.toSi(number(r, 2)),
-                    MILLIMETRE.toSi(number(r, 3)),
+                    number(r, 2),
+                    GRAM.toSi(number(r, 3)),
                     MILLIMETRE.toSi(number(r, 4)),
                     MILLIMETRE.toSi(number(r, 5)),
-                    MILLIOHM.toSi(number(r, 6)),
-                    number(r, 7),
-                    provenance(r[8])));
+                    MILLIMETRE.toSi(number(r, 6)),
+                    MILLIOHM.toSi(number(r, 7)),
+                    number(r, 8),
+                    provenance(r[9])));
         }
         return List.copyOf(all);
     }

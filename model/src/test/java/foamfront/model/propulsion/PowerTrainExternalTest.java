@@ -94,12 +94,12 @@ class PowerTrainExternalTest {
         double d = 0.127;
         double power = law.torque(amperes, omega) * omega / (Plants.DENSITY * n * n * n * d * d * d * d * d);
         PropellerCurves curves = new PropellerCurves(
-                new double[] {0.15, 0, -0.1, 0, 0, 0}, new double[] {power, 0, -0.01, 0, 0, 0}, 1, 2000, 1);
+                new double[] {0.15, 0, -0.1, 0, 0, 0, 0}, new double[] {power, 0, -0.01, 0, 0, 0, 0}, 1, 2000, 1);
         return new Propeller("5 in", BladeFamily.SMALL, d, 0.1, 3, 0.005, curves, 1, Provenance.OPEN_DATA);
     }
 
     private static Controller controller() {
-        return new Controller("bench", 60, 0.03, 0.05, 0.03, 0.01, 0.004, 20, Provenance.INVENTED);
+        return new Controller("bench", 60, 3, 0.03, 0.05, 0.03, 0.01, 0.004, 20, Provenance.INVENTED);
     }
 
     /** A bench supply: cells enough and no resistance to speak of. */

@@ -250,7 +250,7 @@ class StructureTest {
     void aTwinsEnginesBendTheLandingWing() {
         Design lone = Examples.design(
                 1.2, new WingSection.FoldedFlatBottom(0.12), new WingSpar.BoardStrip(), WingJoint.ONE_PIECE);
-        Airframe twin = Airframe.of(Records.with(lone, "power", new Power.TwinTractor(Examples.PLANT, 0.3)));
+        Airframe twin = Airframe.of(Records.with(lone, "power", new Power.TwinTractor(Examples.PLANT, 0.3, false)));
         FlightLoads heavy = new FlightLoads(0.8, 0.7, 0.035, 1.225, 7, 12, 20, 4, 4.5, 0, 0);
         List<SpanLoad> load = List.of(SpanLoad.elliptic(0.6, 0.5));
         double without = Structure.margins(Airframe.of(lone), load, heavy, Factors.NOMINAL)

@@ -32,9 +32,9 @@ class FloatingExternalTest {
 
     @Test
     void twoPointSevenLitresFloatOneAndAHalfKilograms() {
-        PlaningForm form = new PlaningForm(0.6, 0.1, 0.08, 0.2, 0.32);
+        PlaningForm form = PlaningForm.of(0.6, 0.1, 0.08, 0.2, 0.32);
         double scale = StrictMath.cbrt(2.7e-3 / 2 / Floating.volume(form));
-        PlaningForm rule = new PlaningForm(0.6 * scale, 0.1 * scale, 0.08 * scale, 0.2, 0.32 * scale);
+        PlaningForm rule = PlaningForm.of(0.6 * scale, 0.1 * scale, 0.08 * scale, 0.2, 0.32 * scale);
         Flotation floats = new Flotation(rule, 2, 0.15, 0.01, -0.2, null);
 
         double reserve = Floating.of(floats, 1.5, 0.01, 0.2).reserve(1.5);

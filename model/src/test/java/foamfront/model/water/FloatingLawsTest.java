@@ -26,7 +26,7 @@ class FloatingLawsTest {
     private static PlaningForm form(Random random) {
         double length = 0.5 + 0.5 * random.nextDouble();
         double beam = 0.07 + 0.06 * random.nextDouble();
-        return new PlaningForm(
+        return PlaningForm.of(
                 length, beam, beam * (0.7 + 0.4 * random.nextDouble()), 0.4 * random.nextDouble(), 0.5 * length);
     }
 
@@ -51,7 +51,7 @@ class FloatingLawsTest {
         Random random = new Random(seed);
         PlaningForm narrow = form(random);
         PlaningForm wide =
-                new PlaningForm(narrow.length(), 1.1 * narrow.beam(), narrow.depth(), narrow.deadrise(), narrow.step());
+                PlaningForm.of(narrow.length(), 1.1 * narrow.beam(), narrow.depth(), narrow.deadrise(), narrow.step());
         Floating one = Floating.of(new Flotation(narrow, 2, 0.15, 0.01, -0.2, null), 0.8, 0.02, 0.15);
         Floating two = Floating.of(new Flotation(wide, 2, 0.15, 0.01, -0.2, null), 0.8, 0.02, 0.15);
 
@@ -71,7 +71,7 @@ class FloatingLawsTest {
 
     @Test
     void aFlatBoxWithoutStepIsItsOwnVolume() {
-        PlaningForm box = new PlaningForm(1, 0.1, 0.08, 0, 1);
+        PlaningForm box = PlaningForm.of(1, 0.1, 0.08, 0, 1);
         double bow = 0.5 * 0.04 * 0.04 * 0.1;
 
         assertThat(Floating.volume(box)).isCloseTo(0.1 * 0.08 - bow, within(STATIONS * 0.008));

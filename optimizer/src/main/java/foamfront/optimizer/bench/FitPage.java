@@ -9,8 +9,8 @@ import foamfront.optimizer.front.FrontJson;
 import foamfront.optimizer.front.Table;
 import foamfront.optimizer.front.Table.Column;
 import foamfront.optimizer.runs.PartSheets;
+import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** A fitted motor for people, and as a row of {@code motors.csv}. */
 public final class FitPage {
@@ -49,40 +49,38 @@ public final class FitPage {
                 unit.symbol());
     }
 
-    /** The row under its header. Size, mass and price come from {@code like}, or stay open for the builder to fill in. */
-    public String row(String name, @Nullable Motor like) {
+    /** The row under its header; size and price are those of {@code like}. */
+    public String row(String name, double mass, Motor like) {
         Motor whole = new Motor(
                 name,
-                like == null ? 1 : like.mass(),
-                like == null ? 1 : like.diameter(),
-                like == null ? 1 : like.length(),
+                mass,
+                like.diameter(),
+                like.length(),
                 fit.speedConstant(),
                 fit.catalogueResistance(),
                 fit.noLoadCurrent(),
                 fit.noLoadVoltage(),
-                like == null ? 0 : like.continuousPower(),
-                like == null ? 0 : like.price(),
+                0,
+                like.price(),
                 Provenance.OWN_BENCH);
-        Table table = PartSheets.table("motors", List.of(whole));
-        if (like != null) {
-            return table.csv();
-        }
-        List<String> open = List.of("mass", "diameter", "length", "price");
-        List<String> cells = new java.util.ArrayList<>();
-        for (int i = 0; i < table.columns().size(); i++) {
-            String head = table.columns().get(i).head();
-            cells.add(
-                    open.stream().anyMatch(head::startsWith)
-                            ? ""
-                            : table.rows().get(0).get(i));
-        }
-        return new Table(table.columns(), List.of(cells)).csv();
+        return PartSheets.table("motors", List.of(whole)).csv();
     }
 
-    /** What a row without a motor to take the rest from wants before the catalogue reads it. */
-    public static String open() {
-        return "The row's mass, diameter, length and price stand open: weigh and measure the motor and fill them in, or name"
-                + " one of the same frame with --motor.\n";
+    /** The motor whose mass is nearest, to take size and price from. */
+    public static Motor nearest(double mass, List<Motor> motors) {
+        return motors.stream()
+                .min(Comparator.comparingDouble(motor -> Math.abs(motor.mass() - mass)))
+                .orElseThrow();
+    }
+
+    /** What was guessed of a row without a motor to take the rest from. */
+    public static String guessed(boolean massKnown, Motor like) {
+        return (massKnown
+                        ? "The row's"
+                        : "The row's mass is what motors of such a resistance weigh, give or take a fifth; its")
+                + " diameter, length and price are those of " + like.name()
+                + (massKnown ? ": measure" : ": weigh and measure")
+                + " the motor and correct them, or name one of the same frame with --motor.\n";
     }
 
     /** What the row means. */

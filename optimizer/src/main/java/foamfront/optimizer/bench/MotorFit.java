@@ -1,6 +1,7 @@
 package foamfront.optimizer.bench;
 
 import foamfront.model.propulsion.MotorLaw;
+import foamfront.model.units.Unit;
 import foamfront.optimizer.catalogue.MotorReading;
 import java.util.List;
 import org.apache.commons.math3.linear.SingularMatrixException;
@@ -86,6 +87,15 @@ public record MotorFit(
         double error = scaled.length > 1 ? Math.sqrt(square / (scaled.length - 1) / scaled.length) : Double.NaN;
         return new MotorFit(
                 1 / found[0], errors[0] / (found[0] * found[0]), found[1], errors[1], mean, error, voltage, scatter);
+    }
+
+    /**
+     * What a motor of this winding resistance and speed constant weighs, kg: R K_v² = 1.459e5 ohm (rpm/V)² (m / 50 g)^-1.669, fitted
+     * to ten published motors of 10 to 211 g (RMS 21 %), turned round.
+     */
+    public double expectedMass() {
+        double kv = Unit.RPM_PER_VOLT.fromSi(speedConstant);
+        return 0.050 * StrictMath.pow(1.459e5 / (catalogueResistance() * kv * kv), 1 / 1.669);
     }
 
     /** What the catalogue's column wants: the model multiplies it by {@link MotorLaw#EFFECTIVE_RESISTANCE} again, ohm. */

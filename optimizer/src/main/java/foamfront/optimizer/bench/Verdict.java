@@ -75,9 +75,10 @@ public final class Verdict {
         }
         out.append(
                         "Clamp the stand, keep everyone behind the blades' plane and take nothing loose near it; stop when anything")
-                .append(" exceeds its rating.\n")
+                .append(" exceeds its rating: current beyond it burns motors, controllers and packs.\n")
                 .append(
-                        "Charge lithium packs in a fireproof place, never unattended; a swollen or pierced pack is waste.\n");
+                        "Charge lithium packs in a fireproof place, never unattended; a swollen, dented or pierced one may burn")
+                .append(" hours later: lay it outdoors on stone and do not charge it again.\n");
         return out.toString();
     }
 

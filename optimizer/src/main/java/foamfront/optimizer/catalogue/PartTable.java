@@ -37,6 +37,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The tables of parts: file, columns, and the part a row makes.
@@ -178,6 +179,7 @@ record PartTable<P extends Part>(String file, List<Column> columns, Function<Row
             row -> new Controller(
                     row.text("name"),
                     row.si("current"),
+                    row.si("supply current"),
                     row.si("mass"),
                     row.si("length"),
                     row.si("width"),
@@ -185,7 +187,7 @@ record PartTable<P extends Part>(String file, List<Column> columns, Function<Row
                     row.si("resistance"),
                     row.price(),
                     row.provenance()),
-            of(CURRENT, "current"),
+            of(CURRENT, "current", "supply current"),
             of(MASS, "mass"),
             of(LENGTH, "length", "width", "height"),
             of(RESISTANCE, "resistance"));
@@ -257,7 +259,9 @@ record PartTable<P extends Part>(String file, List<Column> columns, Function<Row
     }
 
     private static String[] terms(String curve) {
-        return new String[] {curve + " a0", curve + " a1", curve + " a2", curve + " a3", curve + " b0", curve + " b1"};
+        return Stream.of("a0", "a1", "a2", "a3", "a4", "b0", "b1")
+                .map(term -> curve + " " + term)
+                .toArray(String[]::new);
     }
 
     private static Motor fanMotor(Row row) {

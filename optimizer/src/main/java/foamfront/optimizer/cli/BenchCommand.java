@@ -120,6 +120,7 @@ final class BenchCommand implements Callable<Integer> {
         } else {
             sweep(catalogue);
         }
+        parts.notes().forEach(note -> console.err().println(note));
         return Exit.FINE;
     }
 
@@ -181,24 +182,23 @@ final class BenchCommand implements Callable<Integer> {
                     "foamfront: " + file.getFileName() + ": the readings are too alike, or contradict each other.",
                     "Take them at two voltages and with two propellers, and check that no column is in a wrong unit.");
         }
-        Motor like = parts.motor == null ? null : parts.motor(catalogue);
+        Motor named = parts.motor == null ? null : parts.motor(catalogue);
+        double weighed = named == null ? parts.mass(found.expectedMass()) : named.mass();
+        Motor like = named == null ? FitPage.nearest(weighed, catalogue.motors()) : named;
+        String guessed = named == null ? FitPage.guessed(parts.motorMass != null, like) : "";
         FitPage page = new FitPage(found, readings.size());
         if (json) {
             console.out().print(page.json());
         } else if (csv) {
-            console.out().print(page.row(name, like));
-            if (like == null) {
-                console.err().print(FitPage.open());
-            }
+            console.out().print(page.row(name, weighed, like));
+            console.err().print(guessed);
         } else {
             console.out().print(page.text());
             console.out().println();
-            console.out().print(page.row(name, like).replace("\r\n", System.lineSeparator()));
+            console.out().print(page.row(name, weighed, like).replace("\r\n", System.lineSeparator()));
             console.out().println();
             console.out().print(FitPage.note());
-            if (like == null) {
-                console.out().print(FitPage.open());
-            }
+            console.out().print(guessed);
         }
     }
 }

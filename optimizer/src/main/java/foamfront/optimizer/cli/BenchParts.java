@@ -9,13 +9,14 @@ import foamfront.model.parts.Controller;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Propeller;
+import foamfront.model.parts.PropellerRegression;
 import foamfront.model.parts.Provenance;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.QuantityException;
-import foamfront.optimizer.bench.FamilyRegression;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.faults.Nearest;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +50,7 @@ final class BenchParts {
     @Option(
             names = "--propeller",
             paramLabel = "NAME",
-            description = "a propeller of the catalogue; the size alone where only one family has it")
+            description = "a propeller of the catalogue; the size alone is its first family's")
     @Nullable
     String propeller;
 
@@ -97,6 +98,8 @@ final class BenchParts {
     @Nullable
     String controller;
 
+    private final List<String> notes = new ArrayList<>();
+
     Motor motor(Catalogue catalogue) {
         either("--motor", motor, "--kv", speedConstant);
         String name = motor;
@@ -106,7 +109,7 @@ final class BenchParts {
         double kv = quantity("--kv", first("motor", "--motor", "--kv", speedConstant), Dimension.SPEED_CONSTANT);
         return made(() -> new Motor(
                 "a motor by numbers",
-                motorMass == null ? 1 : quantity("--motor-mass", motorMass, Dimension.MASS),
+                mass(1),
                 0.03,
                 0.03,
                 kv,
@@ -116,6 +119,11 @@ final class BenchParts {
                 0,
                 0,
                 Provenance.INVENTED));
+    }
+
+    /** What the motor was said to weigh, kg. */
+    double mass(double otherwise) {
+        return motorMass == null ? otherwise : quantity("--motor-mass", motorMass, Dimension.MASS);
     }
 
     /** Everything together. */
@@ -140,19 +148,30 @@ final class BenchParts {
         either("--propeller", propeller, "--diameter", diameter);
         String name = propeller;
         if (name != null) {
-            List<Propeller> sizes = catalogue.propellers().stream()
-                    .filter(p -> Nearest.plain(p.name()).startsWith(Nearest.plain(name) + " "))
-                    .toList();
-            if (Catalogue.find(catalogue.propellers(), name) == null && sizes.size() > 1) {
-                throw new InputException(
-                        "foamfront: --propeller " + Text.plain(name) + " is made in more than one family.",
-                        "Name one of "
-                                + String.join(
-                                        ", ", sizes.stream().map(Part::name).toList()) + ".");
-            }
-            return sizes.size() == 1 ? sizes.get(0) : part(catalogue.propellers(), name, "propeller");
+            Propeller whole = Catalogue.find(catalogue.propellers(), name);
+            return whole != null ? whole : firstOfSize(name, catalogue.propellers());
         }
         return bySize(catalogue);
+    }
+
+    /** The size alone names the first family that has it; a note names the others. */
+    private Propeller firstOfSize(String size, List<Propeller> all) {
+        List<Propeller> sizes = all.stream()
+                .filter(p -> Nearest.plain(p.name()).startsWith(Nearest.plain(size) + " "))
+                .toList();
+        if (sizes.isEmpty()) {
+            return part(all, size, "propeller");
+        }
+        if (sizes.size() > 1) {
+            notes.add(Text.plain(size) + " is taken as " + sizes.get(0).name() + "; it is also made as "
+                    + String.join(", ", sizes.stream().skip(1).map(Part::name).toList()) + ".");
+        }
+        return sizes.get(0);
+    }
+
+    /** What was taken for granted, for the standard error. */
+    List<String> notes() {
+        return List.copyOf(notes);
     }
 
     private Propeller bySize(Catalogue catalogue) {
@@ -160,7 +179,12 @@ final class BenchParts {
         double p = quantity("--pitch", beside("--diameter", "--pitch", pitch), Dimension.LENGTH);
         BladeFamily blade = family(beside("--diameter", "--family", family));
         Arguments.within("--blades", blades, 2, 4);
-        FamilyRegression regression = new FamilyRegression(catalogue.propellers());
+        PropellerRegression regression = new PropellerRegression(catalogue.propellers());
+        if (regression.isEmpty()) {
+            throw new InputException(
+                    "foamfront: the catalogue has no measured propeller to tell another size from.",
+                    "Name a propeller, or leave --catalogue out.");
+        }
         double[] range = regression.range();
         inside("--diameter", d, range[0], range[1], diameter);
         inside("--pitch", p, range[2] * d, range[3] * d, pitch);

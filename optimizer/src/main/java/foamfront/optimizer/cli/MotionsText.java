@@ -23,6 +23,9 @@ final class MotionsText {
         if (Double.isNaN(mode.frequency())) {
             return "pitch diverges: it cannot be flown";
         }
+        if (!mode.stable()) {
+            return "pitch drifts away from its trim: it balances behind its neutral point and must be flown all the time";
+        }
         double period = mode.period();
         return Double.isNaN(period)
                 ? "pitch settles without a swing"
@@ -30,6 +33,9 @@ final class MotionsText {
     }
 
     private static String dutch(LateralModes mode) {
+        if (!mode.settled()) {
+            return "rolling and the turn in a bank run together into one slow swing";
+        }
         if (Double.isNaN(mode.dutchFrequency())) {
             return "yaw and roll do not swing together";
         }
@@ -43,6 +49,9 @@ final class MotionsText {
     }
 
     private static String spiral(LateralModes mode) {
+        if (!mode.settled()) {
+            return "what becomes of a bank left alone is not told";
+        }
         double doubling = mode.spiralDoubling();
         if (doubling > SLOW) {
             return "a bank dies out by itself";

@@ -66,6 +66,14 @@ public final class Explanation {
                 + " parts, then explore again.\n";
     }
 
+    /** What a reader should know of a search that its time or a signal ended; empty where neither did. */
+    public static String early(Found found) {
+        return found.stopped()
+                ? "The search was stopped early, by its time or by hand, after " + found.evaluations()
+                        + " designs. How many fit in depends on the machine, so this front cannot be repeated exactly."
+                : "";
+    }
+
     /** What the region of interest left; empty where the study prefers nothing. */
     public static String region(Study study, Found found, Show show) {
         if (study.prefer().isEmpty() || found.front().isEmpty()) {

@@ -26,9 +26,10 @@ import java.util.stream.Collectors;
  * can then be built and flown. A set that works is certain, for a design was found; that no smaller one works is as sure as such
  * a search is. Where neither one nor two suffice, the fewest limits that one of the nearest designs misses stand.
  *
- * @param sets of limits; lifting all of a set lets something fly
+ * @param sets of limits; lifting all of a set lets something fly, or would let the nearest design
+ * @param tried whether every smaller set, and every one as small, was tried; not where somebody stopped it
  */
-public record Relaxation(List<List<Bound>> sets) {
+public record Relaxation(List<List<Bound>> sets, boolean tried) {
     /** Limits looked at: 8 alone and 28 pairs take some seconds (judgement). */
     private static final int SUSPECTS = 8;
 
@@ -50,18 +51,20 @@ public record Relaxation(List<List<Bound>> sets) {
         List<Bound> suspects =
                 found.blockers().stream().limit(SUSPECTS).map(Blocker::bound).toList();
         List<Bound> fewest = fewest(found.nearest());
+        boolean tried = true;
         for (int size = 1; size <= 2 && size < fewest.size(); size++) {
             List<List<Bound>> working = new ArrayList<>();
             for (List<Bound> set : subsets(suspects, size)) {
-                if (!stop.getAsBoolean() && letsSomethingFly(set, study, workshop, found, seed, threads)) {
+                tried &= !stop.getAsBoolean();
+                if (tried && letsSomethingFly(set, study, workshop, found, seed, threads)) {
                     working.add(set);
                 }
             }
             if (!working.isEmpty()) {
-                return new Relaxation(working);
+                return new Relaxation(working, tried);
             }
         }
-        return new Relaxation(fewest.isEmpty() ? List.of() : List.of(fewest));
+        return new Relaxation(fewest.isEmpty() ? List.of() : List.of(fewest), tried);
     }
 
     /** The limits missed by the design that misses the fewest, the nearest of those. */
@@ -114,6 +117,10 @@ public record Relaxation(List<List<Bound>> sets) {
                         .map(bound -> bound.measure().words() + " (" + Explanation.asked(bound, show) + ")")
                         .collect(Collectors.joining(" together with ")))
                 .collect(Collectors.joining("; or "));
+        if (!tried) {
+            return "Stopped before every limit had been lifted alone and with another, so that less may do. Enough is lifting "
+                    + list + ".";
+        }
         return (first.size() == 1
                         ? "Lifting one limit is enough: "
                         : "No one limit alone rules everything out. Enough is lifting ")

@@ -123,12 +123,11 @@ public final class RunWriter {
         Front front = found.front();
         folder.write("front.csv", FrontTable.of(front, 1).csv());
         folder.write("front.json", FrontJson.of(study.name(), front, 1));
-        folder.write(
-                "front.md",
-                front.isEmpty()
-                        ? Explanation.markdown(study, found, show)
-                        : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show)
-                                + Explanation.regionPart(study, found, show));
+        String page = front.isEmpty()
+                ? Explanation.markdown(study, found, show)
+                : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show)
+                        + Explanation.regionPart(study, found, show);
+        folder.write("front.md", noted(page, Explanation.early(found)));
         if (found.byLayout().isEmpty()) {
             folder.remove("layouts.csv");
         } else {
@@ -150,6 +149,12 @@ public final class RunWriter {
         return study.arrangements().possible().stream()
                 .map(Layout::words)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** A page with a note under its title. */
+    private static String noted(String page, String note) {
+        int title = page.indexOf("\n\n") + 2;
+        return note.isEmpty() ? page : page.substring(0, title) + note + "\n\n" + page.substring(title);
     }
 
     private static String layouts(Found found) {

@@ -11,7 +11,8 @@ import java.util.List;
 public final class Sentences {
     /** Of every powered model. */
     private static final List<String> CAUTIONS = List.of(
-            "Keep clear of a connected propeller; charge and store lithium batteries in a fireproof place, never unattended.",
+            "Keep clear of a connected propeller and within every part's rated current; charge and store lithium batteries in a"
+                    + " fireproof place, never unattended, and never charge a dented, swollen or pierced one.",
             "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
                     + " local rules.");
 

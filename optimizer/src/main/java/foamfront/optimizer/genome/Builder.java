@@ -233,12 +233,13 @@ final class Builder {
         return switch (layout.power()) {
             case NOSE_TRACTOR -> new Power.NoseTractor(plant);
             case PUSHER -> new Power.Pusher(plant);
-            case TWIN_TRACTOR ->
+            case TWIN_TRACTOR, COUNTER_TWIN ->
                 new Power.TwinTractor(
                         plant,
                         Grid.snap(
                                 WorkshopRules.motorStation(plant.propeller(), body().width()),
-                                genome.dimensions.increment()));
+                                genome.dimensions.increment()),
+                        layout.power() == PowerKind.COUNTER_TWIN);
             default -> throw unsupported(layout.power().words());
         };
     }

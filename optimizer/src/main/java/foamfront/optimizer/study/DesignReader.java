@@ -224,9 +224,12 @@ public final class DesignReader {
                 needed(table, DesignKeys.PROPELLER, catalogue.propellers()),
                 battery,
                 controller);
-        if (kind == PowerKind.TWIN_TRACTOR) {
+        if (kind == PowerKind.TWIN_TRACTOR || kind == PowerKind.COUNTER_TWIN) {
             double station = WorkshopRules.motorStation(plant.propeller(), bodyWidth);
-            return new Power.TwinTractor(plant, table.quantity(DesignKeys.MOTOR_STATION, station, Unit.MILLIMETRE));
+            return new Power.TwinTractor(
+                    plant,
+                    table.quantity(DesignKeys.MOTOR_STATION, station, Unit.MILLIMETRE),
+                    kind == PowerKind.COUNTER_TWIN);
         }
         refuse(table, kind, DesignKeys.MOTOR_STATION);
         return kind == PowerKind.PUSHER ? new Power.Pusher(plant) : new Power.NoseTractor(plant);

@@ -40,7 +40,7 @@ public final class StudyKeys {
             Key.quantity("temperature", Dimension.TEMPERATURE, 233.15, 323.15, "of the air; 15 degC");
     static final Key SURFACE = Key.choice("surface", Ground.values(), "what it takes off from; short grass");
     static final Key RUNWAY =
-            Key.quantity("runway", Dimension.LENGTH, 1, 2000, "length that wheels may roll before lift-off; no limit");
+            Key.quantity("runway", Dimension.LENGTH, 1, 2000, "length that wheels may roll before lift-off; 100 m");
     static final Key WIND =
             Key.quantity("wind", Dimension.SPEED, 0, 15, "mean wind it must come home against; 4 m/s, in a hall 0");
     static final Key GUST =

@@ -140,6 +140,13 @@ class BenchCommandTest {
     }
 
     @Test
+    void aSizeOfSeveralFamiliesIsTheFirstsAndSaysSo() {
+        Run run = Run.of("bench", "--propeller", "10x4.7", "--rpm", "6500");
+        assertThat(run.out()).startsWith("10x4.7 slow flyer at 6500 rpm");
+        assertThat(run.err()).contains("taken as 10x4.7 slow flyer", "also made as 10x4.7 soft slow flyer");
+    }
+
+    @Test
     void readingsGiveARowThatTheCatalogueReadsBack() throws IOException {
         Path readings = readings("");
         Run run = Run.of("bench", "--fit", readings.toString(), "--motor", "2212-1000", "--name", "mine", "--csv");
@@ -152,12 +159,19 @@ class BenchCommandTest {
     }
 
     @Test
-    void aRowWithoutAFrameSaysWhatIsOpen() throws IOException {
+    void aRowWithoutAFrameIsWholeAndSaysWhatIsGuessed() throws IOException {
         Path readings = readings("");
-        assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("stand open", "--motor");
+        assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("weigh and measure", "--motor");
         Run csv = Run.of("bench", "--fit", readings.toString(), "--csv");
-        assertThat(csv.err()).contains("stand open");
-        assertThat(csv.out()).doesNotContain("stand open");
+        assertThat(csv.err()).contains("weigh and measure");
+        assertThat(csv.out()).doesNotContain("weigh", ",,");
+        Run weighed = Run.of("bench", "--fit", readings.toString(), "--csv", "--motor-mass", "61 g");
+        assertThat(weighed.err()).doesNotContain("weigh");
+        assertThat(weighed.out()).contains("my motor,61,");
+        Files.writeString(folder.resolve("motors.csv"), csv.out());
+        assertThat(Run.of("parts", "--catalogue", folder.toString(), "--type", "motors")
+                        .out())
+                .contains("my motor", "own bench");
     }
 
     /** Two packs sag by half and carry twice as much. */
@@ -208,7 +222,7 @@ class BenchCommandTest {
                 "--motor 2212-1000 --battery 3S~2200 --diameter 10in --pitch -4.7in --family sport | --pitch",
                 "--motor 2212-1000 --propeller 10x4.7 --cells 0 --capacity 2200~mAh | --cells is 0",
                 "--motor 2212-1000 --propeller 10x4.7 --cells 3 --capacity 2200~mm | --capacity",
-                "--motor 2212-1000 --propeller 10x5 --battery 3S~2200 | more than one family",
+                "--motor 2212-1000 --propeller 10x55 --battery 3S~2200 | no propeller '10x55'",
                 "--motor 2212-1001 --propeller 10x4.7 --battery 3S~2200 | Did you mean",
                 "--motor 2212-1000 --kv 900~rpm/V --propeller 10x4.7 --battery 3S~2200 | same part",
                 "--motor 2212-1000 --battery 3S~2200 | no propeller is given",

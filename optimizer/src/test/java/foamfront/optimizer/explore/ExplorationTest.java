@@ -9,6 +9,7 @@ import foamfront.optimizer.front.Costs;
 import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontTable;
 import foamfront.optimizer.front.Row;
+import foamfront.optimizer.front.Show;
 import foamfront.optimizer.runs.Disk;
 import foamfront.optimizer.runs.RunFolder;
 import foamfront.optimizer.search.Evaluation;
@@ -139,13 +140,28 @@ class ExplorationTest {
     }
 
     @Test
-    void aStoppedExplorationGivesTheFrontSoFar() {
+    void aStoppedExplorationGivesTheFrontSoFar() throws Exception {
         AtomicInteger asked = new AtomicInteger();
         Task task = task(Dropper.YAML);
         Found found =
                 Exploration.run(task, List.of(), 1_000_000, 3, 2, Listener.NONE, () -> asked.incrementAndGet() > 60);
         assertThat(found.stopped()).isTrue();
         assertThat(found.evaluations()).isBetween(1L, 100_000L);
+        RunFolder folder = RunFolder.create(new Disk(), results, task.study().name());
+        new RunWriter(folder, task).writeResults(found);
+        assertThat(Files.readString(folder.path().resolve("front.md")))
+                .startsWith("# seed dropper\n\nThe search was stopped early")
+                .contains("cannot be repeated exactly");
+    }
+
+    /** Stopped before anything was lifted, the limits that the nearest design misses stand, and no more is claimed of them. */
+    @Test
+    void aStoppedRelaxationClaimsNoMoreThanItTried() {
+        Task task = task(Dropper.YAML + "must: {stall speed: at most 2 m/s, climb rate: at least 60 m/s}\n");
+        Found found = explore(task, EVALUATIONS, 2);
+        Relaxation stopped = Relaxation.of(task.study(), catalogue.workshop(), found, 3, 2, () -> true);
+        assertThat(stopped.tried()).isFalse();
+        assertThat(stopped.words(Show.METRIC)).startsWith("Stopped before").doesNotContain("No one limit alone");
     }
 
     @Test

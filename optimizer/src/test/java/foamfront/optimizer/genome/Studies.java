@@ -167,7 +167,12 @@ public final class Studies {
                         new WingChoice(WingKind.FLYING_WING, WingHeight.HIGH)),
                 List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE),
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
-                List.of(PowerKind.NOSE_TRACTOR, PowerKind.PUSHER, PowerKind.TWIN_TRACTOR, PowerKind.DUCTED_FAN),
+                List.of(
+                        PowerKind.NOSE_TRACTOR,
+                        PowerKind.PUSHER,
+                        PowerKind.TWIN_TRACTOR,
+                        PowerKind.COUNTER_TWIN,
+                        PowerKind.DUCTED_FAN),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
                 List.of(Covering.BARE, Covering.BOTH_FACES),
                 List.of(WingTips.values()),
@@ -216,7 +221,7 @@ public final class Studies {
 
     private static Propeller propeller(String name, double diameter, double pitch) {
         PropellerCurves curves = new PropellerCurves(
-                new double[] {0.1, -0.05, -0.1, 0, 0, 0}, new double[] {0.04, 0, -0.03, 0, 0, 0}, 40, 150, 0.8);
+                new double[] {0.1, -0.05, -0.1, 0, 0, 0, 0}, new double[] {0.04, 0, -0.03, 0, 0, 0, 0}, 40, 150, 0.8);
         return new Propeller(
                 name, BladeFamily.THIN_ELECTRIC, diameter * 0.0254, pitch * 0.0254, 2, 0.012, curves, 3, INVENTED);
     }
@@ -226,6 +231,6 @@ public final class Studies {
     }
 
     private static Controller controller(String name, double current, double mass) {
-        return new Controller(name, current, mass, 0.05, 0.025, 0.01, 0.005, 12, INVENTED);
+        return new Controller(name, current, 3, mass, 0.05, 0.025, 0.01, 0.005, 12, INVENTED);
     }
 }

@@ -182,7 +182,7 @@ class StudyReaderTest {
     }
 
     @Test
-    void aStatedRunwayLimitsTheTakeOffAndNoOtherDoes() {
+    void aStatedRunwayLimitsTheTakeOffInPlaceOfAHundredMetres() {
         Mission stated = Fixtures.study(EVERY_KEY).mission(Fixtures.catalogue().workshop());
         assertThat(stated.limits().of(Measure.TAKE_OFF_DISTANCE))
                 .extracting(Bound::high)
@@ -190,7 +190,9 @@ class StudyReaderTest {
 
         String silent = EVERY_KEY.replace(" runway: 80 ft,", "");
         Mission open = Fixtures.study(silent).mission(Fixtures.catalogue().workshop());
-        assertThat(open.limits().of(Measure.TAKE_OFF_DISTANCE)).isNull();
+        assertThat(open.limits().of(Measure.TAKE_OFF_DISTANCE))
+                .extracting(Bound::high)
+                .isEqualTo(100.0);
 
         String own = EVERY_KEY.replace("must: {", "must: {take-off distance: at most 15 m, ");
         Mission shorter = Fixtures.study(own).mission(Fixtures.catalogue().workshop());

@@ -181,7 +181,7 @@ class TradeFactsTest {
         assertThat(of(Measure.BUILD_COST, delta)).isLessThan(of(Measure.BUILD_COST, appraise("pusher-trainer")));
         assertThat(of(Measure.SHEETS, delta)).isEqualTo(1);
         for (Appraisal one : List.of(delta, fan)) {
-            assertThat(of(Measure.TOP_SPEED, one)).isGreaterThan(of(Measure.TOP_SPEED, appraise("first-aeroplane")));
+            assertThat(of(Measure.CRUISE_SPEED, one)).isGreaterThan(of(Measure.CRUISE_SPEED, appraise("first-aeroplane")));
             assertThat(step(one)).isGreaterThan(1);
         }
     }
