@@ -48,8 +48,7 @@ class FlownTest {
      * @param high from all of it
      */
     private record Flown(
-            String file, String name, double speed, double low, double high, List<String> propellers,
-            String assumed) {}
+            String file, String name, double speed, double low, double high, List<String> propellers, String assumed) {}
 
     private static final List<Flown> ROWS = List.of(
             new Flown(
@@ -128,23 +127,25 @@ class FlownTest {
         boolean meets = low <= row.high() && high >= row.low();
         double spread = high / low;
         return String.format(
-                Locale.ROOT,
-                "| %s | %.0f to %.0f | %.0f to %.0f | %.1f | %s | %.2f to %.2f | %.1f to %.1f, %.0f to %.0f | %.1f | %s |%n",
-                row.name(),
-                row.low(),
-                row.high(),
-                low,
-                high,
-                spread,
-                spread > INFORMATIVE ? "uninformative" : meets ? "yes" : high < row.low() ? "no, below" : "no, above",
-                low / row.high(),
-                high / row.low(),
-                mass.low,
-                mass.high,
-                area.low,
-                area.high,
-                least.low,
-                row.assumed())
+                        Locale.ROOT,
+                        "| %s | %.0f to %.0f | %.0f to %.0f | %.1f | %s | %.2f to %.2f | %.1f to %.1f, %.0f to %.0f | %.1f | %s |%n",
+                        row.name(),
+                        row.low(),
+                        row.high(),
+                        low,
+                        high,
+                        spread,
+                        spread > INFORMATIVE
+                                ? "uninformative"
+                                : meets ? "yes" : high < row.low() ? "no, below" : "no, above",
+                        low / row.high(),
+                        high / row.low(),
+                        mass.low,
+                        mass.high,
+                        area.low,
+                        area.high,
+                        least.low,
+                        row.assumed())
                 .replace("\r", "");
     }
 

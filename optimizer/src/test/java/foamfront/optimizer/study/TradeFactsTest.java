@@ -34,8 +34,14 @@ class TradeFactsTest {
     private static final Mission MISSION = mission();
 
     private static final List<String> FOLDED = List.of(
-            "pusher-trainer", "pusher-trainer-long", "pusher-carrier", "first-aeroplane", "first-fan", "motor-glider",
-            "camera-wing", "twin-carrier");
+            "pusher-trainer",
+            "pusher-trainer-long",
+            "pusher-carrier",
+            "first-aeroplane",
+            "first-fan",
+            "motor-glider",
+            "camera-wing",
+            "twin-carrier");
 
     private static Mission mission() {
         Study study = StudyReader.read(
@@ -73,9 +79,7 @@ class TradeFactsTest {
     }
 
     private static void flies(Appraisal appraisal) {
-        assertThat(appraisal.limits().stream()
-                        .filter(check -> !check.holds())
-                        .map(LimitCheck::sentence))
+        assertThat(appraisal.limits().stream().filter(check -> !check.holds()).map(LimitCheck::sentence))
                 .as(appraisal.airframe().design().name())
                 .isEmpty();
     }
@@ -114,7 +118,8 @@ class TradeFactsTest {
         Appraisal onePiece = appraise(
                 "pusher-carrier", "joint: plug in", "joint: one piece", "hold-down: glued", "hold-down: rubber bands");
         flies(onePiece);
-        Appraisal small = appraise("pusher-trainer", "undercarriage:\n  kind: none", "undercarriage:\n  kind: tricycle");
+        Appraisal small =
+                appraise("pusher-trainer", "undercarriage:\n  kind: none", "undercarriage:\n  kind: tricycle");
         assertThat(gear(carrier)).isGreaterThan(gear(small));
     }
 
@@ -156,8 +161,8 @@ class TradeFactsTest {
         assertThat(of(Measure.ZERO_LIFT_DRAG, wheels)).isGreaterThan(of(Measure.ZERO_LIFT_DRAG, first));
         assertThat(of(Measure.TAKE_OFF_DISTANCE, first)).isNaN();
         assertThat(of(Measure.TAKE_OFF_DISTANCE, wheels)).isPositive();
-        Appraisal stronger =
-                appraise("first-aeroplane", "motor: 2208-1100", "motor: 2208-1400", "controller: 10 A", "controller: 30 A");
+        Appraisal stronger = appraise(
+                "first-aeroplane", "motor: 2208-1100", "motor: 2208-1400", "controller: 10 A", "controller: 30 A");
         assertThat(of(Measure.CLIMB_RATE, stronger)).isGreaterThan(of(Measure.CLIMB_RATE, first));
     }
 
@@ -181,7 +186,8 @@ class TradeFactsTest {
         assertThat(of(Measure.BUILD_COST, delta)).isLessThan(of(Measure.BUILD_COST, appraise("pusher-trainer")));
         assertThat(of(Measure.SHEETS, delta)).isEqualTo(1);
         for (Appraisal one : List.of(delta, fan)) {
-            assertThat(of(Measure.CRUISE_SPEED, one)).isGreaterThan(of(Measure.CRUISE_SPEED, appraise("first-aeroplane")));
+            assertThat(of(Measure.CRUISE_SPEED, one))
+                    .isGreaterThan(of(Measure.CRUISE_SPEED, appraise("first-aeroplane")));
             assertThat(step(one)).isGreaterThan(1);
         }
     }
