@@ -39,6 +39,8 @@ public final class Arrangements {
     private static final List<Design> LIST =
             ALL.values().stream().filter(design -> design.power().motors() > 0).toList();
 
+    private static final List<Design> EVERY = List.copyOf(ALL.values());
+
     private Arrangements() {}
 
     /** Every arrangement by name, the trainer first. */
@@ -112,6 +114,11 @@ public final class Arrangements {
     /** A design with a motor at random, its arrangement in turn. */
     public static Design near(long seed) {
         return near(LIST.get((int) (seed % LIST.size())), seed);
+    }
+
+    /** A design at random, with or without a motor, its arrangement in turn. */
+    public static Design any(long seed) {
+        return near(EVERY.get((int) (seed % EVERY.size())), seed);
     }
 
     /** A design at random near another. */

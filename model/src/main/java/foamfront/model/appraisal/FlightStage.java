@@ -69,6 +69,7 @@ final class FlightStage {
     }
 
     private static void powered(Workbench w, Drive drive) {
+        w.rule(Measure.WIND_GLIDE);
         int motors = w.design.power().motors();
         PowerTrain train = train(w);
         Performance p = w.performance;

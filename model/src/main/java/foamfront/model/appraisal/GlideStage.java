@@ -9,7 +9,7 @@ import foamfront.model.mission.Measure;
  *
  * <p>It cruises at the speed of its best glide, not below 1.3 stall speeds nor 1.33 times the wind, as what has a motor does; and
  * its structure must stand a dive at 1.4 cruise speeds (the least ratio of design dive to cruise speed of 14 CFR 23.335(b)
- * before 2017, from memory).
+ * before 2017, from memory). Into the wind w it gets L/D (1 - w/V) over the ground for the height it loses (derived).
  */
 final class GlideStage {
     private static final double WIND = 1.33;
@@ -29,5 +29,7 @@ final class GlideStage {
         w.topSpeed = DIVE * cruise;
         w.set(Measure.CRUISE_SPEED, cruise);
         w.set(Measure.CRUISE_RATIO, cruise / stall);
+        double glide = w.flight.weight() / w.flight.drag(cruise);
+        w.set(Measure.WIND_GLIDE, glide * (1 - w.mission.site().wind() / cruise));
     }
 }

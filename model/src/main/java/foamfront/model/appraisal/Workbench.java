@@ -148,15 +148,15 @@ final class Workbench {
         return mission.limits().of(design.tail() instanceof Tail.None);
     }
 
-    /** The violations of the limits whose measures are known by now, summed by the stage that set the measure. */
+    /** The violations of the limits of this design, summed by the stage that set the measure; one that none set is wholly missed. */
     double[] excesses() {
         double[] sums = new double[Stages.count()];
         List<Bound> bounds = bounds();
         for (int i = 0; i < bounds.size(); i++) {
             Bound bound = bounds.get(i);
-            int at = bound.measure().ordinal();
-            if (known[at] != UNKNOWN) {
-                sums[known[at]] += Math.min(MOST, bound.violation(values[at]));
+            if (applies(bound.measure())) {
+                int at = bound.measure().ordinal();
+                sums[known[at] == UNKNOWN ? stage : known[at]] += Math.min(MOST, bound.violation(values[at]));
             }
         }
         return sums;

@@ -7,6 +7,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.PowerPlant;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.parts.Part;
+import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Wheel;
 
 /** Bought parts that are fitted into the airframe: servos, and what power and wheels need. */
@@ -33,6 +34,16 @@ public final class FittedParts {
         return sum[0];
     }
 
+    /** One of a counter-rotating pair is another part: two of one hand do not fly it. */
+    private static void propellers(Propeller propeller, Power power, Sink sink) {
+        if (power instanceof Power.TwinTractor twin && twin.countering()) {
+            sink.take(propeller, 1);
+            sink.take(propeller.otherHand(), 1);
+        } else {
+            sink.take(propeller, power.motors());
+        }
+    }
+
     /** In a fixed order. */
     static void each(Airframe airframe, Sink sink) {
         Design design = airframe.design();
@@ -40,7 +51,7 @@ public final class FittedParts {
         Drive drive = power.drive();
         if (drive instanceof PowerPlant plant) {
             sink.take(plant.motor(), power.motors());
-            sink.take(plant.propeller(), power.motors());
+            propellers(plant.propeller(), power, sink);
             sink.take(plant.controller(), power.motors());
         } else if (power instanceof Power.DuctedFan fan) {
             sink.take(fan.fan(), 1);

@@ -39,7 +39,7 @@ public record TransportBox(double longest, double margin) {
         boolean fixed = !halves && wing.build().holdDown() == HoldDown.GLUED;
         if (car.assembled() || fixed) {
             double across = Math.max(span, tail);
-            return new TransportBox(Math.max(across, body), Room.beside(car, across, body, high));
+            return new TransportBox(Math.max(across, body), Room.beside(car, across, body, assembledHeight(airframe)));
         }
         double wingLength = halves ? 0.5 * span : span;
         double chord = chord(airframe.wing());
@@ -149,16 +149,31 @@ public record TransportBox(double longest, double margin) {
                 : flat + tipFloat;
     }
 
+    /** With the wing off; folding fins lie down, m. */
     private static double height(Airframe airframe) {
-        double low = -0.5 * airframe.body().height();
-        double high = -low;
+        return top(airframe, false) - low(airframe);
+    }
+
+    /** With the wing on, as it stands, dihedral and all, m. */
+    private static double assembledHeight(Airframe airframe) {
+        return top(airframe, true) - low(airframe);
+    }
+
+    private static double low(Airframe airframe) {
+        return Math.min(
+                -0.5 * airframe.body().height(), airframe.stations().stance().groundZ());
+    }
+
+    private static double top(Airframe airframe, boolean winged) {
+        double high = 0.5 * airframe.body().height();
         for (Surface surface : airframe.surfaces()) {
-            if (surface.role() != Surface.Role.WING && !(surface.role() == Surface.Role.FIN && folds(airframe))) {
+            boolean left = surface.role() == Surface.Role.WING && !winged;
+            if (!left && !(surface.role() == Surface.Role.FIN && folds(airframe))) {
                 for (Panel panel : surface.panels()) {
                     high = Math.max(high, panel.tipZ());
                 }
             }
         }
-        return high - Math.min(low, airframe.stations().stance().groundZ());
+        return high;
     }
 }

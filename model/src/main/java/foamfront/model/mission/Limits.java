@@ -19,6 +19,7 @@ public final class Limits {
             atMost(Measure.STALL_SPEED, 9, "trainer practice; faster stalls are for experts (common practice)"),
             atLeast(Measure.TOP_SPEED_RATIO, 1.5, "speed in hand for a gust, and twice the wind (judgement)"),
             atLeast(Measure.CLIMB_RATE, 2, "clear the hedge; by role (common practice)"),
+            atLeast(Measure.WIND_GLIDE, 2, "a glider must come home against the wind: 100 m from 50 m up (judgement)"),
             atLeast(Measure.THRUST_TO_WEIGHT, 0.35, "any powered model (judgement)"),
             atMost(Measure.TAKE_OFF_DISTANCE, 100, "few club fields are longer; floats never leave land (judgement)"),
             atLeast(Measure.GROUND_ATTITUDE, 0, "it must lift off before its tail strikes (common practice)"),

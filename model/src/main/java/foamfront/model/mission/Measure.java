@@ -65,6 +65,11 @@ public enum Measure {
             "top speed over stall speed, or over 4/3 of the wind where that is more"),
     CLIMB_RATE("climb rate", Unit.METRE_PER_SECOND, HIGHER, "best steady climb at full throttle, battery at 30 %"),
     GLIDE_RATIO("glide ratio", Unit.RATIO, HIGHER, "best lift over drag, power off"),
+    WIND_GLIDE(
+            "glide ratio into the wind",
+            Unit.RATIO,
+            HIGHER,
+            "distance over the ground for the height lost, at cruise speed into the site's wind; of models without a motor"),
     APPROACH_GLIDE(
             "approach glide ratio",
             Unit.RATIO,

@@ -35,6 +35,12 @@ public record Propeller(
         return family.tipSpeed();
     }
 
+    /** The same that turns the other way, at the same price; no table has it, so no drawer does. */
+    public Propeller otherHand() {
+        return new Propeller(
+                name + ", other hand", family, diameter, pitch, blades, mass, curves, price, provenance);
+    }
+
     /** Whether the blades fold back when stopped. */
     public boolean folds() {
         return family == BladeFamily.FOLDING;

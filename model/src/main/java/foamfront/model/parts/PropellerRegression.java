@@ -41,6 +41,11 @@ public final class PropellerRegression {
 
     private static final double[] POWER_OF_BLADES = {1, 1.402, 1.755};
 
+    /** No prediction may flatter: figure of merit 0.79 and efficiency 0.80 at most (judgement), less room for rounding. */
+    private static final double MOST_MERIT = 0.789;
+
+    private static final double MOST_EFFICIENCY = 0.799;
+
     /** J₀ is looked for in steps this long. */
     private static final double ADVANCE_STEP = 5e-4;
 
@@ -115,12 +120,28 @@ public final class PropellerRegression {
         double thrust = StrictMath.exp(z[1]) * THRUST_OF_BLADES[blades - LEAST_BLADES];
         double power = StrictMath.exp(z[2]) * POWER_OF_BLADES[blades - LEAST_BLADES];
         PropellerCurves nearest = nearest(family, diameter, pitch);
-        return new PropellerCurves(
+        return credible(new PropellerCurves(
                 curve(j0, thrust, new double[] {1, z[3], z[4], z[5], 0}, z[10], z[11]),
                 curve(j0, power, new double[] {1, z[6], z[7], z[8], z[9]}, z[12], z[13]),
                 nearest.lowestSpeed(),
                 nearest.highestSpeed(),
-                j0);
+                j0));
+    }
+
+    /** With power raised until figure of merit and efficiency are no better than measured propellers reach. */
+    private static PropellerCurves credible(PropellerCurves curves) {
+        double excess = 1;
+        for (double n : new double[] {curves.lowestSpeed(), curves.highestSpeed()}) {
+            CurveShape shape = CurveShape.at(curves, n);
+            excess = Math.max(excess, shape.figureOfMerit() / MOST_MERIT);
+            excess = Math.max(excess, shape.peakEfficiency() / MOST_EFFICIENCY);
+        }
+        double[] power = curves.powerTerms();
+        for (int i = 0; i < power.length; i++) {
+            power[i] *= excess;
+        }
+        return new PropellerCurves(
+                curves.thrustTerms(), power, curves.lowestSpeed(), curves.highestSpeed(), curves.furthestAdvance());
     }
 
     /** The curves whose speeds a prediction is good for: those of the family's nearest size, or of all families' where it has none. */

@@ -58,6 +58,29 @@ record Planting(
     /** All that are planted. */
     static List<Planting> all() {
         return List.of(
+                // A long nose with its cargo balances the sample glider's light pack.
+                new Planting(
+                        Measure.WIND_GLIDE,
+                        "glider",
+                        Map.ofEntries(
+                                Map.entry(
+                                        "design.loads",
+                                        List.of(new Load(
+                                                "cargo", 0.27122, 0.1, 0.03, 0.03, Place.BEHIND_NOSE, false, 0, 0))),
+                                Map.entry("design.body.length", 1.08695),
+                                Map.entry("design.tail.fin.chord", 0.146887),
+                                Map.entry("design.tail.fin.height", 0.213545),
+                                Map.entry("design.tail.plane.chord", 0.115964),
+                                Map.entry("design.tail.plane.incidence", 0.00973773),
+                                Map.entry("design.tail.plane.span", 0.392802),
+                                Map.entry("design.tail.plane.x", 0.960989),
+                                Map.entry("design.wing.planform.incidence", 0.00781488),
+                                Map.entry("design.wing.planform.rootChord", 0.168084),
+                                Map.entry("design.wing.planform.span", 1.34088),
+                                Map.entry("design.wing.x", 0.179123)),
+                        "mission.site.wind",
+                        8.0,
+                        9.5),
                 new Planting(
                         Measure.VERTICAL_TAIL_VOLUME,
                         "broken wing",

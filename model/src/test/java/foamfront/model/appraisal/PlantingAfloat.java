@@ -2,6 +2,7 @@ package foamfront.model.appraisal;
 
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,10 @@ import java.util.TreeMap;
 
 /** The aeroplanes of the limits of the water: a hull or floats that meet every limit, and one figure of them. */
 final class PlantingAfloat {
+    /** Stated, not worked out: a planting that is lost shall be missed. */
+    private static final Set<Measure> UNPLANTED = Collections.unmodifiableSet(EnumSet.of(
+            Measure.WATER_TRIM, Measure.WATER_HEEL, Measure.WATER_CLEARANCE, Measure.HUMP_THRUST, Measure.HUMP_LIFT));
+
     private PlantingAfloat() {}
 
     static List<Planting> all() {
@@ -83,9 +88,7 @@ final class PlantingAfloat {
 
     /** Those of the water that no aeroplane has been found for in which they refuse alone. */
     static Set<Measure> unplanted() {
-        Set<Measure> left = EnumSet.copyOf(WaterLimitsTest.afloat());
-        all().forEach(planting -> left.remove(planting.measure()));
-        return left;
+        return UNPLANTED;
     }
 
     private static Planting floats(

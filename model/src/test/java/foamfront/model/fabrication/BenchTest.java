@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.TipFloat;
 import foamfront.model.airframe.Vents;
@@ -128,6 +129,30 @@ class BenchTest {
             assertThat(part.z()).isCloseTo(pylon.footZ() + 0.5 * pylon.height(), within(ROUNDING));
         });
         assertThat(pylon.footZ()).isCloseTo(0.5 * design.body().height(), within(ROUNDING));
+    }
+
+    /** What stays on the body as it stands takes the room its tips stand up to: half the span times the slope (derived). */
+    @Test
+    void dihedralOfAWingThatStaysOnNeedsRoom() {
+        Design flat = Records.with(Arrangements.of("trainer"), "wing.planform.dihedral", 0.0);
+        Design bent = Records.with(flat, "wing.planform.dihedral", Math.toRadians(20));
+        CarSpace car = new CarSpace(3, 3, 0.5, true);
+        double tip = 0.5 * Airframe.of(flat).span() * StrictMath.tan(Math.toRadians(20));
+        double wing = Airframe.of(bent).wing().panels().get(0).rootZ();
+        double stands = tip + wing - top(flat);
+        assertThat(stands).isPositive();
+        double lost = TransportBox.of(Airframe.of(flat), car).margin()
+                - TransportBox.of(Airframe.of(bent), car).margin();
+        assertThat(lost).isCloseTo(stands, within(ROUNDING));
+    }
+
+    private static double top(Design design) {
+        Airframe airframe = Airframe.of(design);
+        return airframe.surfaces().stream()
+                .flatMap(surface -> surface.panels().stream())
+                .mapToDouble(Panel::tipZ)
+                .max()
+                .orElseThrow();
     }
 
     @Test

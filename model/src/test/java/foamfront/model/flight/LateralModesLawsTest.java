@@ -9,6 +9,10 @@ import org.junit.jupiter.api.Test;
 /** Every root found makes the determinant of the equations of motion vanish, and where none is found it is said. */
 class LateralModesLawsTest {
     private static final int AEROPLANES = 2000;
+
+    /** 85 of these are lost; a solver that gave up more often would fail here. */
+    private static final int MOST_LOST = 100;
+
     private static final double PRESSURE = 30;
     private static final double SPAN = 1.2;
     private static final double SPEED = 11;
@@ -43,7 +47,7 @@ class LateralModesLawsTest {
             assertThat(modes.rollRate()).isNotEqualTo(modes.spiralRate());
         }
         // Little damping in roll and much dihedral merge both roots into a pair.
-        assertThat(lost).isPositive();
+        assertThat(lost).isBetween(1, MOST_LOST);
     }
 
     /** Of s X = A X for sideslip, rates of roll and yaw, and bank, over the size of its terms. */

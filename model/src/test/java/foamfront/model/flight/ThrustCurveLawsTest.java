@@ -11,17 +11,20 @@ import org.junit.jupiter.api.Test;
 
 /** The sextic through seven solutions against solutions everywhere between them, on combinations of the catalogue. */
 class ThrustCurveLawsTest {
-    /** Of static thrust: the worst of these, where the propeller leaves its measured advance ratios. */
-    private static final double LARGEST = 3e-3;
+    /**
+     * Of static thrust. Two of the forty exceed 0.2 %, at 0.25 % and 0.20 % and a fifteenth of their top speed: steep pitches, whose
+     * measured thrust bends near rest. The quartic through five solutions kept to 0.2 % only on the flatter cubics of before.
+     */
+    private static final double LARGEST = 2.6e-3;
 
-    private static final double RMS = 3e-4;
+    private static final double RMS = 2.5e-4;
 
     private static final int COMBINATIONS = 40;
     private static final int BETWEEN = 30;
     private static final double CHARGE = 0.3;
 
     @Test
-    void liesWithinThreeTenthsOfAPerCentOfStaticThrust() {
+    void liesWithinAQuarterOfAPerCentOfStaticThrust() {
         ErrorStatistics errors = new ErrorStatistics();
         String worst = "";
         for (int seed = 0; seed < COMBINATIONS; seed++) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.BladeFamily;
+import foamfront.model.parts.CurveShape;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Provenance;
@@ -26,8 +27,10 @@ class CataloguePowerTest {
 
     private static final double EFFICIENCY = 0.80;
 
-    /** The limit is that of regressed propellers; a measured one reached it and its fit may lie 1 % above. */
-    private static final double MEASURED_ROOM = 0.01;
+    /** The best measured one, at 0.798; its fit lies at 0.8045, the only one above what is allowed of a regressed one. */
+    private static final String BEST = "12x10 folding";
+
+    private static final double BEST_EFFICIENCY = 0.805;
 
     @Test
     void namesAreUniqueAndTablesLongEnough() {
@@ -70,8 +73,10 @@ class CataloguePowerTest {
             for (double n :
                     new double[] {p.curves().lowestSpeed(), 100, p.curves().highestSpeed()}) {
                 CurveShape shape = CurveShape.at(p.curves(), n);
-                assertThat(shape.figureOfMerit()).as(p.name()).isLessThan(FIGURE_OF_MERIT + MEASURED_ROOM);
-                assertThat(shape.peakEfficiency()).as(p.name()).isLessThan(EFFICIENCY + MEASURED_ROOM);
+                assertThat(shape.figureOfMerit()).as(p.name()).isLessThan(FIGURE_OF_MERIT);
+                assertThat(shape.peakEfficiency())
+                        .as(p.name())
+                        .isLessThan(p.name().equals(BEST) ? BEST_EFFICIENCY : EFFICIENCY);
             }
         }
     }
@@ -93,11 +98,9 @@ class CataloguePowerTest {
     @Test
     void windingResistanceFollowsSizeAndSpeedConstant() {
         for (var m : Plants.MOTORS) {
-            double kv = Unit.RPM_PER_VOLT.fromSi(m.speedConstant());
-            double scaled = m.resistance() * kv * kv;
-            // RKv² = 1.459e5 (m / 50 g)^-1.669, fitted to ten published motors of 10 to 211 g, RMS 21 %.
-            double line = 1.459e5 * StrictMath.pow(m.mass() / 0.05, -1.669);
-            assertThat(scaled).as(m.name()).isCloseTo(line, within(0.03 * line));
+            double line = MotorTrend.resistance(m.mass(), m.speedConstant());
+            assertThat(m.resistance()).as(m.name()).isCloseTo(line, within(0.03 * line));
+            assertThat(MotorTrend.mass(line, m.speedConstant())).isCloseTo(m.mass(), within(1e-9));
         }
     }
 }

@@ -2,6 +2,7 @@ package foamfront.model.propulsion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foamfront.model.parts.CurveShape;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
 import foamfront.model.validation.ErrorStatistics;
@@ -122,22 +123,24 @@ class CurveFitExternalTest {
     }
 
     /**
-     * No thrust near the pitch's own advance ratio, at each propeller's highest speed: 0.95 to 1.5 times it. Two measured thick
-     * 4 in pitches stay just above and one soft high pitch just below; they are shown as they are.
+     * No thrust near the pitch's own advance ratio, at each propeller's highest speed: 0.95 to 1.5 times it. Three measured ones lie
+     * outside, at 0.942, 1.501 and 1.566; they were left out of the catalogue once and are shown now as they are.
      */
     @Test
     void thrustVanishesNearThePitchAdvance() {
         ErrorStatistics outside = new ErrorStatistics();
-        int inside = 0;
+        List<String> beyond = new ArrayList<>();
         for (Propeller p : Plants.PROPELLERS) {
             double end = CurveShape.at(p.curves(), p.curves().highestSpeed()).zeroThrustAdvance();
             double ratio = end * p.diameter() / p.pitch();
             double over = Math.max(0, Math.max(LEAST_ZERO_THRUST - ratio, ratio - MOST_ZERO_THRUST));
-            inside += over == 0 ? 1 : 0;
+            if (over > 0) {
+                beyond.add(p.name());
+            }
             outside.add(over);
         }
         FITS.set("advance ratio without thrust over P/D, beyond 0.95 to 1.5", outside, ZERO_THRUST_BEYOND, 0.01, "");
-        assertThat(Plants.PROPELLERS.size() - inside).isLessThanOrEqualTo(3);
+        assertThat(beyond).containsExactlyInAnyOrder("10x8 soft slow flyer", "10x4 sport", "11x4 sport");
     }
 
     /** Every catalogue propeller that was measured, at the speeds of its top static row and of its best efficiency. */

@@ -67,11 +67,6 @@ final class PropellerRows {
                 + "lowest speed [rpm],highest speed [rpm],furthest advance ratio,source"
     };
 
-    /** The project's own acceptance, less room for rounding. */
-    private static final double MOST_MERIT = 0.789;
-
-    private static final double MOST_EFFICIENCY = 0.799;
-
     private PropellerRows() {}
 
     static List<String> lines(Collection<MeasuredPropeller> all) {
@@ -96,7 +91,7 @@ final class PropellerRows {
                     size.family(), INCH.toSi(size.diameter()), INCH.toSi(size.pitch()), size.blades());
             lines.add(line(
                     size,
-                    credible(curves),
+                    rounded(curves),
                     Provenance.REGRESSION,
                     size.blades() == 2
                             ? "from the measured sizes of its family"
@@ -105,21 +100,10 @@ final class PropellerRows {
         return lines;
     }
 
-    /** With power raised until figure of merit and efficiency are no better than measured propellers reach. */
-    private static PropellerCurves credible(PropellerCurves curves) {
-        double excess = 1;
-        for (double n : new double[] {curves.lowestSpeed(), curves.highestSpeed()}) {
-            CurveShape shape = CurveShape.at(curves, n);
-            excess = Math.max(excess, shape.figureOfMerit() / MOST_MERIT);
-            excess = Math.max(excess, shape.peakEfficiency() / MOST_EFFICIENCY);
-        }
-        double[] power = curves.powerTerms();
-        for (int i = 0; i < power.length; i++) {
-            power[i] *= excess;
-        }
+    private static PropellerCurves rounded(PropellerCurves curves) {
         return new PropellerCurves(
                 CurveFit.rounded(curves.thrustTerms()),
-                CurveFit.rounded(power),
+                CurveFit.rounded(curves.powerTerms()),
                 curves.lowestSpeed(),
                 curves.highestSpeed(),
                 curves.furthestAdvance());

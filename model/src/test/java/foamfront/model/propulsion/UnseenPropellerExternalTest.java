@@ -3,6 +3,7 @@ package foamfront.model.propulsion;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foamfront.model.parts.BladeFamily;
+import foamfront.model.parts.CurveShape;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
 import foamfront.model.parts.PropellerRegression;

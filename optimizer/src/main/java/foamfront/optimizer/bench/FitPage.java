@@ -49,8 +49,12 @@ public final class FitPage {
                 unit.symbol());
     }
 
-    /** The row under its header; size and price are those of {@code like}. */
-    public String row(String name, double mass, Motor like) {
+    /**
+     * The row under its header; size and price are those of {@code like}.
+     *
+     * @param continuousPower what is known of it, W; 0 where only the mass says
+     */
+    public String row(String name, double mass, Motor like, double continuousPower) {
         Motor whole = new Motor(
                 name,
                 mass,
@@ -60,7 +64,7 @@ public final class FitPage {
                 fit.catalogueResistance(),
                 fit.noLoadCurrent(),
                 fit.noLoadVoltage(),
-                0,
+                continuousPower,
                 like.price(),
                 Provenance.OWN_BENCH);
         return PartSheets.table("motors", List.of(whole)).csv();

@@ -1,7 +1,7 @@
 package foamfront.optimizer.bench;
 
 import foamfront.model.propulsion.MotorLaw;
-import foamfront.model.units.Unit;
+import foamfront.model.propulsion.MotorTrend;
 import foamfront.optimizer.catalogue.MotorReading;
 import java.util.List;
 import org.apache.commons.math3.linear.SingularMatrixException;
@@ -89,13 +89,9 @@ public record MotorFit(
                 1 / found[0], errors[0] / (found[0] * found[0]), found[1], errors[1], mean, error, voltage, scatter);
     }
 
-    /**
-     * What a motor of this winding resistance and speed constant weighs, kg: R K_v² = 1.459e5 ohm (rpm/V)² (m / 50 g)^-1.669, fitted
-     * to ten published motors of 10 to 211 g (RMS 21 %), turned round.
-     */
+    /** What a motor of this winding resistance and speed constant weighs by the trend of the trade, kg. */
     public double expectedMass() {
-        double kv = Unit.RPM_PER_VOLT.fromSi(speedConstant);
-        return 0.050 * StrictMath.pow(1.459e5 / (catalogueResistance() * kv * kv), 1 / 1.669);
+        return MotorTrend.mass(catalogueResistance(), speedConstant);
     }
 
     /** What the catalogue's column wants: the model multiplies it by {@link MotorLaw#EFFECTIVE_RESISTANCE} again, ohm. */

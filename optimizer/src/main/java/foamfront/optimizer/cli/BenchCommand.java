@@ -185,17 +185,18 @@ final class BenchCommand implements Callable<Integer> {
         Motor named = parts.motor == null ? null : parts.motor(catalogue);
         double weighed = named == null ? parts.mass(found.expectedMass()) : named.mass();
         Motor like = named == null ? FitPage.nearest(weighed, catalogue.motors()) : named;
+        double rating = named == null ? 0 : named.continuousPower();
         String guessed = named == null ? FitPage.guessed(parts.motorMass != null, like) : "";
         FitPage page = new FitPage(found, readings.size());
         if (json) {
             console.out().print(page.json());
         } else if (csv) {
-            console.out().print(page.row(name, weighed, like));
+            console.out().print(page.row(name, weighed, like, rating));
             console.err().print(guessed);
         } else {
             console.out().print(page.text());
             console.out().println();
-            console.out().print(page.row(name, weighed, like).replace("\r\n", System.lineSeparator()));
+            console.out().print(page.row(name, weighed, like, rating).replace("\r\n", System.lineSeparator()));
             console.out().println();
             console.out().print(FitPage.note());
             console.out().print(guessed);

@@ -158,6 +158,43 @@ class BenchCommandTest {
         assertThat(Run.of("bench", "--fit", readings.toString()).out()).contains("give or take", "rpm/V", "1.8");
     }
 
+    /** A motor weighed and rated keeps its rating when its constants are measured again. */
+    @Test
+    void aNamedMotorsRatingStays() throws IOException {
+        Path readings = readings("");
+        Run first = Run.of("bench", "--fit", readings.toString(), "--motor", "2212-1000", "--name", "rated", "--csv");
+        Files.writeString(folder.resolve("motors.csv"), rated(first.out(), "177"));
+        Run again = Run.of(
+                "bench",
+                "--fit",
+                readings.toString(),
+                "--motor",
+                "rated",
+                "--catalogue",
+                folder.toString(),
+                "--name",
+                "again",
+                "--csv");
+        assertThat(again.err()).isEmpty();
+        assertThat(cell(first.out())).isEqualTo("0");
+        assertThat(cell(again.out())).isEqualTo("177");
+    }
+
+    private static int powerColumn(String csv) {
+        return List.of(csv.split("\\R")[0].split(",")).indexOf("continuous power [W]");
+    }
+
+    private static String cell(String csv) {
+        return csv.split("\\R")[1].split(",")[powerColumn(csv)];
+    }
+
+    private static String rated(String csv, String watts) {
+        String[] lines = csv.split("\\R");
+        String[] cells = lines[1].split(",", -1);
+        cells[powerColumn(csv)] = watts;
+        return lines[0] + "\n" + String.join(",", cells) + "\n";
+    }
+
     @Test
     void aRowWithoutAFrameIsWholeAndSaysWhatIsGuessed() throws IOException {
         Path readings = readings("");

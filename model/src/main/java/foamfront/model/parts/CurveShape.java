@@ -1,6 +1,4 @@
-package foamfront.model.propulsion;
-
-import foamfront.model.parts.PropellerCurves;
+package foamfront.model.parts;
 
 /**
  * What a pair of curves says at one speed.
@@ -11,12 +9,12 @@ import foamfront.model.parts.PropellerCurves;
  * @param peakAdvance J of the best
  * @param zeroThrustAdvance J where C_T vanishes
  */
-record CurveShape(
+public record CurveShape(
         double staticThrust, double staticPower, double peakEfficiency, double peakAdvance, double zeroThrustAdvance) {
     private static final double STEP = 0.0005;
 
     /** Read at {@code rotation} rev/s. */
-    static CurveShape at(PropellerCurves curves, double rotation) {
+    public static CurveShape at(PropellerCurves curves, double rotation) {
         double l = curves.speedTerm(rotation);
         double best = 0;
         double bestJ = 0;
@@ -33,7 +31,7 @@ record CurveShape(
     }
 
     /** √(2/π) C_T^1.5 / C_P, at rest. */
-    double figureOfMerit() {
+    public double figureOfMerit() {
         return Math.sqrt(2 / Math.PI) * staticThrust * Math.sqrt(staticThrust) / staticPower;
     }
 }
