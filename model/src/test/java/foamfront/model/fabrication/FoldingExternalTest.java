@@ -38,8 +38,8 @@ class FoldingExternalTest {
 
     @Test
     void whatBoardAndBeadsWeigh() {
-        CutPart whole =
-                new CutPart("sheet", Assembly.BODY, 1, false, true, new Rectangle(0.762, 0.508), 0, 0, 0, 0, 0, 0, false);
+        CutPart whole = new CutPart(
+                "sheet", Assembly.BODY, 1, false, true, new Rectangle(0.762, 0.508), 0, 0, 0, 0, 0, 0, false);
         Validation.of(
                         Subject.STRUCTURE,
                         "Weighed sheet, 20 x 30 in",

@@ -13,8 +13,9 @@ public final class Sentences {
             "Keep clear of a connected propeller and within every part's rated current; charge and store lithium batteries in a"
                     + " fireproof place, never unattended, and never charge a dented, swollen or pierced one.";
 
-    private static final String BATTERY = "Charge and store lithium batteries in a fireproof place, never unattended, and"
-            + " never charge a dented, swollen or pierced one.";
+    private static final String BATTERY =
+            "Charge and store lithium batteries in a fireproof place, never unattended, and"
+                    + " never charge a dented, swollen or pierced one.";
 
     private static final String UNPROVEN =
             "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
