@@ -390,6 +390,7 @@ public enum Measure {
             POWER_TRIM,
             MOTOR_LOAD,
             CONTROLLER_LOAD,
+            SUPPLY_LOAD,
             BATTERY_LOAD,
             CELL_VOLTAGE,
             TIP_SPEED,

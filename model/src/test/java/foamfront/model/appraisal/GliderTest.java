@@ -116,7 +116,7 @@ class GliderTest {
 
     @Test
     void itsCautionsAreAGliders() {
-        assertThat(Caution.of(List.of(GLIDER))).containsExactly(Caution.GLIDER);
+        assertThat(Caution.of(List.of(GLIDER))).containsExactly(Caution.CAMERA, Caution.GLIDER);
         assertThat(Caution.of(List.of(Samples.trainer()))).doesNotContain(Caution.GLIDER);
     }
 }
