@@ -21,7 +21,8 @@ import java.util.List;
  * @param bandSets rubber bands with their pegs or hooks: a banded wing, a folding one, a replaceable nose
  * @param hinges fins that fold: nothing is bought for them, but each is fitted
  */
-public record SmallFittings(int linkages, int powerSets, int switches, int straps, int harnesses, int bandSets, int hinges) {
+public record SmallFittings(
+        int linkages, int powerSets, int switches, int straps, int harnesses, int bandSets, int hinges) {
     /** Name of a linkage in a bill and in a drawer. */
     public static final String LINKAGE = "horns, pushrods and leads";
 
@@ -53,7 +54,6 @@ public record SmallFittings(int linkages, int powerSets, int switches, int strap
                 design.tail().finJoint() == FinJoint.FOLDING ? airframe.fins().size() : 0;
         int packs = design.power().battery().packs();
         int motors = design.power().motors();
-        return new SmallFittings(
-                servos.total() + links, motors, motors == 0 ? 1 : 0, packs, packs - 1, bands, hinges);
+        return new SmallFittings(servos.total() + links, motors, motors == 0 ? 1 : 0, packs, packs - 1, bands, hinges);
     }
 }

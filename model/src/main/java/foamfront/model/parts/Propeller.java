@@ -37,8 +37,7 @@ public record Propeller(
 
     /** The same that turns the other way, at the same price; no table has it, so no drawer does. */
     public Propeller otherHand() {
-        return new Propeller(
-                name + ", other hand", family, diameter, pitch, blades, mass, curves, price, provenance);
+        return new Propeller(name + ", other hand", family, diameter, pitch, blades, mass, curves, price, provenance);
     }
 
     /** Whether the blades fold back when stopped. */

@@ -25,8 +25,7 @@ class CounterRotationTest {
         Appraisal against = of("countering twin");
         assertThat(alike.measures().of(Measure.TORQUE_ROLL)).isPositive();
         assertThat(against.measures().of(Measure.TORQUE_ROLL)).isZero();
-        for (Measure measure : List.of(
-                Measure.ONE_MOTOR_OUT, Measure.ENDURANCE, Measure.CLIMB_RATE, Measure.NOISE)) {
+        for (Measure measure : List.of(Measure.ONE_MOTOR_OUT, Measure.ENDURANCE, Measure.CLIMB_RATE, Measure.NOISE)) {
             assertThat(against.measures().of(measure))
                     .as(measure.words())
                     .isEqualTo(alike.measures().of(measure));

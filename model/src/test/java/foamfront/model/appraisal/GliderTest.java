@@ -83,8 +83,7 @@ class GliderTest {
         Appraisal gale = of(GLIDER, Records.with(Samples.mission(), "site.wind", 12.0));
         assertThat(gale.measures().of(Measure.WIND_GLIDE))
                 .isLessThan(0.25 * gale.measures().of(Measure.GLIDE_RATIO));
-        assertThat(gale.limits())
-                .anyMatch(check -> check.bound().measure() == Measure.WIND_GLIDE && !check.holds());
+        assertThat(gale.limits()).anyMatch(check -> check.bound().measure() == Measure.WIND_GLIDE && !check.holds());
         assertThat(of(Samples.trainer()).limits())
                 .noneMatch(check -> check.bound().measure() == Measure.WIND_GLIDE);
     }

@@ -124,7 +124,7 @@ class CurveFitExternalTest {
 
     /**
      * No thrust near the pitch's own advance ratio, at each propeller's highest speed: 0.95 to 1.5 times it. Three measured ones lie
-     * outside, at 0.942, 1.501 and 1.566; they were left out of the catalogue once and are shown now as they are.
+     * outside, at 0.942, 1.501 and 1.566; the first and last were left out of the catalogue once, and are shown now as they are.
      */
     @Test
     void thrustVanishesNearThePitchAdvance() {

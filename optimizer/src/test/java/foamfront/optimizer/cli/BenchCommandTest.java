@@ -181,18 +181,18 @@ class BenchCommandTest {
     }
 
     private static int powerColumn(String csv) {
-        return List.of(csv.split("\\R")[0].split(",")).indexOf("continuous power [W]");
+        return List.of(csv.lines().findFirst().orElseThrow().split(",", -1)).indexOf("continuous power [W]");
     }
 
     private static String cell(String csv) {
-        return csv.split("\\R")[1].split(",")[powerColumn(csv)];
+        return csv.lines().toList().get(1).split(",", -1)[powerColumn(csv)];
     }
 
     private static String rated(String csv, String watts) {
-        String[] lines = csv.split("\\R");
-        String[] cells = lines[1].split(",", -1);
+        List<String> lines = csv.lines().toList();
+        String[] cells = lines.get(1).split(",", -1);
         cells[powerColumn(csv)] = watts;
-        return lines[0] + "\n" + String.join(",", cells) + "\n";
+        return lines.get(0) + "\n" + String.join(",", cells) + "\n";
     }
 
     @Test
