@@ -35,7 +35,9 @@ public final class Arrangements {
     private static final double SHARE = 0.12;
 
     private static final Map<String, Design> ALL = Collections.unmodifiableMap(made());
-    private static final List<Design> LIST = List.copyOf(ALL.values());
+    /** Those with a motor: most laws of flight are about power. */
+    private static final List<Design> LIST =
+            ALL.values().stream().filter(design -> design.power().motors() > 0).toList();
 
     private Arrangements() {}
 
@@ -56,6 +58,7 @@ public final class Arrangements {
         all.put("countering twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2, true)));
         all.put("twin", Records.with(trainer, "power", new Power.TwinTractor(Samples.plant(), 0.2, false)));
         all.put("fan", fan(trainer));
+        all.put("glider", glider(trainer));
         all.put("biplane", biplane(trainer));
         all.put("V-tail", Records.with(trainer, "tail", new Tail.VTail(plane(trainer, 35 * DEGREE))));
         all.put("T-tail", Records.with(trainer, "tail", new Tail.TTail(plane(trainer, 0), fin())));
@@ -89,6 +92,11 @@ public final class Arrangements {
         return Records.with(hull, "undercarriage", new Undercarriage.Amphibian(wheel()));
     }
 
+    /** Without a motor, on the smallest pack; a longer nose balances it. */
+    private static Design glider(Design trainer) {
+        return Records.with(trainer, "power", new Power.Unpowered(Samples.receiverBattery()));
+    }
+
     /** A shoulder-high body round a 64 mm fan on 3 cells. */
     private static Design fan(Design trainer) {
         Power power = new Power.DuctedFan(
@@ -101,7 +109,7 @@ public final class Arrangements {
         return Objects.requireNonNull(all().get(name));
     }
 
-    /** A design at random, its arrangement in turn. */
+    /** A design with a motor at random, its arrangement in turn. */
     public static Design near(long seed) {
         return near(LIST.get((int) (seed % LIST.size())), seed);
     }

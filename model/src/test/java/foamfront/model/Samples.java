@@ -120,6 +120,12 @@ public final class Samples {
                 "3S 1300", 3, 1300 * 3.6, 45, 0.107, 0.090, 0.030, 0.020, 9.2e-3, 25.71, Provenance.REGRESSION);
     }
 
+    /** The smallest pack of the catalogue, which feeds the radio of a model without a motor. */
+    public static Battery receiverBattery() {
+        return new Battery(
+                "2S 450", 2, 450 * 3.6, 60, 0.027, 0.063, 0.021, 0.011, 26.7e-3, 16.16, Provenance.REGRESSION);
+    }
+
     public static Controller controller() {
         return new Controller("20 A", 20, 2, 0.021, 0.042, 0.024, 0.008, 8e-3, 11, Provenance.INVENTED);
     }

@@ -21,6 +21,9 @@ public enum Caution {
     PUSHER_THROW(
             "A pusher's propeller follows the hand that throws it: hold it ahead of the wing, open the throttle only after it"
                     + " has left the hand."),
+    GLIDER(
+            "A glider has no second try: throw it level and into the wind over open ground, nobody ahead of it or below, and keep"
+                    + " height for the way back to its landing place. Over slopes give way to everyone who flies there already."),
     WATER(
             "Over water: stay where a boat reaches it, with a second person and buoyancy aids at hand, and never swim after it;"
                     + " keep clear of bathers and birds. A battery that has been under water, salt water above all, goes into a"
@@ -54,6 +57,7 @@ public enum Caution {
             case CAMERA -> design.loads().stream().anyMatch(Caution::camera);
             case FAN -> design.power() instanceof Power.DuctedFan;
             case PUSHER_THROW -> design.power() instanceof Power.Pusher && design.thrown();
+            case GLIDER -> design.power().motors() == 0;
             case WATER -> design.floats();
         };
     }

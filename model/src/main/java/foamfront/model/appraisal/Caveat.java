@@ -8,6 +8,7 @@ public enum Caveat {
             "the propeller was not measured; its coefficients come from a regression over its blade family"),
     FAN_ESTIMATE("no open measurement of a fan this small in flight was at hand: its thrust may be a fifth off"),
     ENDURANCE_CLIPPED("the speed of least power lies below the safe speed; endurance is given at the safe speed"),
+    STILL_AIR("glide and sink are those of still air; what slopes and thermals add is not computed"),
     TIP_STALL("the wing tips stall first, or with next to no lift left: it drops a wing"),
     NEAR_250_GRAMS("within 15 % of 250 g, where many countries draw a legal line"),
     ONE_MOTOR_OUT("with one motor stopped full rudder does not hold it at full throttle: throttle back at once"),

@@ -3,6 +3,7 @@ package foamfront.model.appraisal;
 import foamfront.model.aero.LiftingSystem;
 import foamfront.model.aero.Winglets;
 import foamfront.model.airframe.Surface;
+import foamfront.model.design.Drive;
 import foamfront.model.design.Power;
 import foamfront.model.design.Wing;
 import foamfront.model.fabrication.BillOfMaterials;
@@ -103,13 +104,14 @@ final class Findings {
     private static List<Caveat> caveats(Workbench w, Motions motions) {
         List<Caveat> found = new ArrayList<>();
         add(found, Caveat.SECTION_RANGE, !w.flight.insideSectionData(Performance.SAFE * w.flight.stallSpeed()));
-        add(found, Caveat.PROPELLER_RANGE, !w.performance.fullThrottle().insidePropellerData());
-        add(
-                found,
-                Caveat.PROPELLER_REGRESSION,
-                unmeasured(FlightStage.drive(w.design.power()).rotor()));
-        add(found, Caveat.FAN_ESTIMATE, w.design.power() instanceof Power.DuctedFan);
-        add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
+        Drive drive = w.design.power().drive();
+        add(found, Caveat.STILL_AIR, drive == null);
+        if (drive != null) {
+            add(found, Caveat.PROPELLER_RANGE, !w.performance.fullThrottle().insidePropellerData());
+            add(found, Caveat.PROPELLER_REGRESSION, unmeasured(drive.rotor()));
+            add(found, Caveat.FAN_ESTIMATE, w.design.power() instanceof Power.DuctedFan);
+            add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
+        }
         add(found, Caveat.TIP_STALL, w.applies(Measure.TIP_RESERVE) && w.get(Measure.TIP_RESERVE) < TIPS_SPARE);
         add(found, Caveat.NEAR_250_GRAMS, Math.abs(w.balance.mass() - 0.25) < 0.15 * 0.25);
         add(
@@ -180,6 +182,9 @@ final class Findings {
 
     private static List<PowerPoint> power(Workbench w, List<PolarPoint> polar) {
         List<PowerPoint> points = new ArrayList<>();
+        if (w.design.power().drive() == null) {
+            return points;
+        }
         PowerTrain train = FlightStage.train(w);
         FullThrottle full = w.performance.fullThrottle();
         for (PolarPoint p : polar) {

@@ -20,6 +20,7 @@ import foamfront.model.propulsion.Jet;
 import foamfront.model.propulsion.Loads;
 import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.section.SectionPolar;
+import java.util.Objects;
 
 /** Level flight, climb, endurance, launch and what the power plant is asked to bear. */
 final class FlightStage {
@@ -37,7 +38,22 @@ final class FlightStage {
     private FlightStage() {}
 
     static void run(Workbench w) {
-        Drive drive = drive(w.design.power());
+        Drive drive = w.design.power().drive();
+        if (drive == null) {
+            GlideStage.run(w);
+        } else {
+            powered(w, drive);
+        }
+        w.set(Measure.GLIDE_RATIO, w.performance.glideRatio());
+        w.set(Measure.SINK_RATE, w.performance.sinkRate());
+        polar(w);
+        sections(w);
+        Airfield.run(w, drive == null ? 0 : w.design.power().motors() * idle(drive));
+        PilotStage.run(w);
+        Waterside.run(w);
+    }
+
+    private static void powered(Workbench w, Drive drive) {
         int motors = w.design.power().motors();
         PowerTrain train = train(w);
         Performance p = w.performance;
@@ -56,8 +72,6 @@ final class FlightStage {
         w.set(Measure.TOP_SPEED, full.topSpeed());
         w.set(Measure.TOP_SPEED_RATIO, full.topSpeed() / Math.max(w.flight.stallSpeed(), wind * 4 / 3));
         w.set(Measure.CLIMB_RATE, full.climbRate());
-        w.set(Measure.GLIDE_RATIO, p.glideRatio());
-        w.set(Measure.SINK_RATE, p.sinkRate());
         w.set(Measure.THRUST_TO_WEIGHT, full.staticThrust() / weight);
         w.set(Measure.POWER_LOADING, full.power() * GRAVITY / weight);
         w.set(Measure.MOTOR_LOAD, Loads.motor(drive.motor(), full.motorInput()));
@@ -75,15 +89,11 @@ final class FlightStage {
         w.set(
                 Measure.NOISE,
                 Installation.noise(w.design.power()) * Math.PI * drive.rotor().diameter() * level.cruiseRotation());
-        polar(w);
-        sections(w);
+        w.topSpeed = full.topSpeed();
         powerOn(w, drive, motors);
         torque(w, drive, motors);
         oneMotorOut(w, drive);
         powerTrim(w);
-        Airfield.run(w, motors * idle(drive));
-        PilotStage.run(w);
-        Waterside.run(w);
     }
 
     private static void polar(Workbench w) {
@@ -95,7 +105,7 @@ final class FlightStage {
     /** How far the sections' tables are stretched. */
     private static void sections(Workbench w) {
         double safe = safeSpeed(w);
-        double top = Math.max(safe, w.performance.fullThrottle().topSpeed());
+        double top = Math.max(safe, w.topSpeed);
         w.set(Measure.SECTION_REYNOLDS, w.flight.leastReynolds(safe) / SectionPolar.LEAST_REYNOLDS);
         w.set(Measure.SECTION_LIFT, Math.max(w.flight.greatestLiftShare(safe), w.flight.greatestLiftShare(top)));
     }
@@ -197,13 +207,8 @@ final class FlightStage {
         return train;
     }
 
-    static Drive drive(Power power) {
-        Drive drive = power.drive();
-        if (drive == null) {
-            throw new IllegalArgumentException(
-                    "the model cannot compute " + power.kind().words() + " power yet");
-        }
-        return drive;
+    private static Drive drive(Power power) {
+        return Objects.requireNonNull(power.drive(), "only what has a motor gets here");
     }
 
     /** Mean of all servos, A. */

@@ -13,7 +13,11 @@ final class PilotStage {
     private PilotStage() {}
 
     static void run(Workbench w) {
-        w.set(Measure.TURN_RADIUS, LevelTurn.radius(w.flight, w.performance.fullThrottle()));
+        w.set(
+                Measure.TURN_RADIUS,
+                w.design.power().motors() == 0
+                        ? LevelTurn.steepest(w.flight)
+                        : LevelTurn.radius(w.flight, w.performance.fullThrottle()));
         w.set(Measure.ROLL_RATE, rollRate(w));
         release(w);
         w.set(Measure.PILOT_LEVEL, PilotLevel.of(w));

@@ -28,8 +28,9 @@ final class StrengthStage {
 
     static void run(Workbench w) {
         double stall = w.flight.stallSpeed();
-        double cruise = Math.max(w.performance.level().cruiseSpeed(), Performance.CRUISE * stall);
-        double top = Math.max(FULL_CHARGE_SPEED * w.performance.fullThrottle().topSpeed(), cruise);
+        double cruise = Math.max(w.get(Measure.CRUISE_SPEED), Performance.CRUISE * stall);
+        double charged = w.design.power().motors() > 0 ? FULL_CHARGE_SPEED : 1;
+        double top = Math.max(charged * w.topSpeed, cruise);
         boolean thrown = w.design.thrown();
         FlightLoads loads = new FlightLoads(
                 w.balance.mass(),

@@ -73,6 +73,9 @@ final class Workbench {
     /** C_n of full rudder. */
     double rudderYaw;
 
+    /** Fastest that flight goes, m/s: level at 30 % charge, or a glider's dive. */
+    double topSpeed;
+
     double neutralPoint;
     Balance balance;
     double bodyMoment;

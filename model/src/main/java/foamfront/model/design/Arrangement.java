@@ -1,11 +1,9 @@
 package foamfront.model.design;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One layout: a choice of every kind, before any dimension. {@link Support} says which choices the model computes, and
- * {@link Combination} which of them go together.
+ * One layout: a choice of every kind, before any dimension. {@link Combination} says which go together.
  *
  * @param height of a monoplane's wing; null for other wings
  */
@@ -53,33 +51,8 @@ public record Arrangement(
         return wing == WingKind.FLYING_WING || wing == WingKind.DELTA;
     }
 
-    /** Every choice made, in the order of the components. */
-    public List<Choice> choices() {
-        return List.of(
-                wing,
-                tail,
-                body,
-                nose,
-                power,
-                undercarriage,
-                tips,
-                finJoint,
-                covering,
-                section,
-                joint,
-                spar,
-                holdDown,
-                controls);
-    }
-
-    /** Why this layout is not computed or cannot be built, or null if it can. */
+    /** Why this layout cannot be built, or null if it can. */
     public @Nullable String refusal() {
-        for (Choice choice : choices()) {
-            String reason = Support.refusal(choice);
-            if (reason != null) {
-                return choice.words() + ": " + reason;
-            }
-        }
         return Combination.refusal(this);
     }
 

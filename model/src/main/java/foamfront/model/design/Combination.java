@@ -81,6 +81,10 @@ public record Combination(String reason, Predicate<Arrangement> impossible) {
                     "a hull's bow is glued to its bottom and does not come off",
                     a -> a.body() == BodyKind.BOAT_HULL && a.nose() == Nose.REPLACEABLE),
             new Combination(
+                    "without a motor it leaves the hand: nothing takes it off wheels or water",
+                    a -> a.power() == PowerKind.NONE
+                            && (a.undercarriage() != UndercarriageKind.NONE || a.body() == BodyKind.BOAT_HULL)),
+            new Combination(
                     "a propeller at a hull's nose reaches into the water",
                     a -> a.body() == BodyKind.BOAT_HULL && a.power() == PowerKind.NOSE_TRACTOR),
             new Combination(

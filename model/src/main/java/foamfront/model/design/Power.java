@@ -115,8 +115,11 @@ public sealed interface Power {
         }
     }
 
-    /** Towed or thrown; the battery feeds the radio. */
+    /** Thrown by hand; the battery feeds the radio. */
     record Unpowered(Battery battery) implements Power {
+        /** Cells in series that a receiver and its servos stand through a small regulator (common practice). */
+        public static final int MOST_CELLS = 2;
+
         @Override
         public PowerKind kind() {
             return PowerKind.NONE;

@@ -14,7 +14,7 @@ import java.util.List;
  * priced by the workshop's table.
  *
  * @param linkages horn, pushrod and lead of each servo, and a biplane's links to its upper wing
- * @param powerSets leads, firewall plate and screws of each motor
+ * @param powerSets leads, firewall plate and screws of each motor; of a glider the switch and regulator of its radio
  * @param straps one round each pack
  * @param harnesses leads that join one more pack each
  * @param bandSets rubber bands with their pegs or hooks: a banded wing, a folding one, a replaceable nose
@@ -43,6 +43,7 @@ public record SmallFittings(int linkages, int powerSets, int straps, int harness
         int hinges =
                 design.tail().finJoint() == FinJoint.FOLDING ? airframe.fins().size() : 0;
         int packs = design.power().battery().packs();
-        return new SmallFittings(servos.total() + links, design.power().motors(), packs, packs - 1, bands, hinges);
+        return new SmallFittings(
+                servos.total() + links, Math.max(1, design.power().motors()), packs, packs - 1, bands, hinges);
     }
 }

@@ -55,6 +55,12 @@ public final class FullThrottle {
         topRotation = Math.max(topRotation, train.rotation());
     }
 
+    /** Without a motor: no thrust. Nothing else that is asked of this type has a meaning then. */
+    void stop() {
+        streamArea = 0;
+        thrust.stop();
+    }
+
     private void climb(TrimmedFlight flight, SpeedTable table) {
         for (int i = 0; i < SpeedTable.SIZE; i++) {
             double v = table.speed[i];

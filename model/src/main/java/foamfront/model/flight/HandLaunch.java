@@ -21,7 +21,7 @@ final class HandLaunch {
 
     private HandLaunch() {}
 
-    /** The least height on the way to a steady climb, m; below zero, at least -1.8, for a model that meets the ground hard. */
+    /** The least height on the way to a steady climb, a glider's to a steady glide, m; below zero, at least -1.8, for a model that meets the ground hard. */
     static double lowest(
             TrimmedFlight flight,
             ThrustCurve thrust,
@@ -63,12 +63,19 @@ final class HandLaunch {
             gamma += 0.5 * step * (dg + dg1);
             h += dh;
             least = Math.min(least, h);
-            // Level or climbing with lift and speed in hand, nothing lower will come.
-            if ((gamma >= 0 && v > 1.1 * flight.stallSpeed() && t > PUSHER_DELAY) || h < -HEIGHT) {
+            // Level or climbing with lift and speed in hand, nothing lower will come; of a glider nothing but its
+            // glide.
+            double steady = thrust.pulls() ? 0 : glide(flight, polar, v);
+            if ((gamma >= steady && v > 1.1 * flight.stallSpeed() && t > PUSHER_DELAY) || h < -HEIGHT) {
                 break;
             }
         }
         return Math.max(-HEIGHT, least);
+    }
+
+    /** Path of a steady glide at a speed, rad: down by drag over weight. */
+    private static double glide(TrimmedFlight flight, DragParabola polar, double v) {
+        return acceleration(flight, polar, v, 0, commanded(flight, v, 0), 0) / GRAVITY;
     }
 
     /** C_L for a level path, more while the path points down. */

@@ -16,6 +16,11 @@ public final class LevelTurn {
 
     private LevelTurn() {}
 
+    /** Radius of the steepest turn, which a glider flies on its way down, m. */
+    public static double steepest(TrimmedFlight flight) {
+        return radius(flight.stallSpeed(), STEEPEST);
+    }
+
     /** Radius, m; infinite where full throttle does not hold it level at 1.2 stall speeds. */
     public static double radius(TrimmedFlight flight, FullThrottle full) {
         double load = holds(flight, full, STEEPEST) ? STEEPEST : shallower(flight, full);

@@ -22,6 +22,7 @@ public final class Performance {
 
     private DragParabola parabola = new DragParabola(0, 1);
     private double glideRatio;
+    private double glideSpeed;
     private double sinkRate;
 
     /**
@@ -40,6 +41,14 @@ public final class Performance {
         level.solve(flight, train, table, fullThrottle, streamArea, wind);
     }
 
+    /** Without a motor: glide and sink, and no thrust. */
+    public void solveGlide(TrimmedFlight flight) {
+        table.fill(flight, 0);
+        parabola = DragParabola.of(flight);
+        glide(flight, 0);
+        fullThrottle.stop();
+    }
+
     private void glide(TrimmedFlight flight, double stoppedDrag) {
         double area = 0.5 * flight.density() * stoppedDrag;
         for (int i = 0; i < SpeedTable.SIZE; i++) {
@@ -47,6 +56,7 @@ public final class Performance {
         }
         table.minimise(curve, 0, speed -> flight.drag(speed) + area * speed * speed);
         glideRatio = flight.weight() / table.value();
+        glideSpeed = table.at();
         for (int i = 0; i < SpeedTable.SIZE; i++) {
             curve[i] *= table.speed[i];
         }
@@ -81,6 +91,11 @@ public final class Performance {
     /** Best lift over drag, power off. */
     public double glideRatio() {
         return glideRatio;
+    }
+
+    /** Speed of the best glide, m/s. */
+    public double glideSpeed() {
+        return glideSpeed;
     }
 
     /** Least, power off, m/s. */

@@ -1,6 +1,7 @@
 package foamfront.model.flight;
 
 import foamfront.model.propulsion.PowerTrain;
+import java.util.Arrays;
 
 /**
  * Full-throttle thrust against airspeed as the sextic through seven solved points, from rest to somewhat past the speed at which
@@ -33,6 +34,17 @@ final class ThrustCurve {
                 coefficient[i] = (coefficient[i] - coefficient[i - 1]) / order;
             }
         }
+    }
+
+    /** Without a motor: no thrust at any speed. */
+    void stop() {
+        Arrays.fill(coefficient, 0);
+        step = 1;
+    }
+
+    /** Whether there is any thrust at rest. */
+    boolean pulls() {
+        return coefficient[0] != 0;
     }
 
     /** Thrust at an airspeed in m/s, N. */

@@ -35,6 +35,9 @@ final class EquipmentMasses {
     private static final double RUBBER_BANDS = 0.010; // kg, four bands and two dowels, judgement
     private static final double TAIL_SKID = 0.0025; // kg, 100 mm of 2 mm steel wire from the scrap box, judgement
 
+    /** What feeds the radio of a model without a speed controller, with its leads, kg (judgement). */
+    private static final double RADIO_SUPPLY = 0.008;
+
     /** Pivots and clips that swing two wheels up beside a hull, kg, judgement. */
     private static final double WHEEL_HINGES = 0.012;
 
@@ -103,6 +106,9 @@ final class EquipmentMasses {
             items.add(MassItem.point("controller", fan.controller().mass(), inside, 0, 0, MassGroup.POWER));
             items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (inside + x), 0, 0, MassGroup.POWER));
             items.add(MassItem.point("fan mount", FIREWALL, x, 0, 0, MassGroup.POWER));
+        } else {
+            double x = airframe.stations().bay().radioX();
+            items.add(MassItem.point("switch and regulator", RADIO_SUPPLY, x, 0, 0, MassGroup.POWER));
         }
     }
 

@@ -5,6 +5,9 @@ import static foamfront.model.mission.Measure.Better.LOWER;
 import static foamfront.model.mission.Measure.Better.NEITHER;
 
 import foamfront.model.units.Unit;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
 
 /**
  * Everything that is computed for a design and may be aimed at or limited. A new measure is one entry here and one line
@@ -51,7 +54,8 @@ public enum Measure {
             "cruise speed",
             Unit.METRE_PER_SECOND,
             NEITHER,
-            "level speed that goes farthest out and back in the stated wind, at least 1.3 stall speeds"),
+            "level speed that goes farthest out and back in the stated wind, at least 1.3 stall speeds; without a motor the speed of"
+                    + " the best glide, not below 1.3 stall speeds or 1.33 winds"),
     TOP_SPEED("top speed", Unit.METRE_PER_SECOND, HIGHER, "level speed at full throttle"),
     CRUISE_RATIO("cruise over stall", Unit.RATIO, HIGHER, "cruise speed over stall speed"),
     TOP_SPEED_RATIO(
@@ -105,7 +109,7 @@ public enum Measure {
             "lowest height after launch",
             Unit.METRE,
             HIGHER,
-            "least height after a level throw from 1.8 m in still air"),
+            "least height after a level throw from 1.8 m in still air, until it climbs or, without a motor, glides steadily"),
     BUOYANCY_RESERVE(
             "buoyancy reserve",
             Unit.PERCENT,
@@ -298,7 +302,11 @@ public enum Measure {
     SPAR_SHEAR("spar shear strength", Unit.RATIO, HIGHER, "failure shear over limit shear at the root"),
     TIP_DEFLECTION("tip deflection", Unit.PERCENT, LOWER, "of the semispan at limit load"),
     LIMIT_LOAD("limit load factor", Unit.RATIO, NEITHER, "pull-up or gust, the larger, in g"),
-    DIVERGENCE_SPEED("torsion speed", Unit.RATIO, HIGHER, "the lower of divergence and flutter speed over top speed"),
+    DIVERGENCE_SPEED(
+            "torsion speed",
+            Unit.RATIO,
+            HIGHER,
+            "the lower of divergence and flutter speed over top speed, a glider's over a dive at 1.4 cruise speeds"),
     FLUTTER_SPEED(
             "flutter speed",
             Unit.RATIO,
@@ -380,6 +388,33 @@ public enum Measure {
         NEITHER
     }
 
+    /** What a model without a motor cannot have. */
+    private static final Set<Measure> MOTORED = Collections.unmodifiableSet(EnumSet.of(
+            ENDURANCE,
+            EVERYDAY_FLIGHT,
+            RANGE,
+            OUT_AND_BACK,
+            POWER_LOADING,
+            TOP_SPEED,
+            TOP_SPEED_RATIO,
+            CLIMB_RATE,
+            THRUST_TO_WEIGHT,
+            TAKE_OFF_DISTANCE,
+            OBSTACLE_DISTANCE,
+            POWER_ON_MARGIN,
+            TORQUE_ROLL,
+            ONE_MOTOR_OUT,
+            POWER_TRIM,
+            MOTOR_LOAD,
+            CONTROLLER_LOAD,
+            SUPPLY_LOAD,
+            BATTERY_LOAD,
+            CELL_VOLTAGE,
+            TIP_SPEED,
+            PROPELLER_CLEARANCE,
+            LAUNCH_GRIP,
+            NOISE));
+
     private final String words;
     private final Unit unit;
     private final Better better;
@@ -413,5 +448,10 @@ public enum Measure {
 
     public String definition() {
         return definition;
+    }
+
+    /** What a model without a motor cannot have, in this order. */
+    public static Set<Measure> motored() {
+        return MOTORED;
     }
 }

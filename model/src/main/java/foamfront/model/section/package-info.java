@@ -35,6 +35,9 @@
  * above are half as wide again for the stepped plate as the common spread of section drag; whoever applies the common
  * factor widens it so.
  *
+ * <p>The lift past the stall is for looking at ({@code appraise --svg}): it goes over to a stalled plate's within ten degrees, by
+ * judgement, and says nothing of hysteresis. No flight is computed there.
+ *
  * <p>Hinged parts are not here: up-going elevons or reflex lower a strip's maximum lift, and whoever deflects them must say so.
  *
  * <p>Depends on {@code design} and {@code units}. Start at {@link foamfront.model.section.SectionPolar}.

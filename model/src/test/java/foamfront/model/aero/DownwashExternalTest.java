@@ -22,7 +22,16 @@ class DownwashExternalTest {
             Subject.LIFT, "Downwash behind an elliptic load", "Biot-Savart's law on one straight line (derived).");
 
     @ParameterizedTest(name = "x/b = {0}")
-    @CsvSource({"0.3, 0.79892", "0.5, 0.70538", "0.75, 0.66948", "1, 0.65567", "2, 0.64154"})
+    @CsvSource({
+        "0.2, 0.93730",
+        "0.3, 0.79892",
+        "0.4, 0.73778",
+        "0.5, 0.70538",
+        "0.6, 0.68621",
+        "0.75, 0.66948",
+        "1, 0.65567",
+        "2, 0.64154"
+    })
     void fallsBehindTheWingAsTheClosedFormSays(double x, double factor) {
         Surface wing = TestWings.elliptic(1, 1 / ASPECT_RATIO, 128);
         LiftingSystem system = TestWings.solved(new Resolution(1, 128, 4), wing);

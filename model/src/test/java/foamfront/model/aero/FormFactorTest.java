@@ -1,24 +1,35 @@
 package foamfront.model.aero;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FormFactorTest {
     private static final double HALF_DIGIT = 5e-5;
 
+    private static final Validation FORM = Validation.of(
+            Subject.DRAG,
+            "Form factors",
+            "S. F. Hoerner, Fluid-Dynamic Drag (1965), ch. 6; D. P. Raymer, Aircraft Design, section 12.5 (formulas from memory,"
+                    + " figures derived). Square-cornered bodies do not use them.");
+
+    private static String name(String what, double of) {
+        return String.format(Locale.ROOT, "%s %.2f", what, of);
+    }
+
     @ParameterizedTest(name = "t/c {0}")
     @CsvSource({"0.04, 1.0802", "0.10, 1.2060", "0.12, 1.2524"})
     void surfaces(double thickness, double hoerner) {
-        assertThat(FormFactor.surface(thickness)).isCloseTo(hoerner, within(HALF_DIGIT));
+        FORM.value(name("surface by Hoerner, t/c", thickness), hoerner, FormFactor.surface(thickness), HALF_DIGIT, "");
     }
 
     @ParameterizedTest(name = "t/c {0}")
     @CsvSource({"0.04, 1.0803", "0.10, 1.2100", "0.12, 1.2607"})
     void surfacesThickestAtThreeTenths(double thickness, double raymer) {
-        assertThat(FormFactor.surface(thickness, 0.3)).isCloseTo(raymer, within(HALF_DIGIT));
+        FORM.value(
+                name("surface by Raymer, t/c", thickness), raymer, FormFactor.surface(thickness, 0.3), HALF_DIGIT, "");
     }
 
     @ParameterizedTest(name = "fineness {0}")
@@ -30,6 +41,6 @@ class FormFactorTest {
         "10, 1.0544",
     })
     void bodies(double fineness, double hoerner) {
-        assertThat(FormFactor.body(fineness)).isCloseTo(hoerner, within(HALF_DIGIT));
+        FORM.value(name("body by Hoerner, fineness", fineness), hoerner, FormFactor.body(fineness), HALF_DIGIT, "");
     }
 }

@@ -39,7 +39,7 @@ class ShaftTest {
 
     @Test
     void withoutAPropellerThereIsNoDisc() {
-        assertThat(shaft(Records.with(PUSHER, "power", new Power.Unpowered(Samples.battery())))
+        assertThat(shaft(Records.with(PUSHER, "power", new Power.Unpowered(Samples.receiverBattery())))
                         .radius())
                 .isZero();
     }

@@ -95,7 +95,7 @@ class PropellerClearanceTest {
 
     @Test
     void withoutAPropellerThereIsNoGapToJudge() {
-        Design glider = Records.with(PUSHER, "power", new Power.Unpowered(Samples.battery()));
+        Design glider = Records.with(PUSHER, "power", new Power.Unpowered(Samples.receiverBattery()));
         for (Design design : List.of(glider, Arrangements.of("fan"))) {
             Workbench w = new Workbench(design, Samples.mission(), Factors.NOMINAL);
             WorkshopStage.run(w);

@@ -2,8 +2,7 @@ package foamfront.model.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import java.util.stream.Stream;
+import foamfront.model.Records;
 import org.junit.jupiter.api.Test;
 
 class CombinationTest {
@@ -85,49 +84,20 @@ class CombinationTest {
     }
 
     @Test
-    void whatTheModelComputes() {
-        assertThat(Support.computed(WingKind.values()))
-                .containsExactly(WingKind.MONOPLANE, WingKind.BIPLANE, WingKind.FLYING_WING, WingKind.DELTA);
-        assertThat(Support.computed(TailKind.values()))
-                .containsExactly(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE);
-        assertThat(Support.computed(BodyKind.values()))
-                .containsExactly(
-                        BodyKind.SQUARE_TUBE,
-                        BodyKind.TWO_BAY_TUBE,
-                        BodyKind.POD_AND_BOOM,
-                        BodyKind.PROFILE_BOARD,
-                        BodyKind.BOAT_HULL);
-        assertThat(Support.computed(PowerKind.values()))
-                .containsExactly(
-                        PowerKind.NOSE_TRACTOR,
-                        PowerKind.PUSHER,
-                        PowerKind.TWIN_TRACTOR,
-                        PowerKind.COUNTER_TWIN,
-                        PowerKind.DUCTED_FAN);
-        assertThat(Support.computed(SectionKind.values())).containsExactly(SectionKind.values());
+    void withoutAMotorItIsThrown() {
+        assertThat(unpowered(UndercarriageKind.NONE, BodyKind.POD_AND_BOOM).refusal())
+                .isNull();
+        assertThat(unpowered(UndercarriageKind.TRICYCLE, BodyKind.SQUARE_TUBE).refusal())
+                .contains("leaves the hand");
+        assertThat(unpowered(UndercarriageKind.FLOATS, BodyKind.SQUARE_TUBE).refusal())
+                .contains("leaves the hand");
+        assertThat(unpowered(UndercarriageKind.NONE, BodyKind.BOAT_HULL).refusal())
+                .contains("leaves the hand");
     }
 
-    @Test
-    void everyKindOfChoiceHasOneTheModelComputes() {
-        List<Choice[]> kinds = List.of(
-                WingKind.values(),
-                WingHeight.values(),
-                TailKind.values(),
-                BodyKind.values(),
-                Nose.values(),
-                PowerKind.values(),
-                UndercarriageKind.values(),
-                WingTips.values(),
-                FinJoint.values(),
-                Covering.values(),
-                SectionKind.values(),
-                WingJoint.values(),
-                SparKind.values(),
-                HoldDown.values(),
-                ControlLayout.values());
-        assertThat(kinds)
-                .allSatisfy(kind -> assertThat(Stream.of(kind).anyMatch(one -> Support.refusal(one) == null))
-                        .isTrue());
+    private static Arrangement unpowered(UndercarriageKind undercarriage, BodyKind body) {
+        Arrangement glider = Records.with(TRAINER, "power", PowerKind.NONE);
+        return Records.with(Records.with(glider, "undercarriage", undercarriage), "body", body);
     }
 
     private static Arrangement with(HoldDown holdDown, WingHeight height, WingJoint joint, SparKind spar) {

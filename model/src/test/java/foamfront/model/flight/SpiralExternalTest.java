@@ -21,6 +21,7 @@ import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The spiral parameter of M. Drela's notes (from memory: 5 neutral) against Etkin's criterion with our derivatives. */
@@ -110,13 +111,10 @@ class SpiralExternalTest {
     }
 
     /** A straight wing with nothing above or below it has the dihedral that it was built with. */
-    @ParameterizedTest(name = "C_l-beta per dihedral {0}")
-    @ValueSource(strings = {"0.701 0.4264", "0.8515 0.5233", "0.8095 0.4866", "0.955 0.5914", "0.901 0.5438"})
-    void aStraightWingsEffectiveDihedralIsItsOwn(String derivatives) {
-        String[] pair = derivatives.split(" ", -1);
-        double perDihedral = -Double.parseDouble(pair[0]);
-        double damping = -Double.parseDouble(pair[1]);
-        assertThat(Handling.effectiveDihedral(0.1 * perDihedral, damping)).isCloseTo(0.1, within(0.1 * RATIO));
+    @ParameterizedTest(name = "C_l-beta {0} per dihedral, C_lp {1}")
+    @CsvSource({"0.701, 0.4264", "0.8515, 0.5233", "0.8095, 0.4866", "0.955, 0.5914", "0.901, 0.5438"})
+    void aStraightWingsEffectiveDihedralIsItsOwn(double perDihedral, double damping) {
+        assertThat(Handling.effectiveDihedral(-0.1 * perDihedral, -damping)).isCloseTo(0.1, within(0.1 * RATIO));
     }
 
     /** Sweep and a high wing stand for dihedral, a low wing for anhedral. */

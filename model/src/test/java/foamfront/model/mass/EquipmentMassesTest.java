@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.Records;
+import foamfront.model.Samples;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Servos;
 import foamfront.model.design.Controls;
@@ -72,8 +73,8 @@ class EquipmentMassesTest {
                 items(Examples.with(TRAINER, new Power.DuctedFan(Examples.FAN, Examples.BATTERY, plant.controller())));
         // Fan with its motor, controller, leads, mount, strap.
         assertThat(mass(fan, MassGroup.POWER)).isCloseTo(0.091 + 0.022 + 0.012 + 0.008 + 0.005, within(ROUNDING));
-        List<MassItem> glider = items(Examples.with(TRAINER, new Power.Unpowered(Examples.BATTERY)));
-        assertThat(mass(glider, MassGroup.POWER)).isCloseTo(0.005, within(ROUNDING));
+        List<MassItem> glider = items(Examples.with(TRAINER, new Power.Unpowered(Samples.receiverBattery())));
+        assertThat(mass(glider, MassGroup.POWER)).isCloseTo(0.008 + 0.005, within(ROUNDING));
     }
 
     @Test

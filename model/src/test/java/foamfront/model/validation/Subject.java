@@ -30,7 +30,12 @@ public enum Subject {
     FLIGHT(
             "Flight",
             "All of these are closed forms or worked examples: they check the arithmetic of flight, not its physics. A throw by"
-                    + " hand has no measurement behind it.");
+                    + " hand has no measurement behind it."),
+    STRUCTURE(
+            "Boards, folds and structure",
+            "Closed forms and worked examples but for one weighed sheet and one board broken between two chairs: no published"
+                    + " mechanical test of paper-faced board as a laminate was at hand, so paper and foam strengths stand on wide"
+                    + " spreads.");
 
     private final String title;
     private final String weakest;

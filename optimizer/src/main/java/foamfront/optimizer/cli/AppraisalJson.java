@@ -41,6 +41,7 @@ final class AppraisalJson {
             json.writeEndObject();
             curves(json, appraisal);
             bill(json, appraisal.bill());
+            BuildJson.write(json, appraisal);
         });
     }
 
@@ -54,6 +55,7 @@ final class AppraisalJson {
         }
         json.writeEndArray();
         FrontJson.number(json, "battery_x", balance.batteryX());
+        BuildJson.mass(json, appraisal);
         json.writeArrayFieldStart("items");
         for (MassItem item : appraisal.masses().items()) {
             item(json, item, item.fromBalancePoint() ? balance.aim() + item.x() : item.x());

@@ -9,12 +9,17 @@ import java.util.List;
 
 /** What people read first. */
 public final class Sentences {
-    /** Of every powered model. */
-    private static final List<String> CAUTIONS = List.of(
+    private static final String PROPELLER =
             "Keep clear of a connected propeller and within every part's rated current; charge and store lithium batteries in a"
-                    + " fireproof place, never unattended, and never charge a dented, swollen or pierced one.",
+                    + " fireproof place, never unattended, and never charge a dented, swollen or pierced one.";
+
+    private static final String BATTERY =
+            "Charge and store lithium batteries in a fireproof place, never unattended, and"
+                    + " never charge a dented, swollen or pierced one.";
+
+    private static final String UNPROVEN =
             "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
-                    + " local rules.");
+                    + " local rules.";
 
     /** Beside every range. */
     private static final String RANGE =
@@ -24,7 +29,7 @@ public final class Sentences {
     private Sentences() {}
 
     /**
-     * {@link #CAUTIONS}, with what these designs ask besides.
+     * What these designs ask in particular, then what every model asks.
      *
      * @param ranges whether a range stands beside them
      */
@@ -34,7 +39,10 @@ public final class Sentences {
             all.add(RANGE);
         }
         Caution.of(designs).forEach(caution -> all.add(caution.sentence()));
-        all.addAll(CAUTIONS);
+        boolean motors = designs.isEmpty()
+                || designs.stream().anyMatch(design -> design.power().motors() > 0);
+        all.add(motors ? PROPELLER : BATTERY);
+        all.add(UNPROVEN);
         return all;
     }
 

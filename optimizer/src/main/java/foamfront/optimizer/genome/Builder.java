@@ -220,6 +220,9 @@ final class Builder {
     }
 
     private Power power() {
+        if (layout.power() == PowerKind.NONE) {
+            return new Power.Unpowered(genome.parts.receiverBatteries.get(part(PartGenes.Kind.RECEIVER_BATTERY)));
+        }
         Battery battery = genome.parts.batteries.get(part(PartGenes.Kind.BATTERY));
         Controller controller = genome.parts.controllers.get(part(PartGenes.Kind.CONTROLLER));
         if (layout.power() == PowerKind.DUCTED_FAN) {

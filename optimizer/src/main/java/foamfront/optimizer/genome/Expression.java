@@ -3,6 +3,7 @@ package foamfront.optimizer.genome;
 import foamfront.model.design.BodyKind;
 import foamfront.model.design.ControlLayout;
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
 import foamfront.optimizer.genome.LayoutGenes.Digit;
@@ -72,7 +73,7 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         }
         if (!Genome.hasBoom(body)) {
             clear(DesignVariable.POD_LENGTH);
-            parts[PartGenes.Kind.BOOM.ordinal()] = 0;
+            without(PartGenes.Kind.BOOM);
         }
         Object tail = kind(genome, Digit.TAIL);
         if (Genome.isCanted(tail)) {
@@ -85,18 +86,30 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
             clear(DesignVariable.ELEVATOR_CHORD, DesignVariable.RUDDER_CHORD);
         }
         if (kind(genome, Digit.SPAR) != SparKind.STOCK) {
-            parts[PartGenes.Kind.SPAR.ordinal()] = 0;
+            without(PartGenes.Kind.SPAR);
         }
         if (!Genome.hasWheels(kind(genome, Digit.UNDERCARRIAGE))) {
-            parts[PartGenes.Kind.WHEEL.ordinal()] = 0;
+            without(PartGenes.Kind.WHEEL);
         }
-        if (Genome.hasPropeller(kind(genome, Digit.POWER))) {
-            parts[PartGenes.Kind.FAN.ordinal()] = 0;
+        Object power = kind(genome, Digit.POWER);
+        if (!Genome.hasPropeller(power)) {
+            without(PartGenes.Kind.MOTOR, PartGenes.Kind.PROPELLER);
+        }
+        if (power != PowerKind.DUCTED_FAN) {
+            without(PartGenes.Kind.FAN);
+        }
+        if (Genome.hasMotor(power)) {
+            without(PartGenes.Kind.RECEIVER_BATTERY);
         } else {
-            parts[PartGenes.Kind.MOTOR.ordinal()] = 0;
-            parts[PartGenes.Kind.PROPELLER.ordinal()] = 0;
+            without(PartGenes.Kind.BATTERY, PartGenes.Kind.CONTROLLER);
         }
         return this;
+    }
+
+    private void without(PartGenes.Kind... kinds) {
+        for (PartGenes.Kind kind : kinds) {
+            parts[kind.ordinal()] = 0;
+        }
     }
 
     private void clear(DesignVariable... dimensions) {

@@ -117,7 +117,9 @@ public final class Genome {
         List<Condition> when = switch (kind) {
             case WHEEL -> when(Digit.UNDERCARRIAGE, Genome::hasWheels);
             case MOTOR, PROPELLER -> when(Digit.POWER, Genome::hasPropeller);
-            case FAN -> when(Digit.POWER, power -> !hasPropeller(power));
+            case FAN -> when(Digit.POWER, power -> power == PowerKind.DUCTED_FAN);
+            case BATTERY, CONTROLLER -> when(Digit.POWER, Genome::hasMotor);
+            case RECEIVER_BATTERY -> when(Digit.POWER, power -> !hasMotor(power));
             case BOOM -> when(Digit.BODY, Genome::hasBoom);
             default -> List.of();
         };
@@ -209,9 +211,12 @@ public final class Genome {
         return ((WingChoice) wing).kind() == WingKind.DELTA;
     }
 
-    /** Among the powers that are computed only the fan has none. */
     static boolean hasPropeller(Object power) {
-        return power != PowerKind.DUCTED_FAN;
+        return hasMotor(power) && power != PowerKind.DUCTED_FAN;
+    }
+
+    static boolean hasMotor(Object power) {
+        return power != PowerKind.NONE;
     }
 
     static boolean hasAilerons(Object controls) {

@@ -1,5 +1,6 @@
 package foamfront.optimizer.genome;
 
+import foamfront.model.design.Power;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Controller;
@@ -27,6 +28,9 @@ final class PartGenes {
     final List<Propeller> propellers;
     final List<Fan> fans;
     final List<Battery> batteries;
+    /** Those that a receiver stands. */
+    final List<Battery> receiverBatteries;
+
     final List<Controller> controllers;
     final List<Spar> spars;
     final List<Wheel> wheels;
@@ -40,6 +44,9 @@ final class PartGenes {
         propellers = sorted(stock.propellers(), Propeller::diameter, Propeller::pitch);
         fans = sorted(stock.fans(), Fan::diameter, fan -> fan.motor().speedConstant());
         batteries = sorted(stock.batteries(), battery -> battery.cells() * battery.capacity(), Battery::mass);
+        receiverBatteries = batteries.stream()
+                .filter(battery -> battery.cells() <= Power.Unpowered.MOST_CELLS)
+                .toList();
         controllers = sorted(stock.controllers(), Controller::current, Controller::mass);
         spars = sorted(stock.spars(), Spar::moment, Spar::linearMass);
         booms = tubes(spars);
@@ -93,6 +100,7 @@ final class PartGenes {
             case SERVO -> servos;
             case RECEIVER -> receivers;
             case BOOM -> booms;
+            case RECEIVER_BATTERY -> receiverBatteries;
         };
     }
 
@@ -108,7 +116,8 @@ final class PartGenes {
         WHEEL("wheel"),
         SERVO("servo"),
         RECEIVER("receiver"),
-        BOOM("tail boom");
+        BOOM("tail boom"),
+        RECEIVER_BATTERY("receiver battery");
 
         final String words;
 

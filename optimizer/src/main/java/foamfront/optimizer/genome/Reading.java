@@ -101,7 +101,8 @@ final class Reading {
             case MOTOR -> drive instanceof PowerPlant plant ? plant.motor() : null;
             case PROPELLER -> drive instanceof PowerPlant plant ? plant.propeller() : null;
             case FAN -> drive instanceof Power.DuctedFan ducted ? ducted.fan() : null;
-            case BATTERY -> design.power().battery();
+            case BATTERY -> drive == null ? null : drive.battery();
+            case RECEIVER_BATTERY -> drive == null ? design.power().battery() : null;
             case CONTROLLER -> drive == null ? null : drive.controller();
             case SPAR -> design.wing().build().spar() instanceof WingSpar.Stock stock ? stock.spar() : null;
             case WHEEL -> design.undercarriage().wheel();

@@ -10,7 +10,6 @@ import foamfront.model.design.Nose;
 import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.SparKind;
-import foamfront.model.design.Support;
 import foamfront.model.design.TailKind;
 import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingHeight;
@@ -21,10 +20,7 @@ import foamfront.optimizer.yaml.Fields;
 import foamfront.optimizer.yaml.Key;
 import foamfront.optimizer.yaml.Value;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** The layouts a study leaves open; what the model does not compute, and what cannot be built at all, is refused. */
 final class ArrangementsReader {
@@ -80,7 +76,7 @@ final class ArrangementsReader {
         for (Value item : fields.items(StudyKeys.WING)) {
             Fields nested = item.isMapping() ? item.fields(StudyKeys.WING_CHOICE) : null;
             Value kind = nested == null ? item : nested.value(StudyKeys.WING_KIND);
-            WingKind wing = kind == null ? null : supported(kind, WingKind.values());
+            WingKind wing = kind == null ? null : kind.choice(WingKind.values());
             if (wing == null) {
                 continue;
             }
@@ -109,26 +105,11 @@ final class ArrangementsReader {
     private static <C extends Choice> List<C> choices(Fields fields, Key key, C[] values, List<C> standing) {
         List<C> choices = new ArrayList<>();
         for (Value item : fields.items(key)) {
-            C choice = supported(item, values);
+            C choice = item.choice(values);
             if (choice != null) {
                 add(choices, choice, item);
             }
         }
         return choices.isEmpty() ? standing : choices;
-    }
-
-    /** A choice the model computes, or null with a fault. */
-    static <C extends Choice> @Nullable C supported(Value value, C[] values) {
-        C choice = value.choice(values);
-        String refusal = choice == null ? null : Support.refusal(choice);
-        if (choice == null || refusal == null) {
-            return choice;
-        }
-        String others = Arrays.stream(values)
-                .filter(other -> Support.refusal(other) == null)
-                .map(Choice::words)
-                .collect(Collectors.joining(", "));
-        value.fault("'" + choice.words() + "' cannot be used: " + refusal, "Choose among " + others + ".");
-        return null;
     }
 }

@@ -1,6 +1,8 @@
 package foamfront.optimizer.study;
 
 import foamfront.model.design.DesignVariable;
+import foamfront.model.design.Power;
+import foamfront.model.design.PowerKind;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Board;
@@ -11,6 +13,7 @@ import foamfront.model.units.Unit;
 import foamfront.optimizer.yaml.Fields;
 import foamfront.optimizer.yaml.Key;
 import foamfront.optimizer.yaml.Value;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What can be seen to be impossible before any design is tried. */
@@ -51,6 +54,41 @@ final class Contradictions {
         contradictions.packing();
         contradictions.sheet();
         contradictions.obstacle();
+        contradictions.gliders();
+    }
+
+    /** What has no motor has no endurance, and its receiver no use for a flight battery. */
+    private void gliders() {
+        List<PowerKind> powers = study.arrangements().powers();
+        if (!powers.contains(PowerKind.NONE)) {
+            return;
+        }
+        if (study.stock().batteries().stream().noneMatch(battery -> battery.cells() <= Power.Unpowered.MOST_CELLS)) {
+            file.fault(
+                    StudyKeys.ARRANGEMENTS_KEY,
+                    "power none feeds its receiver from at most " + Power.Unpowered.MOST_CELLS
+                            + " cells, and no such battery is offered",
+                    "Name one under batteries.");
+        }
+        if (powers.size() > 1) {
+            return;
+        }
+        for (Aim aim : study.aims()) {
+            if (Measure.motored().contains(aim.measure())) {
+                file.fault(
+                        StudyKeys.AIM_KEY,
+                        "power none has no " + aim.measure().words(),
+                        "Aim at glide ratio or sink rate, or offer another power.");
+            }
+        }
+        for (Bound bound : study.limits()) {
+            if (Measure.motored().contains(bound.measure())) {
+                fault(
+                        bound.measure(),
+                        "power none has no " + bound.measure().words(),
+                        "Delete the limit, or offer another power.");
+            }
+        }
     }
 
     private void order() {

@@ -142,7 +142,7 @@ public final class DesignKeys {
     static final Key MOTOR_STATION =
             length("motor station", 0.02, 2, "of a twin's motors from the middle; propellers 25 mm clear of the body");
     static final Key BATTERY = part("battery").must();
-    static final Key CONTROLLER = part("controller").must();
+    static final Key CONTROLLER = part("controller");
     static final KeyTable POWER =
             KeyTable.of("What drives it.", POWER_KIND, MOTOR, PROPELLER, FAN, MOTOR_STATION, BATTERY, CONTROLLER);
 

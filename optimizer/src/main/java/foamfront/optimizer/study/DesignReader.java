@@ -209,10 +209,12 @@ public final class DesignReader {
         PowerKind kind = table.choice(DesignKeys.POWER_KIND, PowerKind.values(), PowerKind.NOSE_TRACTOR);
         Battery battery = table.part(
                 DesignKeys.BATTERY, catalogue.batteries(), catalogue.batteries().get(0));
-        Controller controller = table.part(
-                DesignKeys.CONTROLLER,
-                catalogue.controllers(),
-                catalogue.controllers().get(0));
+        if (kind == PowerKind.NONE) {
+            refuse(table, kind, DesignKeys.MOTOR, DesignKeys.PROPELLER, DesignKeys.FAN, DesignKeys.MOTOR_STATION);
+            refuse(table, kind, DesignKeys.CONTROLLER);
+            return unpowered(table, battery);
+        }
+        Controller controller = needed(table, DesignKeys.CONTROLLER, catalogue.controllers());
         if (kind == PowerKind.DUCTED_FAN) {
             refuse(table, kind, DesignKeys.MOTOR, DesignKeys.PROPELLER, DesignKeys.MOTOR_STATION);
             Fan fan = needed(table, DesignKeys.FAN, catalogue.fans());
@@ -233,6 +235,16 @@ public final class DesignReader {
         }
         refuse(table, kind, DesignKeys.MOTOR_STATION);
         return kind == PowerKind.PUSHER ? new Power.Pusher(plant) : new Power.NoseTractor(plant);
+    }
+
+    private static Power unpowered(Rules table, Battery battery) {
+        if (battery.cells() > Power.Unpowered.MOST_CELLS) {
+            table.fault(
+                    DesignKeys.BATTERY,
+                    "a receiver without a speed controller stands at most " + Power.Unpowered.MOST_CELLS + " cells",
+                    "Name a pack of one or two cells.");
+        }
+        return new Power.Unpowered(battery);
     }
 
     private static void refuse(Rules table, PowerKind kind, Key... keys) {

@@ -157,11 +157,12 @@ public final class DesignWriter {
 
     private void power(Power power) {
         Drive drive = power.drive();
-        if (drive == null) {
-            throw unwritable(power.kind());
-        }
         line("power:");
         choice("kind", power.kind());
+        if (drive == null) {
+            value("battery", quoted(power.battery().name()));
+            return;
+        }
         if (drive instanceof PowerPlant plant) {
             value("motor", quoted(plant.motor().name()));
             value("propeller", quoted(plant.propeller().name()));
@@ -224,10 +225,6 @@ public final class DesignWriter {
             line("    clear view: " + deg(load.view()));
             line("    power: " + Quantities.print(load.power(), Unit.WATT));
         }
-    }
-
-    private static IllegalArgumentException unwritable(Choice choice) {
-        return new IllegalArgumentException("a design with '" + choice.words() + "' cannot be written yet");
     }
 
     private void length(String key, double metres) {

@@ -66,7 +66,7 @@ final class Rules {
             take(key, standing.words());
             return standing;
         }
-        C choice = ArrangementsReader.supported(value, values);
+        C choice = value.choice(values);
         return choice == null ? standing : choice;
     }
 

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -55,14 +56,15 @@ class AppraisePicturesTest {
             NodeList lines = document.getElementsByTagName("polyline");
             assertThat(lines.getLength()).as(page).isGreaterThan(10);
             for (int i = 0; i < lines.getLength(); i++) {
-                for (String point : lines.item(i)
-                        .getAttributes()
-                        .getNamedItem("points")
-                        .getNodeValue()
-                        .split(" ")) {
-                    String[] pair = point.split(",");
-                    assertThat(Double.parseDouble(pair[0])).as(page).isBetween(69.0, 681.0);
-                    assertThat(Double.parseDouble(pair[1])).as(page).isBetween(49.0, 470.0);
+                String points =
+                        lines.item(i).getAttributes().getNamedItem("points").getNodeValue();
+                double[] figures = Pattern.compile("[ ,]")
+                        .splitAsStream(points)
+                        .mapToDouble(Double::parseDouble)
+                        .toArray();
+                for (int k = 0; k < figures.length; k += 2) {
+                    assertThat(figures[k]).as(page).isBetween(69.0, 681.0);
+                    assertThat(figures[k + 1]).as(page).isBetween(49.0, 470.0);
                 }
             }
         }

@@ -83,10 +83,11 @@ class LineUpTest {
     @Test
     void whatIsNoPartIsAFault(@TempDir Path folder) throws IOException {
         Path design = folder.resolve("kite.yaml");
-        Files.writeString(
-                design,
-                "design: kite\npower: {motor: 2212-1000, propeller: 8x4 thin electric, battery: 3S 1500, controller: 20 A}\n"
-                        + "club: {keep from: {design: kite.yaml, parts: [payload]}}\n");
+        Files.writeString(design, """
+                design: kite
+                power: {motor: 2212-1000, propeller: 8x4 thin electric, battery: 3S 1500, controller: 20 A}
+                club: {keep from: {design: kite.yaml, parts: [payload]}}
+                """);
         Run run = Run.of("line-up", design.toString());
         assertThat(run.code()).isEqualTo(Exit.USER_INPUT);
         assertThat(run.err()).contains("not all of which are parts", "Parts are board, body");

@@ -36,6 +36,15 @@ class PowerKindsTest {
             controls: {ailerons: yes}
             """;
 
+    private static final String GLIDER = """
+            design: ridge runner
+            wing: {height: high, span: 1.6 m, root chord: 190 mm, taper: 0.7, dihedral: 4 deg, incidence: 3 deg, leading edge: {x: 410 mm}, spar: tube 6/4, joint: plug in}
+            tail: {kind: conventional, span: 460 mm, chord: 110 mm, fin: {height: 190 mm, chord: 130 mm}}
+            body: {kind: square tube, length: 1080 mm, width: 60 mm, height: 60 mm}
+            power: {kind: none, battery: 2S 1300}
+            controls: {ailerons: yes}
+            """;
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -57,8 +66,31 @@ class PowerKindsTest {
     }
 
     @Test
+    void aGliderCanBeBuiltAndFlown() throws IOException {
+        Run run = appraise(GLIDER);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("every limit holds", "no motor", "switch and regulator", "no second try", "still air")
+                .doesNotContain("connected propeller", "full thrust", "firewall");
+        Run json = Run.of("appraise", folder.resolve("design.yaml").toString(), "--json");
+        assertThat(json.code()).isEqualTo(Exit.FINE);
+        assertThat(json.out()).contains("\"endurance\"").doesNotContain("NaN");
+    }
+
+    @Test
+    void aGliderWithAMotorOrTooManyCellsIsAFault() throws IOException {
+        Run motor = appraise(GLIDER.replace("kind: none,", "kind: none, motor: 2208-900, controller: 20 A,"));
+        assertThat(motor.code()).isEqualTo(Exit.USER_INPUT);
+        assertThat(motor.err()).contains("power.motor", "power.controller", "'none' has none");
+        Run cells = appraise(GLIDER.replace("2S 1300", "3S 1300"));
+        assertThat(cells.err()).contains("design.yaml:5", "at most 2 cells");
+        Run wheels = appraise(GLIDER + "undercarriage: {kind: tail wheel}\n");
+        assertThat(wheels.err()).contains("leaves the hand");
+    }
+
+    @Test
     void whatIsWrittenReadsBackTheSame() {
-        for (String text : new String[] {FAN, TWIN}) {
+        for (String text : new String[] {FAN, TWIN, GLIDER}) {
             Design design = read(text);
             assertThat(read(DesignWriter.write(design)).power()).isEqualTo(design.power());
         }

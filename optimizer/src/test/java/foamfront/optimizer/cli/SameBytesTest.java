@@ -52,7 +52,7 @@ class SameBytesTest {
         Path here = Files.createDirectory(folder.resolve("here"));
         Run one = Run.of("explore", study, "--seed", seed, "--threads", "1", "--out", here.toString(), "--quiet");
         sameFromAnother(
-                Path.of(System.getProperty("java.home")), here, one, seed, threads, List.of(options.split(" ")));
+                Path.of(System.getProperty("java.home")), here, one, seed, threads, List.of(options.split(" ", -1)));
     }
 
     /** {@code ./test} names the other Java where one is installed. */

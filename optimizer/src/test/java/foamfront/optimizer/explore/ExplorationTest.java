@@ -215,7 +215,7 @@ class ExplorationTest {
                 StudyReader.read("s.yaml", yaml.getBytes(StandardCharsets.UTF_8), catalogue), catalogue.workshop());
     }
 
-    private static Found explore(Task task, long evaluations, int threads) {
+    static Found explore(Task task, long evaluations, int threads) {
         return Exploration.run(task, List.of(), evaluations, 3, threads, Listener.NONE, () -> false);
     }
 

@@ -146,14 +146,14 @@ class GenomeLawsTest {
         for (int i = 0; i < 2000; i++) {
             seen[genome.niche(genome.canonical(random(genome)))] = true;
         }
-        // Three wings, three tails and none, four powers: 12 of monoplanes, 9 of biplanes without pusher, 4 of flying
+        // Three wings, three tails and none, six powers: 18 of monoplanes, 15 of biplanes without pusher, 6 of flying
         // wings.
         int buildable = 0;
         for (boolean one : seen) {
             buildable += one ? 1 : 0;
         }
-        assertThat(seen).hasSize(48);
-        assertThat(buildable).isEqualTo(25);
+        assertThat(seen).hasSize(72);
+        assertThat(buildable).isEqualTo(39);
     }
 
     @Test

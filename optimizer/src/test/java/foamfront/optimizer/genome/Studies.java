@@ -167,12 +167,7 @@ public final class Studies {
                         new WingChoice(WingKind.FLYING_WING, WingHeight.HIGH)),
                 List.of(TailKind.CONVENTIONAL, TailKind.T_TAIL, TailKind.V_TAIL, TailKind.NONE),
                 List.of(BodyKind.SQUARE_TUBE, BodyKind.TWO_BAY_TUBE),
-                List.of(
-                        PowerKind.NOSE_TRACTOR,
-                        PowerKind.PUSHER,
-                        PowerKind.TWIN_TRACTOR,
-                        PowerKind.COUNTER_TWIN,
-                        PowerKind.DUCTED_FAN),
+                List.of(PowerKind.values()),
                 List.of(UndercarriageKind.NONE, UndercarriageKind.TAIL_WHEEL, UndercarriageKind.TRICYCLE),
                 List.of(Covering.BARE, Covering.BOTH_FACES),
                 List.of(WingTips.values()),

@@ -25,25 +25,6 @@ final class Enumeration {
 
     private static final String TITLE = "## Against the whole truth\n";
 
-    private static final String TEXT = """
-
-            `little-trainer.yaml` (beside the tests) leaves so little open that `./test --enumerate` computes all its designs with the
-            evaluator of every exploration: %,d distinct designs, %,d of them feasible, a true front of %,d. The search may try one
-            design in %d (%,d, population %d, archive of 1000).
-
-            Ratio: hypervolume of what it found over that of the true front, the front's box scaled to one, reference 1.1. Found: members
-            of the true front that it holds or equals, by tail. Farthest: the member of the true front that it misses by most, and by
-            which share of the box the nearest design found falls short of it in its worst objective (payload in kg and endurance in s
-            with a minus, build cost in USD).
-
-            The archive tells designs apart by what counts for a builder (payload 5 g, endurance 10 s, cost 0.10). Of the true front
-            itself it keeps %d designs, a ratio of %.4f: about the most that a search with it can show, and why most of the members
-            not found have a neighbour that was.
-
-            Mean ratio %.4f, worst %.4f; at least %.3f in %d of %d seeds.
-
-            """;
-
     private Enumeration() {}
 
     /** [seeds=20] [threads=2] [page=SEARCH.md] */
@@ -101,7 +82,24 @@ final class Enumeration {
         return TITLE
                 + String.format(
                         Locale.ROOT,
-                        TEXT,
+                        """
+
+            `little-trainer.yaml` (beside the tests) leaves so little open that `./test --enumerate` computes all its designs with the
+            evaluator of every exploration: %,d distinct designs, %,d of them feasible, a true front of %,d. The search may try one
+            design in %d (%,d, population %d, archive of 1000).
+
+            Ratio: hypervolume of what it found over that of the true front, the front's box scaled to one, reference 1.1. Found: members
+            of the true front that it holds or equals, by tail. Farthest: the member of the true front that it misses by most, and by
+            which share of the box the nearest design found falls short of it in its worst objective (payload in kg and endurance in s
+            with a minus, build cost in USD).
+
+            The archive tells designs apart by what counts for a builder (payload 5 g, endurance 10 s, cost 0.10). Of the true front
+            itself it keeps %d designs, a ratio of %.4f: about the most that a search with it can show, and why most of the members
+            not found have a neighbour that was.
+
+            Mean ratio %.4f, worst %.4f; at least %.3f in %d of %d seeds.
+
+            """,
                         stored.designs,
                         stored.feasible,
                         whole.length,

@@ -38,7 +38,23 @@ final class Truth {
     private final int total = Arrays.stream(steps).reduce(1, Math::multiplyExact);
 
     /** One design of the true front. */
-    record Point(int design, double[] costs) {}
+    static final class Point {
+        private final int design;
+        private final double[] costs;
+
+        Point(int design, double[] costs) {
+            this.design = design;
+            this.costs = costs;
+        }
+
+        int design() {
+            return design;
+        }
+
+        double[] costs() {
+            return costs;
+        }
+    }
 
     /** What computing a stretch of all designs gave. */
     private record Part(long distinct, long feasible, List<Point> front) {}
@@ -60,7 +76,7 @@ final class Truth {
             rest /= steps[i];
             boolean real = problem.variables().get(i).levels() == 0;
             values[i] = real
-                    ? (steps[i] == 1 ? 0 : (double) step / (steps[i] - 1))
+                    ? (double) step / Math.max(1, steps[i] - 1)
                     : problem.variables().get(i).lowest() + step;
         }
         return values;
@@ -186,7 +202,7 @@ final class Truth {
             Evaluator evaluator = truth.problem.evaluators().get();
             for (String line : lines) {
                 if (Character.isDigit(line.charAt(0))) {
-                    String[] cells = line.split(",");
+                    String[] cells = line.split(",", -1);
                     int design = Integer.parseInt(cells[0]);
                     written.add(Arrays.stream(cells)
                             .skip(1)

@@ -133,6 +133,26 @@ class StudyReaderTest {
     }
 
     @Test
+    void whatHasNoMotorHasNoEndurance() {
+        String glider = """
+                study: ridge
+                arrangements: {power: none}
+                vary: {span: 1 m to 2 m}
+                must: {climb rate: at least 1 m/s, sink rate: at most 1 m/s}
+                aim: {most: [glide ratio, endurance]}
+                batteries: [3S 2200]
+                """;
+        assertThat(Fixtures.refusal(glider))
+                .contains("power none has no endurance", "power none has no climb rate", "at most 2 cells")
+                .doesNotContain("no sink rate", "no glide ratio");
+        assertThat(Fixtures.study(glider.replace("power: none", "power: [none, nose tractor]")
+                                .replace("batteries: [3S 2200]\n", ""))
+                        .arrangements()
+                        .possible())
+                .hasSizeGreaterThan(1);
+    }
+
+    @Test
     void aDrawerHoldsSinglePacksAndSmallThingsToo() {
         Study study = Fixtures.study(EVERY_KEY.replace(
                 "[receiver 6ch, {part: servo 9 g, count: 4}]",

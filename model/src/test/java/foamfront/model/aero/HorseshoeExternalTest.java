@@ -1,0 +1,39 @@
+package foamfront.model.aero;
+
+import foamfront.model.airframe.Surface;
+import foamfront.model.validation.Subject;
+import foamfront.model.validation.Validation;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The influence of bound vortex and trailing legs themselves: one horseshoe of the whole span, by two strips whose circulation is
+ * made equal, against w s / Γ = (1/2π) [(s/x) / √(1 + x²/s²) + 1 + (x/s) / √(1 + x²/s²)] on the centre line (Biot-Savart).
+ */
+class HorseshoeExternalTest {
+    private static final double EXACT = 5.1e-6;
+
+    private static final Validation HORSESHOE =
+            Validation.of(Subject.LIFT, "One horseshoe", "Biot-Savart's law on the centre line behind it (derived).");
+
+    @ParameterizedTest(name = "x/s = {0}")
+    @CsvSource({"0.5, 0.51504", "1, 0.38423", "2, 0.33710", "4, 0.32321"})
+    void downwashOnTheCentreLine(double x, double published) {
+        // One chordwise row at x = 0; the point lies in the sheet between two nodes, so nothing is singular.
+        Resolution resolution = new Resolution(1, 4, 2);
+        Surface wing = TestWings.wing(6, 1, 0);
+        double s = 0.5 * wing.span();
+        Lattice lattice = new Lattice(resolution, 1);
+        lattice.fill(List.of(wing), TestWings.PLATE, 1);
+        Influence influence = new Influence(resolution, lattice, lattice.strips);
+        double[] matrix = new double[lattice.strips * lattice.strips];
+        influence.fill(matrix, lattice.strips, new double[lattice.strips * lattice.strips], lattice.strips);
+        double[] unit = new double[lattice.strips];
+        Arrays.fill(unit, 1);
+        double ours = -influence.upwash(unit, 0, 1, x * s, 0, 0) * s;
+        HORSESHOE.value(String.format(Locale.ROOT, "w s / Γ at x/s = %.1f", x), published, ours, EXACT, "");
+    }
+}
