@@ -8,72 +8,85 @@ import org.jspecify.annotations.Nullable;
 /**
  * Whether one surface of an aeroplane stands inside another, which no lifting system makes sense of: two of wings and
  * stabiliser, or a tail's fin and a wing. Surfaces are compared abreast of each other at evenly spaced stations.
+ *
+ * @param words what crosses what, as the rest of a sentence
+ * @param depth longest part of their chords that lies abreast of each other where they cross, m: moved by so much they are clear
  */
-public final class Crossing {
+public record Crossing(String words, double depth) {
     private static final int STATIONS = 32;
 
-    private Crossing() {}
-
-    /** What crosses what, as the rest of a sentence, or null where all stand clear. */
-    public static @Nullable String of(Airframe airframe) {
+    /** The deepest, or null where all stand clear. */
+    public static @Nullable Crossing of(Airframe airframe) {
+        @Nullable Crossing deepest = null;
         double board = airframe.design().board().thickness();
         List<Surface> surfaces = airframe.surfaces();
         for (int i = 0; i < surfaces.size(); i++) {
             for (int k = 0; k < i; k++) {
                 Surface one = surfaces.get(k);
                 Surface other = surfaces.get(i);
-                if (one.mirrored() && other.mirrored() && meet(one, other, board)) {
-                    return "the " + name(other) + " stands in the " + name(one);
+                if (one.mirrored() && other.mirrored()) {
+                    deepest = deeper(deepest, "the ", other, one, shared(one, other, board));
                 }
             }
         }
         if (!(airframe.design().tail() instanceof Tail.None)) {
             for (Surface fin : airframe.fins()) {
                 for (Surface wing : surfaces) {
-                    if (wing.isWing() && pierces(fin.panels().get(0), wing)) {
-                        return "a fin stands in the " + name(wing);
+                    if (wing.isWing()) {
+                        deepest = deeper(
+                                deepest, "a ", fin, wing, pierced(fin.panels().get(0), wing));
                     }
                 }
             }
         }
-        return null;
+        return deepest;
     }
 
-    private static boolean meet(Surface one, Surface other, double board) {
+    private static @Nullable Crossing deeper(
+            @Nullable Crossing before, String article, Surface inner, Surface outer, double depth) {
+        return depth <= (before == null ? 0 : before.depth())
+                ? before
+                : new Crossing(article + name(inner) + " stands in the " + name(outer), depth);
+    }
+
+    /** Longest chord shared where two surfaces meet, m; 0 where they do not. */
+    private static double shared(Surface one, Surface other, double board) {
         double reach = 0.5 * Math.min(one.span(), other.span());
         double before = Double.NaN;
+        double shared = 0;
         for (int k = 0; k <= STATIONS; k++) {
             double y = reach * k / STATIONS;
             Panel a = abreast(one, y);
             Panel b = abreast(other, y);
             double apart = Double.NaN;
-            if (overlap(a, along(a, y), b, along(b, y))) {
+            double overlap = overlap(a, along(a, y), b, along(b, y));
+            if (overlap > 0) {
                 apart = height(b, y) - height(a, y);
                 double thick = 0.5 * (thickness(one, a, y, board) + thickness(other, b, y, board));
                 if (Math.abs(apart) < thick || apart * before < 0) {
-                    return true;
+                    shared = Math.max(shared, overlap);
                 }
             }
             before = apart;
         }
-        return false;
+        return shared;
     }
 
-    private static boolean pierces(Panel fin, Surface wing) {
+    private static double pierced(Panel fin, Surface wing) {
         double y = Math.abs(fin.rootY());
         if (y > 0.5 * wing.span()) {
-            return false;
+            return 0;
         }
         Panel panel = abreast(wing, y);
         double z = height(panel, y);
-        return z > fin.rootZ() && z < fin.tipZ() && overlap(panel, along(panel, y), fin, 0);
+        return z > fin.rootZ() && z < fin.tipZ() ? overlap(panel, along(panel, y), fin, 0) : 0;
     }
 
-    /** Whether two chords share a length of the stream. */
-    private static boolean overlap(Panel a, double s, Panel b, double t) {
+    /** Length of the stream that two chords share, m. */
+    private static double overlap(Panel a, double s, Panel b, double t) {
         double ahead = Math.max(a.leadingEdge(s), b.leadingEdge(t));
         double behind = Math.min(a.leadingEdge(s) + a.chord(s), b.leadingEdge(t) + b.chord(t));
-        return ahead < behind;
+        return Math.max(0, behind - ahead);
     }
 
     private static Panel abreast(Surface surface, double y) {

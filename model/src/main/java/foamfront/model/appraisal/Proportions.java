@@ -1,6 +1,7 @@
 package foamfront.model.appraisal;
 
 import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Crossing;
 import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Stance;
@@ -23,7 +24,9 @@ final class Proportions {
 
     static void set(Workbench w, Airframe airframe) {
         double ahead = Math.min(nose(airframe), keel(airframe));
-        w.set(Measure.BODY_REACH, Math.min(reach(airframe), Math.min(ahead, boom(airframe))));
+        w.set(
+                Measure.BODY_REACH,
+                Math.min(Math.min(reach(airframe), clear(airframe)), Math.min(ahead, boom(airframe))));
         w.set(Measure.TAIL_SIZE, tailSize(airframe));
         double least = Double.POSITIVE_INFINITY;
         for (Surface surface : airframe.surfaces()) {
@@ -72,6 +75,12 @@ final class Proportions {
             }
         }
         return gap;
+    }
+
+    /** Below 0 by how deep one surface stands in another: the body is too short, or they are too close above each other. */
+    private static double clear(Airframe airframe) {
+        Crossing crossing = Crossing.of(airframe);
+        return crossing == null ? Double.POSITIVE_INFINITY : -crossing.depth();
     }
 
     /** Body ahead of the foremost wing root, m. */

@@ -66,7 +66,7 @@ public final class Limits {
             atLeast(Measure.LAUNCH_GRIP, 0.100, "a hand's breadth ahead of the propeller (judgement)"),
             atLeast(Measure.CLEARANCE, 0.005, "5 mm round everything inside (common practice)"),
             atLeast(Measure.BAY_LENGTH, 0, "everything inside must fit in a row"),
-            atLeast(Measure.BODY_REACH, 0, "the body must carry wing and tail"),
+            atLeast(Measure.BODY_REACH, 0, "the body must carry wing, tail and fin clear of each other"),
             atMost(Measure.TAIL_SIZE, 1, "a larger tail is a second wing (common practice)"),
             atLeast(Measure.LEAST_CHORD, 0.060, "shorter tips are not cut and folded by hand (common practice)"),
             atLeast(Measure.WHEEL_SIZE, 0.060, "smaller wheels stop in mown grass (common practice)"),

@@ -82,6 +82,10 @@ class AbsurdDesignsTest {
                                         new Load("seed", 0.1, 0.16, 0.04, 0.04, Place.NOSE, false, 0, 0),
                                         new Load("water", 0.1, 0.15, 0.04, 0.04, Place.BALANCE_POINT, false, 0, 0)))),
                 Arguments.of("a fin like a mast", Measure.TAIL_SIZE, fin(0.6, 0.08)),
+                Arguments.of(
+                        "a fin that cuts into the wing",
+                        Measure.BODY_REACH,
+                        Records.with(fin(0.2, 0.5), "wing.z", 0.1)),
                 Arguments.of("a fin like a coin", Measure.YAW_STIFFNESS, fin(0.06, 0.07)),
                 Arguments.of(
                         "a load longer than the body, below a floor",

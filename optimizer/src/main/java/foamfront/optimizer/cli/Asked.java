@@ -67,6 +67,11 @@ record Asked(
         return new Asked(asRead, Arguments.text(file), catalogue, texts, starts, Task.of(study, catalogue.workshop()));
     }
 
+    /** The same with another region of interest in its report alone: the search goes on as it began. */
+    Asked reporting(List<Bound> region) {
+        return new Asked(asRead, text, catalogue, texts, starts, task.reporting(region));
+    }
+
     /** The same with another region of interest. */
     Asked preferring(List<Bound> region) {
         Study study = task.study().preferring(region);

@@ -17,6 +17,7 @@ import foamfront.optimizer.front.Sentences;
 import foamfront.optimizer.front.Show;
 import foamfront.optimizer.runs.CheckpointFiles;
 import foamfront.optimizer.runs.Disk;
+import foamfront.optimizer.runs.OtherFormat;
 import foamfront.optimizer.runs.RunFolder;
 import foamfront.optimizer.runs.RunLock;
 import foamfront.optimizer.runs.RunRecord;
@@ -28,6 +29,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,6 +44,9 @@ import picocli.CommandLine.Parameters;
 final class ExploreCommand implements Callable<Integer> {
     /** Rows on the terminal; the files have all. */
     private static final int ROWS = 12;
+
+    /** Between the bounds of a region in one line. */
+    private static final String BOUNDS = "; ";
 
     private final Console console;
 
@@ -94,7 +99,7 @@ final class ExploreCommand implements Callable<Integer> {
             paramLabel = "REGION",
             description =
                     "region of the trade-off to look at and to report, for example \"endurance: at least 12 min\", in place of"
-                            + " the study's; with --resume it narrows what the run has found already")
+                            + " the study's; with --resume it narrows the report, and the search goes on in the region it began with")
     private List<String> prefer = List.of();
 
     ExploreCommand(Console console) {
@@ -114,7 +119,10 @@ final class ExploreCommand implements Callable<Integer> {
             throw new InputException(
                     "foamfront: explore needs a study.", "Name one, or a run to go on with: --resume RUN.");
         }
-        Asked asked = preferring(Asked.of(file));
+        Asked asked = Asked.of(file);
+        if (!prefer.isEmpty()) {
+            asked = asked.preferring(bounds(asked, region()));
+        }
         Task task = asked.task();
         RunFolder folder = RunFolder.create(new Disk(), results, asked.asRead().name());
         RunLock lock = locked(folder);
@@ -128,6 +136,7 @@ final class ExploreCommand implements Callable<Integer> {
                     facts(
                             asked,
                             catalogue,
+                            region(),
                             seed == null ? search.seed() : seed,
                             evaluations == null ? search.evaluations() : evaluations),
                     null);
@@ -137,12 +146,14 @@ final class ExploreCommand implements Callable<Integer> {
         }
     }
 
-    private Asked preferring(Asked asked) {
-        List<Bound> bounds = prefer.stream()
-                .flatMap(text ->
-                        StudyReader.prefer("--prefer", text, asked.asRead().aims()).stream())
-                .toList();
-        return bounds.isEmpty() ? asked : asked.preferring(bounds);
+    /** The region asked for on the command line, in one line. */
+    private String region() {
+        return prefer.stream().flatMap(String::lines).map(String::strip).collect(Collectors.joining(BOUNDS));
+    }
+
+    private static List<Bound> bounds(Asked asked, String region) {
+        return StudyReader.prefer(
+                "--prefer", region.replace(BOUNDS, "\n"), asked.asRead().aims());
     }
 
     private static RunLock locked(RunFolder folder) {
@@ -155,9 +166,15 @@ final class ExploreCommand implements Callable<Integer> {
         return lock;
     }
 
-    private static RunFacts facts(Asked asked, String catalogue, long seed, long evaluations) {
+    private static RunFacts facts(Asked asked, String catalogue, String region, long seed, long evaluations) {
         return new RunFacts(
-                Main.VERSION, asked.task().study().digest(), asked.designsDigest(), catalogue, seed, evaluations);
+                Main.VERSION,
+                asked.task().study().digest(),
+                asked.designsDigest(),
+                catalogue,
+                region,
+                seed,
+                evaluations);
     }
 
     private int resumed(Path run) {
@@ -171,11 +188,19 @@ final class ExploreCommand implements Callable<Integer> {
                         "Explore its study anew: foamfront explore " + run.resolve("study.yaml") + ".");
             }
             loaded.remarks().forEach(console.err()::println);
-            Asked asked = preferring(file == null ? Asked.in(run) : Asked.of(file));
+            Asked asked = file == null ? Asked.in(run) : Asked.of(file);
+            String region = RunFacts.region(loaded.facts());
+            if (!region.isEmpty()) {
+                asked = asked.preferring(bounds(asked, region));
+            }
+            if (!prefer.isEmpty()) {
+                asked = asked.reporting(bounds(asked, region()));
+            }
             String catalogue = new RunWriter(folder, asked.task()).catalogueDigest(asked.asRead(), asked.catalogue());
             RunFacts facts = facts(
                     asked,
                     catalogue,
+                    region,
                     seed == null ? RunFacts.number(loaded.facts(), "seed") : seed,
                     evaluations == null ? RunFacts.number(loaded.facts(), "evaluations") : evaluations);
             List<String> changes = facts.changes(loaded.facts());
@@ -185,6 +210,11 @@ final class ExploreCommand implements Callable<Integer> {
             return explore(asked, folder, facts, loaded.state());
         } catch (ChangedProblem e) {
             throw changed(run, "the computation (" + e.getMessage() + ")");
+        } catch (OtherFormat e) {
+            throw new InputException(
+                    "foamfront: " + run + " cannot go on: " + e.getMessage() + ".",
+                    "Go on with the version of foamfront that began it, or explore its study anew: foamfront explore "
+                            + run.resolve("study.yaml") + ".");
         } finally {
             lock.close();
         }
@@ -228,6 +258,8 @@ final class ExploreCommand implements Callable<Integer> {
                     study.name(),
                     study.digest(),
                     facts.catalogue(),
+                    facts.region(),
+                    region().equals(facts.region()) ? "" : region(),
                     facts.seed(),
                     facts.evaluations(),
                     threads,

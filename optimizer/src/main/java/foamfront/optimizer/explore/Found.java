@@ -11,7 +11,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * What an exploration found, computed in full.
@@ -19,6 +22,7 @@ import java.util.TreeMap;
  * @param front the best trade-offs, of the study's region of interest where any lie in it; empty where nothing is feasible
  * @param whole how many rows the front has with those outside the study's region of interest
  * @param byLayout the best of each layout, where there is more than one; rows are numbered on from the front's
+ * @param met layouts of which any design meets every limit, inside the region of interest or not
  * @param nearest where nothing is feasible, the designs nearest to it
  * @param blockers where nothing is feasible, the limits that rule everything out
  * @param evaluations designs tried
@@ -34,6 +38,7 @@ public record Found(
         Front front,
         int whole,
         Map<String, Front> byLayout,
+        Set<String> met,
         List<Row> nearest,
         List<Blocker> blockers,
         long evaluations,
@@ -62,10 +67,13 @@ public record Found(
                 outcome.leastInfeasible()
                         .subList(0, Math.min(NEAREST, outcome.leastInfeasible().size())));
         List<Progress> history = outcome.history();
+        List<Row> all = new ArrayList<>(whole.rows());
+        outcome.nicheFronts().forEach(niche -> all.addAll(rows(task, niche)));
         return new Found(
                 front,
                 whole.size(),
-                layouts(task, front, outcome),
+                layouts(task, front, all),
+                all.stream().map(Row::layout).collect(Collectors.toCollection(TreeSet::new)),
                 named(task, nearest, 1),
                 Blocker.of(nearest),
                 outcome.evaluations(),
@@ -109,15 +117,12 @@ public record Found(
                 .toList();
     }
 
-    private static Map<String, Front> layouts(Task task, Front front, Outcome outcome) {
-        List<Row> all = new ArrayList<>(front.rows());
-        for (List<Member> niche : outcome.nicheFronts()) {
-            all.addAll(rows(task, niche));
-        }
-        if (front.rows().stream().allMatch(row -> Region.holds(task.study(), row))) {
-            all.removeIf(row -> !Region.holds(task.study(), row));
-        }
-        Map<String, Front> best = Front.byLayout(task.study().aims(), all);
+    private static Map<String, Front> layouts(Task task, Front front, List<Row> all) {
+        boolean narrowed = front.rows().stream().allMatch(row -> Region.holds(task.study(), row));
+        List<Row> reported = all.stream()
+                .filter(row -> !narrowed || Region.holds(task.study(), row))
+                .toList();
+        Map<String, Front> best = Front.byLayout(task.study().aims(), reported);
         if (best.size() < 2) {
             return Map.of();
         }

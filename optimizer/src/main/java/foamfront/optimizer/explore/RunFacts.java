@@ -12,10 +12,14 @@ import java.util.Map;
  * @param study SHA-256 of the study file
  * @param designs SHA-256 of the design files that the study names
  * @param catalogue SHA-256 of the catalogue rows used
+ * @param region of interest in place of the study's, as it was asked for in one line; empty for the study's
  * @param seed of all random numbers
  * @param evaluations the budget: schedules depend on it
  */
-public record RunFacts(String program, String study, String designs, String catalogue, long seed, long evaluations) {
+public record RunFacts(
+        String program, String study, String designs, String catalogue, String region, long seed, long evaluations) {
+    private static final String REGION = "region preferred";
+
     /** As {@code name: value} lines. */
     String lines() {
         StringBuilder text = new StringBuilder();
@@ -30,6 +34,7 @@ public record RunFacts(String program, String study, String designs, String cata
         facts.put("study", study);
         facts.put("designs the study names", designs);
         facts.put("catalogue", catalogue);
+        facts.put(REGION, region);
         facts.put("seed", Long.toString(seed));
         facts.put("evaluations", Long.toString(evaluations));
         return facts;
@@ -38,6 +43,11 @@ public record RunFacts(String program, String study, String designs, String cata
     /** A number in the lines of a checkpoint. */
     public static long number(String lines, String name) {
         return Long.parseLong(value(lines, name));
+    }
+
+    /** The region in the lines of a checkpoint. */
+    public static String region(String lines) {
+        return value(lines, REGION);
     }
 
     private static String value(String lines, String name) {

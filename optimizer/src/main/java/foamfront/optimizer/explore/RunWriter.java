@@ -125,7 +125,7 @@ public final class RunWriter {
         folder.write("front.json", FrontJson.of(study.name(), front, 1));
         String page = front.isEmpty()
                 ? Explanation.markdown(study, found, show)
-                : FrontPage.markdown(study.name(), front, found.byLayout(), openLayouts(study), show)
+                : FrontPage.markdown(study.name(), front, found.byLayout(), unmet(study, found), show)
                         + Explanation.regionPart(study, found, show);
         folder.write("front.md", noted(page, Explanation.early(found)));
         if (found.byLayout().isEmpty()) {
@@ -145,9 +145,11 @@ public final class RunWriter {
         }
     }
 
-    private static SortedSet<String> openLayouts(Study study) {
+    /** Layouts that the study leaves open and of which no design meets every limit. */
+    private static SortedSet<String> unmet(Study study, Found found) {
         return study.arrangements().possible().stream()
                 .map(Layout::words)
+                .filter(layout -> !found.met().contains(layout))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

@@ -4,11 +4,13 @@ import foamfront.model.appraisal.Appraisal;
 import foamfront.model.appraisal.Appraiser;
 import foamfront.model.design.Design;
 import foamfront.model.factors.Factors;
+import foamfront.model.mission.Bound;
 import foamfront.model.mission.Mission;
 import foamfront.model.parts.Workshop;
 import foamfront.optimizer.front.Row;
 import foamfront.optimizer.genome.Genome;
 import foamfront.optimizer.search.Evaluator;
+import foamfront.optimizer.search.Interest;
 import foamfront.optimizer.search.Problem;
 import foamfront.optimizer.study.Study;
 import java.util.List;
@@ -22,8 +24,14 @@ import java.util.function.Supplier;
  * @param genome its variables
  * @param evaluators scores designs, one for each worker
  * @param row computes one design in full
+ * @param interest where the search looks first; the report goes by the study's own region
  */
-public record Task(Study study, Genome genome, Supplier<? extends Evaluator> evaluators, Function<Design, Row> row) {
+public record Task(
+        Study study,
+        Genome genome,
+        Supplier<? extends Evaluator> evaluators,
+        Function<Design, Row> row,
+        Interest interest) {
     /** The study with the model's own appraisal. */
     public static Task of(Study study, Workshop workshop) {
         return of(study, study.mission(workshop));
@@ -33,10 +41,16 @@ public record Task(Study study, Genome genome, Supplier<? extends Evaluator> eva
     static Task of(Study study, Mission mission) {
         Genome genome = new Genome(study);
         Appraiser appraiser = new Appraiser(List.of());
-        return new Task(study, genome, () -> new DesignEvaluator(genome, mission, study.aims()), design -> {
+        Function<Design, Row> row = design -> {
             Appraisal appraisal = appraiser.appraise(design, mission, Factors.NOMINAL);
             return new Row(design, appraisal.measures(), appraisal.limits(), appraisal.caveats());
-        });
+        };
+        return new Task(study, genome, () -> new DesignEvaluator(genome, mission, study.aims()), row, Region.of(study));
+    }
+
+    /** The same search with another region in its report. */
+    public Task reporting(List<Bound> region) {
+        return new Task(study.preferring(region), genome, evaluators, row, interest);
     }
 
     /**
@@ -54,6 +68,6 @@ public record Task(Study study, Genome genome, Supplier<? extends Evaluator> eva
                 starts.stream()
                         .map(design -> genome.genes(genome.encode(design)))
                         .toList(),
-                Region.of(study));
+                interest);
     }
 }

@@ -25,12 +25,12 @@ final class Contest {
 
     private final Front front;
     private final List<Row> rows;
-    private final List<String> unmet;
+    private final Collection<String> unmet;
     private final Show show;
 
-    Contest(Front front, Map<String, Front> byLayout, Collection<String> open, Show show) {
-        this.unmet =
-                open.stream().filter(layout -> !byLayout.containsKey(layout)).toList();
+    /** @param unmet layouts of which no design meets every limit */
+    Contest(Front front, Map<String, Front> byLayout, Collection<String> unmet, Show show) {
+        this.unmet = unmet;
         this.front = front;
         this.rows = Stream.concat(
                         front.rows().stream(), byLayout.values().stream().flatMap(best -> best.rows().stream()))

@@ -28,10 +28,10 @@ public final class FrontPage {
      * The page in Markdown.
      *
      * @param byLayout the best front of each layout, first row numbers following on from {@code front}'s
-     * @param open every layout that the study leaves open
+     * @param unmet layouts that the study leaves open and of which no design meets every limit
      */
     public static String markdown(
-            String study, Front front, Map<String, Front> byLayout, Collection<String> open, Show show) {
+            String study, Front front, Map<String, Front> byLayout, Collection<String> unmet, Show show) {
         StringBuilder out = new StringBuilder();
         out.append("# ").append(MarkdownTable.escape(study)).append("\n\n");
         out.append(MarkdownTable.escape(Sentences.verdict(front, show, 1))).append("\n\n");
@@ -49,17 +49,17 @@ public final class FrontPage {
                     .append("; all are in front.csv.\n\n");
         }
         out.append(table(front, chosen, 1, show, BESIDES).markdown()).append('\n');
-        layouts(out, front, byLayout, open, show);
+        layouts(out, front, byLayout, unmet, show);
         cautions(out, front);
         return out.toString();
     }
 
     private static void layouts(
-            StringBuilder out, Front front, Map<String, Front> byLayout, Collection<String> open, Show show) {
+            StringBuilder out, Front front, Map<String, Front> byLayout, Collection<String> unmet, Show show) {
         if (byLayout.size() < 2) {
             return;
         }
-        out.append(new Contest(front, byLayout, open, show).markdown());
+        out.append(new Contest(front, byLayout, unmet, show).markdown());
         out.append("## The best of each layout\n\nRows over ")
                 .append(front.size())
                 .append(" are beaten by another layout; they are in layouts.csv.\n\n");

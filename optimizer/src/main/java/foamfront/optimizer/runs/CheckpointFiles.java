@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +20,10 @@ import org.jspecify.annotations.Nullable;
  * forced before the last but one goes, so that at any moment one whole checkpoint is there.
  */
 public final class CheckpointFiles {
-    static final String FORMAT = "foamfront checkpoint 1\n";
+    /** The number goes up whenever what the state's lines mean changes. */
+    static final String FORMAT = "foamfront checkpoint 2\n";
+
+    private static final Pattern ANY_FORMAT = Pattern.compile("foamfront checkpoint \\d+\n");
     static final String FOLDER = "checkpoint";
 
     private static final String STATE = "state\n";
@@ -71,7 +76,11 @@ public final class CheckpointFiles {
         }
     }
 
-    /** The newest checkpoint whose checksum holds, or null; deletes what an ended write left behind. */
+    /**
+     * The newest checkpoint whose checksum holds, or null; deletes what an ended write left behind.
+     *
+     * @throws OtherFormat where another version of the program wrote one
+     */
     public @Nullable Loaded newest() {
         try {
             List<String> remarks = new ArrayList<>();
@@ -92,7 +101,12 @@ public final class CheckpointFiles {
     }
 
     private @Nullable Loaded read(String name, @Nullable Loaded before, List<String> remarks) throws IOException {
-        Loaded loaded = opened(store.read(folder.resolve(name)));
+        byte[] bytes = store.read(folder.resolve(name));
+        Matcher other = ANY_FORMAT.matcher(new String(bytes, StandardCharsets.UTF_8));
+        if (other.lookingAt() && !other.group().equals(FORMAT)) {
+            throw new OtherFormat(folder.resolve(name), other.group().strip(), FORMAT.strip());
+        }
+        Loaded loaded = opened(bytes);
         if (loaded == null) {
             remarks.add(folder.resolve(name) + " is damaged: its checksum does not hold. "
                     + (before == null ? "No earlier one is there." : "The checkpoint before it is taken."));

@@ -85,6 +85,7 @@ public final class PartSheets {
             .number("cell resistance", Unit.MILLIOHM, Battery::cellResistance);
     private static final Sheet<Controller> CONTROLLERS = new Sheet<Controller>("controllers", Controller.class)
             .number("current", Unit.AMPERE, Controller::current)
+            .number("supply current", Unit.AMPERE, Controller::supply)
             .number("mass", Unit.GRAM, Controller::mass)
             .number("length", Unit.MILLIMETRE, Controller::length)
             .number("width", Unit.MILLIMETRE, Controller::width)
@@ -115,7 +116,7 @@ public final class PartSheets {
     private PartSheets() {}
 
     private static Sheet<Propeller> curves(Sheet<Propeller> sheet) {
-        String[] terms = {"a0", "a1", "a2", "a3", "b0", "b1"};
+        String[] terms = {"a0", "a1", "a2", "a3", "a4", "b0", "b1"};
         for (int i = 0; i < terms.length; i++) {
             int term = i;
             sheet.number("thrust " + terms[i], Unit.RATIO, p -> p.curves().thrustTerms()[term]);

@@ -10,6 +10,8 @@ import foamfront.optimizer.front.FrontJson;
  * @param study its name
  * @param studyDigest SHA-256 of the study file as read
  * @param catalogueDigest SHA-256 of the catalogue rows used
+ * @param prefer region of interest asked for in place of the study's, which the search went by; empty for the study's
+ * @param reported another region, to which the report alone was narrowed; empty where there was none
  * @param seed of all random numbers
  * @param budget evaluations asked for
  * @param threads workers
@@ -29,6 +31,8 @@ public record RunRecord(
         String study,
         String studyDigest,
         String catalogueDigest,
+        String prefer,
+        String reported,
         long seed,
         long budget,
         int threads,
@@ -53,6 +57,12 @@ public record RunRecord(
             json.writeNumberField("seed", seed);
             json.writeNumberField("evaluations", budget);
             json.writeNumberField("threads", threads);
+            if (!prefer.isEmpty()) {
+                json.writeStringField("prefer", prefer);
+            }
+            if (!reported.isEmpty()) {
+                json.writeStringField("report_narrowed_to", reported);
+            }
             json.writeEndObject();
             json.writeObjectFieldStart("counts");
             json.writeNumberField("evaluations", evaluations);

@@ -3,8 +3,8 @@ package foamfront.optimizer.search;
 import java.util.List;
 
 /**
- * The region of the trade-off that somebody cares about: half of the survivors come from inside it, or from what lies nearest
- * to it, while the archive goes on keeping the whole front. It never makes a design infeasible.
+ * The region of the trade-off that somebody cares about: half of the survivors' places are kept for what lies inside it,
+ * or nearest to it while it is empty, while the archive goes on keeping the whole front. It never makes a design infeasible.
  *
  * @param low least objective of interest, one per objective, or −∞
  * @param high greatest, or +∞

@@ -159,8 +159,8 @@ final class Survival {
     }
 
     /**
-     * Half of the places go to the region of interest, by the fronts inside it, or to what lies nearest while it is empty; with
-     * all of them the search would be too narrow to get on (measured).
+     * Half of the places are kept for the region of interest, by the fronts inside it, or for what lies nearest while it is
+     * empty. The other half stays open to all: a search in the region alone would be too narrow to get on (judgement).
      */
     private void admitInteresting(int[] feasible, boolean[] reserved) {
         double[][] misses = new double[violation.length][];
@@ -168,20 +168,34 @@ final class Survival {
             double[] each = interest.misses(objectives[member], resolution);
             misses[member] = new double[] {Arrays.stream(each).sum()};
         }
-        int[] nearest =
-                Arrays.stream(feasible).filter(i -> ranks[i] != FastSort.COPY).toArray();
+        int[] nearest = Arrays.stream(feasible)
+                .filter(i -> ranks[i] != FastSort.COPY && !reserved[i])
+                .toArray();
         order.sort(nearest, nearest.length, misses);
-        if (nearest.length == 0) {
-            return;
-        }
-        double least = misses[nearest[0]][0];
-        int[] inside = Arrays.stream(nearest).filter(i -> misses[i][0] == least).toArray();
-        int fronts = sort.rank(inside, inside.length, objectives, ranks);
+        int[] inside = Arrays.stream(nearest).filter(i -> misses[i][0] == 0).toArray();
+        int end = Math.min(chosen.length, chosenCount + survivors / 2);
         int before = chosenCount;
-        admitFronts(inside, fronts, Math.min(chosen.length, chosenCount + survivors / 2), reserved);
+        if (inside.length > 0) {
+            int[] amongAll = ranks.clone();
+            admitFronts(inside, sort.rank(inside, inside.length, objectives, ranks), end, reserved);
+            Arrays.stream(chosen, before, chosenCount).forEach(i -> amongAll[i] = ranks[i]);
+            ranks = amongAll;
+        } else {
+            for (int k = 0; k < nearest.length && chosenCount < end; k++) {
+                favour(nearest[k]);
+            }
+        }
         for (int k = before; k < chosenCount; k++) {
             reserved[chosen[k]] = true;
         }
+    }
+
+    /** Chooses a member and lets it stand beside the best of all in tournaments, or it would never be a parent. */
+    private void favour(int member) {
+        ranks[member] = 0;
+        burden[member] = 0;
+        room[member] = Double.POSITIVE_INFINITY;
+        chosen[chosenCount++] = member;
     }
 
     private void read(Seq<Phenotype<DoubleGene, Fitness>> population, int n) {
@@ -220,11 +234,7 @@ final class Survival {
             }
             for (int member : places.choose(entitled, ranks, objectives, violation)) {
                 reserved[member] = true;
-                // In tournaments a niche's best stand beside the best of all, or they would never be parents.
-                ranks[member] = 0;
-                burden[member] = 0;
-                room[member] = Double.POSITIVE_INFINITY;
-                chosen[chosenCount++] = member;
+                favour(member);
             }
         }
         return reserved;

@@ -101,10 +101,14 @@ public final class DesignReader {
                 faults.add(
                         mapping.line(), 0, "", "this layout cannot be built: " + refusal, "Change one of the choices.");
             } else {
-                String crossing = Crossing.of(Airframe.of(design));
+                Crossing crossing = Crossing.of(Airframe.of(design));
                 if (crossing != null) {
                     faults.add(
-                            mapping.line(), 0, "", crossing, "Move it clear: change its x or z, or what it stands in.");
+                            mapping.line(),
+                            0,
+                            "",
+                            crossing.words(),
+                            "Move it clear: change its x or z, or what it stands in.");
                 }
             }
         }

@@ -7,7 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,5 +91,81 @@ class PreferTest {
         assertThat(explore(Dropper.YAML, "--prefer", "payload: 200 g").err()).contains("which way");
         assertThat(explore(Dropper.YAML, "--prefer", "payload at least 200 g").code())
                 .isEqualTo(Exit.USER_INPUT);
+    }
+
+    @Test
+    void aRunStoppedAndResumedGoesOnInTheRegionItBeganWith() throws IOException {
+        assertThat(explore(Dropper.YAML, "--evaluations", "6000", "--prefer", REGION)
+                        .code())
+                .isZero();
+        String alone = Files.readString(run.resolve("front.csv"));
+        assertThat(Files.readString(run.resolve("run.json"))).contains("\"prefer\" : \"" + REGION + "\"");
+        Path cut = folder.resolve("seed-dropper/002");
+        assertThat(explore(Dropper.YAML, "--evaluations", "6000", "--prefer", REGION, "--time", "1 s")
+                        .err())
+                .satisfiesAnyOf(
+                        err -> assertThat(err).contains("explore --resume " + cut),
+                        err -> assertThat(err).doesNotContain("time is up"));
+        assertThat(Run.of("explore", "--resume", cut.toString(), "--time", "1 h")
+                        .code())
+                .isZero();
+        assertThat(cut.resolve("front.csv")).hasContent(alone);
+    }
+
+    /** Whatever the report was narrowed to on the way, the search is that of the run's own region. */
+    @Test
+    void anotherRegionOnResumingNarrowsTheReportAlone() throws IOException {
+        assertThat(explore(Dropper.YAML, "--evaluations", "6000").code()).isZero();
+        String alone = Files.readString(run.resolve("front.csv"));
+        Path cut = folder.resolve("seed-dropper/002");
+        explore(Dropper.YAML, "--evaluations", "6000", "--time", "1 s");
+        assertThat(Run.of("explore", "--resume", cut.toString(), "--time", "1 h", "--prefer", REGION)
+                        .code())
+                .isZero();
+        assertThat(payloads(cut)).isNotEmpty().allMatch(grams -> grams >= GRAMS);
+        assertThat(Files.readString(cut.resolve("run.json")))
+                .contains("\"report_narrowed_to\" : \"" + REGION + "\"")
+                .doesNotContain("\"prefer\"");
+        assertThat(Run.of("explore", "--resume", cut.toString(), "--time", "1 h")
+                        .code())
+                .isZero();
+        assertThat(cut.resolve("front.csv")).hasContent(alone);
+    }
+
+    /** A layout outside the region was found all the same, and must not be told as one that meets no limits. */
+    @Test
+    void aLayoutOutsideTheRegionIsNotSaidToMeetNoLimits() throws IOException {
+        String unmet = "No design that meets every limit was found";
+        assertThat(explore(Dropper.YAML.replace("[conventional, T]", "[conventional, T, V]"), "--evaluations", "6000")
+                        .code())
+                .isZero();
+        String page = Files.readString(run.resolve("front.md"));
+        assertThat(layouts(page)).isEqualTo(3);
+        assertThat(page).doesNotContain(unmet);
+
+        double shortest = longest().stream().min(Double::compare).orElseThrow();
+        String region = "endurance: at least " + (shortest + 0.2) + " min";
+        assertThat(Run.of("explore", "--resume", run.toString(), "--prefer", region)
+                        .code())
+                .isZero();
+        String narrowed = Files.readString(run.resolve("front.md"));
+        assertThat(layouts(narrowed)).isEqualTo(2);
+        assertThat(narrowed).doesNotContain(unmet);
+    }
+
+    private static long layouts(String page) {
+        return page.lines().filter(line -> line.startsWith("### ")).count();
+    }
+
+    /** The longest endurance of each layout, min. */
+    private Collection<Double> longest() throws IOException {
+        Map<String, Double> longest = new TreeMap<>();
+        for (String line : Files.readAllLines(run.resolve("layouts.csv"))) {
+            String[] quoted = line.split("\"");
+            if (quoted.length > 2) {
+                longest.merge(quoted[1], Double.valueOf(quoted[2].split(",")[3]), Math::max);
+            }
+        }
+        return longest.values();
     }
 }

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -138,6 +139,17 @@ class ResumeTest {
                 loaded.state().replaceAll("(?m)^(\\+\\d+ \\+1 \\+[012]) \\S+ ", "$1 4000000000000001 "));
         refused("the computation");
         files.write(loaded.facts(), loaded.state());
+
+        Path newest;
+        try (Stream<Path> kept = Files.list(run.resolve("checkpoint"))) {
+            newest = kept.filter(file -> file.toString().endsWith(".txt"))
+                    .max(Comparator.naturalOrder())
+                    .orElseThrow();
+        }
+        String whole = Files.readString(newest);
+        Files.writeString(newest, whole.replaceFirst("checkpoint \\d+", "checkpoint 1"));
+        refused("\"foamfront checkpoint 1\"");
+        Files.writeString(newest, whole);
         assertThat(Run.of("explore", "--resume", run.toString()).code()).isZero();
     }
 

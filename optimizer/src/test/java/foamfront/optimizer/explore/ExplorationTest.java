@@ -200,7 +200,8 @@ class ExplorationTest {
                         return evaluator.evaluate(values);
                     };
                 },
-                sound.row());
+                sound.row(),
+                sound.interest());
         Found found = explore(broken, EVALUATIONS, 2);
         assertThat(found.faultCount()).isPositive();
         assertThat(found.front().isEmpty()).isFalse();

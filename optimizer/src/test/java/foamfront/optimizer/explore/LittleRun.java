@@ -23,7 +23,7 @@ final class LittleRun {
     static final Path PATH = Path.of("results", "little", "001");
 
     private static final long EVALUATIONS = 2000;
-    private static final RunFacts FACTS = new RunFacts("1", "s", "d", "c", 7, EVALUATIONS);
+    private static final RunFacts FACTS = new RunFacts("1", "s", "d", "c", "", 7, EVALUATIONS);
 
     private LittleRun() {}
 
