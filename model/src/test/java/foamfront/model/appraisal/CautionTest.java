@@ -17,14 +17,14 @@ class CautionTest {
     }
 
     @Test
-    void aTrainerAsksForNoneOfItsOwn() {
-        assertThat(of(Samples.trainer())).isEmpty();
+    void aTrainerAsksForWhatItsCameraDoesAlone() {
+        assertThat(of(Samples.trainer())).containsExactly(Caution.CAMERA);
     }
 
     @Test
     void aPusherIsThrownWithCareAndAFanKeptClearOf() {
-        assertThat(of(Arrangements.of("pusher"))).containsExactly(Caution.PUSHER_THROW);
-        assertThat(of(Arrangements.of("fan"))).containsExactly(Caution.FAN);
+        assertThat(of(Arrangements.of("pusher"))).containsExactly(Caution.CAMERA, Caution.PUSHER_THROW);
+        assertThat(of(Arrangements.of("fan"))).containsExactly(Caution.CAMERA, Caution.FAN);
     }
 
     /** A hull without wheels has no undercarriage, yet nobody throws it. */
@@ -32,8 +32,8 @@ class CautionTest {
     void whatFloatsIsOfTheWaterAndNotThrown() {
         Design wheelless = Records.with(Arrangements.of("hull"), "undercarriage", new Undercarriage.None());
 
-        assertThat(of(Arrangements.of("floats"))).containsExactly(Caution.WATER);
-        assertThat(of(Arrangements.of("hull"))).containsExactly(Caution.WATER);
-        assertThat(of(wheelless)).containsExactly(Caution.WATER);
+        assertThat(of(Arrangements.of("floats"))).containsExactly(Caution.CAMERA, Caution.WATER);
+        assertThat(of(Arrangements.of("hull"))).containsExactly(Caution.CAMERA, Caution.WATER);
+        assertThat(of(wheelless)).containsExactly(Caution.CAMERA, Caution.WATER);
     }
 }

@@ -60,7 +60,15 @@ class DecorationTest {
     /** Figures that no sample holds, and why. */
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
             Map.entry("Bound.low", "moves a margin and no measure: see everyLimitMovesItsMargin"),
-            Map.entry("Bound.high", "likewise"));
+            Map.entry("Bound.high", "likewise"),
+            Map.entry("WingShape.rootChord", "only makes a Planform, whose figures are held"),
+            Map.entry("WingShape.taper", "likewise"),
+            Map.entry("WingShape.sweep", "likewise"),
+            Map.entry("WingShape.dihedral", "likewise"),
+            Map.entry("WingShape.bend", "likewise"),
+            Map.entry("WingShape.outerDihedral", "likewise"),
+            Map.entry("WingShape.cutOutDepth", "likewise"),
+            Map.entry("WingShape.cutOutBreadth", "likewise"));
 
     /** One class of each package whose records hold figures. */
     private static final List<Class<?>> PACKAGES = List.of(Spar.class, Design.class, Mission.class, Factors.class);
@@ -204,6 +212,8 @@ class DecorationTest {
         cases.add(new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL).with("loads", List.of(seed)));
         Case windy = new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL).with("mission.site.wind", 12.0);
         cases.add(windy.with("mission.site.gust", 5.0));
+        Case rolling = new Case(Arrangements.of("tail wheel"), Samples.mission(), Factors.NOMINAL);
+        cases.add(rolling.with("mission.site.headwind", 2.0));
         return cases;
     }
 

@@ -39,11 +39,11 @@ class PreferTest {
 
     private static List<Double> payloads(Path run) throws IOException {
         List<String> lines = Files.readAllLines(run.resolve("front.csv"));
-        int column = List.of(lines.get(0).split(",")).indexOf("payload [g]");
+        int column = List.of(lines.get(0).split(",", -1)).indexOf("payload [g]");
         return lines.stream()
                 .skip(1)
                 .map(line ->
-                        Double.valueOf(line.replaceAll("\"[^\"]*\"", "text").split(",")[column]))
+                        Double.valueOf(line.replaceAll("\"[^\"]*\"", "text").split(",", -1)[column]))
                 .toList();
     }
 
