@@ -277,7 +277,7 @@ public enum Measure {
             "body reach",
             Unit.MILLIMETRE,
             HIGHER,
-            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail at root and tail tip,"
+            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail all along the tail,"
                     + " of keel between a bow and its step, and of a stock boom over what is needed; below 0 where wing, tail or fin"
                     + " stand in each other, by the chord they share"),
     TAIL_SIZE(
