@@ -195,7 +195,7 @@ public final class Samples {
 
     public static Mission mission() {
         return new Mission(
-                new Site(2, 288.15, Ground.SHORT_GRASS, 60, 4, 4, 30, Launch.NORMAL),
+                new Site(2, 288.15, Ground.SHORT_GRASS, 60, 2, 4, 0, 4, 30, Launch.NORMAL),
                 Limits.standing(),
                 List.of(),
                 new CarSpace(1.6, 1.0, 0.8, false),

@@ -59,7 +59,7 @@ public record Crossing(String words, double depth) {
             Panel a = abreast(one, y);
             Panel b = abreast(other, y);
             double apart = Double.NaN;
-            double overlap = overlap(a, along(a, y), b, along(b, y));
+            double overlap = overlap(a, a.along(y), b, b.along(y));
             if (overlap > 0) {
                 apart = height(b, y) - height(a, y);
                 double thick = 0.5 * (thickness(one, a, y, board) + thickness(other, b, y, board));
@@ -79,7 +79,7 @@ public record Crossing(String words, double depth) {
         }
         Panel panel = abreast(wing, y);
         double z = height(panel, y);
-        return z > fin.rootZ() && z < fin.tipZ() ? overlap(panel, along(panel, y), fin, 0) : 0;
+        return z > fin.rootZ() && z < fin.tipZ() ? overlap(panel, panel.along(y), fin, 0) : 0;
     }
 
     /** Length of the stream that two chords share, m. */
@@ -97,16 +97,12 @@ public record Crossing(String words, double depth) {
         return found;
     }
 
-    private static double along(Panel panel, double y) {
-        return (y - panel.rootY()) / (panel.tipY() - panel.rootY());
-    }
-
     private static double height(Panel panel, double y) {
-        return panel.rootZ() + along(panel, y) * (panel.tipZ() - panel.rootZ());
+        return panel.rootZ() + panel.along(y) * (panel.tipZ() - panel.rootZ());
     }
 
     private static double thickness(Surface surface, Panel panel, double y, double board) {
-        double chord = panel.chord(along(panel, y));
+        double chord = panel.chord(panel.along(y));
         return chord * SectionShape.of(surface.section(), board, chord).thickness();
     }
 

@@ -36,6 +36,11 @@ public record Panel(
         return rootChord + fraction * (tipChord - rootChord);
     }
 
+    /** Where on the way from root to tip a station of the span lies. */
+    public double along(double y) {
+        return (y - rootY) / (tipY - rootY);
+    }
+
     /** Length of the panel in its own plane across the stream, m. */
     public double breadth() {
         double dy = tipY - rootY;

@@ -60,6 +60,15 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
         return sum;
     }
 
+    /** Its longest chord, which of a wing with a cut-out is not the root's, m. */
+    public double longestChord() {
+        double longest = 0;
+        for (Panel panel : panels) {
+            longest = Math.max(longest, Math.max(panel.rootChord(), panel.tipChord()));
+        }
+        return longest;
+    }
+
     /** Projected span tip to tip when mirrored, height of a fin otherwise, m. */
     public double span() {
         Panel first = panels.get(0);

@@ -4,7 +4,7 @@ import foamfront.model.design.Wing;
 
 /**
  * A small square tube under each half of the wing of a hull, which keeps it from heeling far: at three quarters of the
- * semispan, 0.6 root chords long, a fifth of one square, its underside a quarter of the hull's height below the body's axis
+ * semispan, 0.6 of the wing's longest chord long, a fifth of one square, its underside a quarter of the hull's height below the body's axis
  * (judgement).
  *
  * @param x of its front end, m
@@ -22,7 +22,7 @@ public record TipFloat(double x, double y, double z, double length, double side,
     private static final double SHORTEST = 0.010; // m, a glued pad
 
     static TipFloat of(Wing wing, Surface surface, double bodyHeight) {
-        double chord = wing.planform().rootChord();
+        double chord = surface.longestChord();
         double y = 0.5 * STATION * surface.span();
         double side = SIDE * chord;
         double z = -BELOW_AXIS * bodyHeight;
@@ -37,8 +37,7 @@ public record TipFloat(double x, double y, double z, double length, double side,
         for (Panel outer : wing.panels()) {
             panel = outer.rootY() <= y ? outer : panel;
         }
-        double along = (y - panel.rootY()) / (panel.tipY() - panel.rootY());
-        return panel.rootZ() + along * (panel.tipZ() - panel.rootZ());
+        return panel.rootZ() + panel.along(y) * (panel.tipZ() - panel.rootZ());
     }
 
     /** m³. */

@@ -2,29 +2,19 @@ package foamfront.model.appraisal;
 
 import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
-import foamfront.model.aero.GroundEffect;
 import foamfront.model.aero.ParasiteBuildUp;
-import foamfront.model.airframe.Flotation;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
-import foamfront.model.design.FlapKind;
 import foamfront.model.design.Load;
 import foamfront.model.design.Power;
-import foamfront.model.flight.FlapSetting;
 import foamfront.model.flight.FullThrottle;
-import foamfront.model.flight.GroundAndHand;
-import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.Handling;
-import foamfront.model.flight.HighLift;
 import foamfront.model.flight.LevelFlight;
 import foamfront.model.flight.Performance;
 import foamfront.model.flight.PropellerNormalForce;
-import foamfront.model.flight.TakeOffRoll;
-import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Fan;
 import foamfront.model.parts.Propeller;
-import foamfront.model.parts.Wheel;
 import foamfront.model.propulsion.Installation;
 import foamfront.model.propulsion.Jet;
 import foamfront.model.propulsion.Loads;
@@ -42,9 +32,6 @@ final class FlightStage {
     /** Club flying is 0.3 to 0.6 of steady cruise (judgement). */
     private static final double EVERYDAY = 0.45;
 
-    /** Height taken off for each heaviest thrown mass too much, m: nobody throws it, however well it would fly. */
-    private static final double TOO_HEAVY = 10;
-
     /** So many full rudders say that there is none. */
     private static final double HOPELESS = 10;
 
@@ -60,10 +47,8 @@ final class FlightStage {
         w.set(Measure.GLIDE_RATIO, w.performance.glideRatio());
         w.set(Measure.SINK_RATE, w.performance.sinkRate());
         polar(w);
-        approach(w, drive == null ? 0 : w.design.power().motors() * idle(drive));
         sections(w);
-        launch(w);
-        groundAttitude(w);
+        Airfield.run(w, drive == null ? 0 : w.design.power().motors() * idle(drive));
         PilotStage.run(w);
         Waterside.run(w);
     }
@@ -134,7 +119,8 @@ final class FlightStage {
         return pressure(w, safeSpeed(w));
     }
 
-    private static double pressure(Workbench w, double speed) {
+    /** Dynamic pressure at a speed (m/s), Pa. */
+    static double pressure(Workbench w, double speed) {
         return 0.5 * w.flight.density() * speed * speed;
     }
 
@@ -201,95 +187,6 @@ final class FlightStage {
         boolean countering = w.design.power() instanceof Power.TwinTractor twin && twin.countering();
         double torque = countering ? 0 : motors * w.performance.fullThrottle().staticTorque();
         w.set(Measure.TORQUE_ROLL, torque < HOPELESS * allowed ? torque / allowed : HOPELESS);
-    }
-
-    private static void launch(Workbench w) {
-        boolean thrown = w.design.thrown();
-        if (thrown) {
-            w.rule(Measure.TAKE_OFF_DISTANCE);
-            boolean pusher = w.design.power() instanceof Power.Pusher;
-            w.set(
-                    Measure.LAUNCH_HEIGHT,
-                    GroundAndHand.lowestAfterThrow(
-                                    w.flight, w.performance, w.mission.site().launch(), w.factors.throwSpeed(), pusher)
-                            - TOO_HEAVY * overweight(w));
-        } else {
-            w.rule(Measure.LAUNCH_HEIGHT);
-            if (w.design.undercarriage().wheel() == null) {
-                onFloats(w);
-                return;
-            }
-            double friction =
-                    w.factors.rollingFriction() * w.mission.site().ground().friction();
-            w.set(Measure.TAKE_OFF_DISTANCE, takeOff(w, friction));
-        }
-    }
-
-    /** Floats or a hull without wheels leave the water, and nothing else. */
-    private static void onFloats(Workbench w) {
-        if (w.mission.site().ground() == Ground.WATER) {
-            w.rule(Measure.TAKE_OFF_DISTANCE);
-        } else {
-            w.set(Measure.TAKE_OFF_DISTANCE, GroundAndHand.NEVER);
-        }
-    }
-
-    private static double takeOff(Workbench w, double friction) {
-        double share = GroundEffect.inducedShare(
-                w.airframe.wingHeight() - w.airframe.stations().stance().groundZ(), w.airframe.span());
-        return hasFlaps(w)
-                ? GroundAndHand.takeOff(w.flight, flaps(w, FlapSetting.TAKE_OFF), w.performance, share, friction)
-                : GroundAndHand.takeOff(w.flight, w.performance, share, friction);
-    }
-
-    private static boolean hasFlaps(Workbench w) {
-        return w.design.controls().flaps() != FlapKind.NONE;
-    }
-
-    private static HighLift flaps(Workbench w, FlapSetting setting) {
-        return w.flight.lowered(setting.deflection(w.design.controls().flaps()));
-    }
-
-    /** At 1.3 stall speeds, motor stopped, propeller turning idly. */
-    private static void approach(Workbench w, double idle) {
-        double speed = Performance.CRUISE * w.get(Measure.LANDING_STALL_SPEED);
-        double lift = w.flight.liftCoefficient(speed);
-        double pressure = pressure(w, speed);
-        double drag = hasFlaps(w)
-                ? pressure
-                        * w.flight.referenceArea()
-                        * flaps(w, FlapSetting.LANDING).dragCoefficient(lift, speed)
-                : w.flight.drag(speed);
-        w.set(Measure.APPROACH_GLIDE, w.flight.weight() / (drag + pressure * idle));
-    }
-
-    /** Raised until something touches, over what trims at the speed of lift-off. */
-    private static void groundAttitude(Workbench w) {
-        Wheel wheel = w.design.undercarriage().wheel();
-        Flotation flotation = w.airframe.stations().flotation();
-        if (wheel == null && flotation == null) {
-            w.rule(Measure.GROUND_ATTITUDE);
-            return;
-        }
-        double most =
-                flotation == null ? Double.POSITIVE_INFINITY : flotation.form().sternpost();
-        if (wheel != null) {
-            most = Math.min(most, GroundAttitude.most(w.airframe, wheel, w.balance.x()));
-        }
-        w.set(Measure.GROUND_ATTITUDE, most - liftOff(w));
-    }
-
-    /** Incidence that lifts off at 1.2 stall speeds, rad. */
-    private static double liftOff(Workbench w) {
-        if (hasFlaps(w)) {
-            HighLift flaps = flaps(w, FlapSetting.TAKE_OFF);
-            return flaps.incidence(w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * flaps.stallSpeed()));
-        }
-        return w.flight.incidence(w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed()));
-    }
-
-    private static double overweight(Workbench w) {
-        return Math.max(0, w.balance.mass() / w.mission.site().launch().heaviest() - 1);
     }
 
     /** Disc area of propellers ahead of body or wing, m². */

@@ -56,25 +56,32 @@ final class Proportions {
             Panel root = tail.panels().get(0);
             reach = Math.min(reach, length - root.rootX() - 0.5 * root.rootChord());
             reach = Math.min(reach, root.rootX() - trailing);
-            reach = Math.min(reach, tipGap(airframe, tail));
+            reach = Math.min(reach, gap(airframe, tail));
         }
         return reach;
     }
 
-    /** Between the wing's trailing edge and the tail's leading edge abreast of its tip: a swept wing reaches back, m. */
-    private static double tipGap(Airframe airframe, Surface tail) {
-        Panel tip = last(tail);
+    /** Least between the wings' trailing edges and the tail's leading edge abreast of them: both are straight between kinks, m. */
+    private static double gap(Airframe airframe, Surface tail) {
         double gap = Double.POSITIVE_INFINITY;
         for (Surface wing : airframe.surfaces()) {
             for (int i = 0; wing.isWing() && i < wing.panels().size(); i++) {
-                Panel panel = wing.panels().get(i);
-                if (tip.tipY() > panel.rootY() && tip.tipY() <= panel.tipY()) {
-                    double t = (tip.tipY() - panel.rootY()) / (panel.tipY() - panel.rootY());
-                    gap = Math.min(gap, tip.tipX() - panel.leadingEdge(t) - panel.chord(t));
+                Panel ahead = wing.panels().get(i);
+                for (Panel behind : tail.panels()) {
+                    double from = Math.max(ahead.rootY(), behind.rootY());
+                    double to = Math.min(ahead.tipY(), behind.tipY());
+                    if (from < to) {
+                        gap = Math.min(gap, Math.min(gap(ahead, behind, from), gap(ahead, behind, to)));
+                    }
                 }
             }
         }
         return gap;
+    }
+
+    private static double gap(Panel ahead, Panel behind, double y) {
+        double t = ahead.along(y);
+        return behind.leadingEdge(behind.along(y)) - ahead.leadingEdge(t) - ahead.chord(t);
     }
 
     /** Below 0 by how deep one surface stands in another: the body is too short, or they are too close above each other. */

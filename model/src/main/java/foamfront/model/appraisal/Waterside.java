@@ -152,7 +152,7 @@ final class Waterside {
         Planing planing = Planing.of(form.beam(), form.deadrise(), load / count, trim, speed, Planing.Fluid.FRESH);
         double ahead = flotation.stepBehind(w.balance.x());
         double above = w.balance.z() - flotation.keel();
-        double water = count * planing.moment(ahead, above, form.beam(), form.deadrise(), 0, 0);
+        double water = -count * planing.moment(ahead, above, form.beam(), form.deadrise(), 0, 0);
         double line = w.airframe.stations().shaft().z() - w.balance.z();
         double thrust = w.performance.fullThrottle().thrust(speed) * line;
         double authority = w.lifting.elevatorMomentSlope(w.balance.x()) * pressure * w.lifting.referenceChord();

@@ -42,7 +42,7 @@ public record TransportBox(double longest, double margin) {
             return new TransportBox(Math.max(across, body), Room.beside(car, across, body, assembledHeight(airframe)));
         }
         double wingLength = halves ? 0.5 * span : span;
-        double chord = chord(airframe.wing());
+        double chord = airframe.wing().longestChord();
         double wingMargin = Room.beside(car, wingLength, chord, wingHeight(airframe));
         double bodyMargin = Room.beside(car, body, tail, high);
         return new TransportBox(Math.max(wingLength, body), Math.min(wingMargin, bodyMargin));
@@ -64,15 +64,6 @@ public record TransportBox(double longest, double margin) {
     private static double floatsWidth(Airframe airframe) {
         Flotation flotation = airframe.stations().flotation();
         return flotation == null ? 0 : 2 * flotation.y() + flotation.form().beam();
-    }
-
-    /** The longest on the wing: a cut-out narrows the root, m. */
-    private static double chord(Surface wing) {
-        double longest = 0;
-        for (Panel panel : wing.panels()) {
-            longest = Math.max(longest, Math.max(panel.rootChord(), panel.tipChord()));
-        }
-        return longest;
     }
 
     /** How far a bent wing, or half of one that comes apart, stands up from where it lies, m. */
@@ -131,7 +122,7 @@ public record TransportBox(double longest, double margin) {
                     : 0;
             // Fins of a tailless wing fold down between or beside its halves.
             double fins = airframe.tail() == null ? airframe.body().wall() : 0;
-            double chord = airframe.wing().panels().get(0).rootChord();
+            double chord = airframe.wing().longestChord();
             return 2 * rise(airframe.wing(), true)
                     + 2
                             * (SectionShape.of(

@@ -108,13 +108,24 @@ public final class HighLift {
         return sum;
     }
 
-    /** Cosine of the hinge's mean sweep. */
+    /** Cosine of the hinge's mean sweep along the flap. */
     private static double hinge(Surface surface, Control control) {
-        Panel root = surface.panels().get(0);
-        Panel tip = surface.panels().get(surface.panels().size() - 1);
         double ahead = 1 - control.chordFraction();
-        double back = tip.tipX() + ahead * tip.tipChord() - root.rootX() - ahead * root.rootChord();
-        double across = tip.tipY() - root.rootY();
+        double length = 0;
+        for (Panel panel : surface.panels()) {
+            length += panel.breadth();
+        }
+        double passed = 0;
+        double back = 0;
+        double across = 0;
+        for (Panel panel : surface.panels()) {
+            double inner = Math.max(0, (control.from() * length - passed) / panel.breadth());
+            double outer = Math.min(1, (control.to() * length - passed) / panel.breadth());
+            double share = Math.max(0, outer - inner);
+            back += share * (panel.tipX() + ahead * panel.tipChord() - panel.rootX() - ahead * panel.rootChord());
+            across += share * (panel.tipY() - panel.rootY());
+            passed += panel.breadth();
+        }
         return across / Math.sqrt(across * across + back * back);
     }
 

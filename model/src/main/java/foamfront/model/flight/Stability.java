@@ -61,15 +61,25 @@ public final class Stability {
                 -0.5, Math.min(0.5, airframe.wingHeight() / airframe.body().height()));
         double depth = 0.5 * (airframe.body().width() + airframe.body().height());
         double body = -BODY * Math.sqrt(aspect) * height * airframe.body().height() / span * 2 * depth / span;
-        return body - 2 * lift * StrictMath.tan(sweep) * ELLIPTIC_ARM;
+        return body - 2 * lift * sweep * ELLIPTIC_ARM;
     }
 
-    /** Of the quarter chord from root to tip, rad. */
+    /** Mean tangent of the quarter chord's sweep, each stretch by its share of the moment of an elliptic load (derived). */
     private static double sweep(Surface wing) {
-        Panel root = wing.panels().get(0);
-        Panel tip = wing.panels().get(wing.panels().size() - 1);
-        double back = tip.tipX() + 0.25 * tip.tipChord() - root.rootX() - 0.25 * root.rootChord();
-        return StrictMath.atan2(back, tip.tipY() - root.rootY());
+        double sum = 0;
+        for (Panel panel : wing.panels()) {
+            double back = panel.tipX() + 0.25 * panel.tipChord() - panel.rootX() - 0.25 * panel.rootChord();
+            double share = beyond(wing, panel.rootY()) - beyond(wing, panel.tipY());
+            sum += share * back / (panel.tipY() - panel.rootY());
+        }
+        return sum;
+    }
+
+    /** Share of the moment about the root that the elliptic load beyond y makes: ∫ η √(1 − η²) from η to 1 over its whole. */
+    private static double beyond(Surface wing, double y) {
+        double eta = 2 * y / wing.span();
+        double rest = Math.max(0, 1 - eta * eta);
+        return rest * Math.sqrt(rest);
     }
 
     /**

@@ -1,12 +1,12 @@
 package foamfront.model.flight;
 
-import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
-
 /**
- * Ground roll from rest to 1.2 stall speeds in still air, by integration of ds/dV = m V / F(V), F = T − D − μ (W − L).
+ * Roll between rest and a speed, by integration of ds/dV = m V / F, V over the ground and F the force along it. A take-off
+ * gains speed by F = T − D − μ (W − L), a landing loses it by F = D + μ (W − L); both take their air forces at the airspeed,
+ * which is V and the headwind.
  *
- * <p>Simpson's rule in V² on fixed steps: with u = V², ds = m du / 2F. For constant thrust this is the closed form of Anderson,
- * Introduction to Flight, take-off.
+ * <p>Simpson's rule in V² on fixed steps: with u = V², ds = m du / 2F. For constant thrust in still air this is the closed form
+ * of Anderson, Introduction to Flight, take-off.
  */
 public final class TakeOffRoll {
     /** Lift-off speed over stall speed (common practice). */
@@ -14,7 +14,7 @@ public final class TakeOffRoll {
 
     private static final int STEPS = 8;
 
-    /** Accelerating force at the square of a ground speed. */
+    /** Force along the ground at the square of an airspeed. */
     public interface Force {
         /** Newtons at {@code u} = V², m²/s². */
         double at(double u);
@@ -23,16 +23,19 @@ public final class TakeOffRoll {
     private TakeOffRoll() {}
 
     /**
-     * Distance to reach a speed, m; infinite where the force gives out on the way.
+     * Distance between rest and a speed, m; infinite where the force gives out on the way, 0 where the wind alone is as fast.
      *
      * @param mass kg
-     * @param speed to be reached, m/s
+     * @param speed airspeed at the end that is not rest, m/s
+     * @param headwind m/s
      */
-    public static double distance(double mass, double speed, Force force) {
-        double step = speed * speed / STEPS;
+    public static double distance(double mass, double speed, double headwind, Force force) {
+        double fastest = Math.max(0, speed - headwind);
+        double step = fastest * fastest / STEPS;
         double sum = 0;
         for (int i = 0; i <= STEPS; i++) {
-            double f = force.at(i * step);
+            double u = i * step;
+            double f = force.at(u + headwind * (2 * Math.sqrt(u) + headwind));
             if (!(f > 0)) {
                 return Double.POSITIVE_INFINITY;
             }
@@ -40,27 +43,5 @@ public final class TakeOffRoll {
             sum += weight / f;
         }
         return 0.5 * mass * sum * step / 3;
-    }
-
-    /**
-     * The roll of a model on its wheels, m.
-     *
-     * @param drag coefficient at {@code groundLift}, near the ground
-     * @param stallSpeed out of ground effect, as flown, m/s
-     */
-    static double of(
-            TrimmedFlight flight,
-            ThrustCurve thrust,
-            double drag,
-            double groundLift,
-            double stallSpeed,
-            double friction) {
-        double area = 0.5 * flight.density() * flight.referenceArea();
-        return distance(
-                flight.weight() / GRAVITY,
-                LIFT_OFF * stallSpeed,
-                u -> thrust.at(Math.sqrt(u))
-                        - area * u * drag
-                        - friction * Math.max(0, flight.weight() - area * u * groundLift));
     }
 }

@@ -118,14 +118,23 @@ public final class Limits {
         return new Limits(STANDING);
     }
 
-    /** These limits with the ground roll, or the run on water, held to the site's runway, where it has a length. Nothing thrown by hand rolls. */
+    /**
+     * These limits held to the site's runway, where it has a length: the ground roll, or the run on water, and where an obstacle
+     * stands at its ends all of the way over it and down again. Nothing thrown by hand rolls.
+     */
     public Limits on(Site site) {
-        if (site.runway() == Double.POSITIVE_INFINITY) {
+        double runway = site.runway();
+        if (runway == Double.POSITIVE_INFINITY) {
             return this;
         }
-        return site.ground() == Ground.WATER
-                ? with(atMost(Measure.WATER_RUN, site.runway(), "the length of the site's water"))
-                : with(atMost(Measure.TAKE_OFF_DISTANCE, site.runway(), "the length of the site's runway"));
+        if (site.ground() == Ground.WATER) {
+            return with(atMost(Measure.WATER_RUN, runway, "the length of the site's water"));
+        }
+        Limits rolling = with(atMost(Measure.TAKE_OFF_DISTANCE, runway, "the length of the site's runway"));
+        return site.obstacle() == 0
+                ? rolling
+                : rolling.with(atMost(Measure.OBSTACLE_DISTANCE, runway, "the obstacle stands at the runway's end"))
+                        .with(atMost(Measure.LANDING_DISTANCE, runway, "the obstacle stands at the runway's end"));
     }
 
     /** These limits with {@code bound} in place of, or beside, what was asked of its measure. */

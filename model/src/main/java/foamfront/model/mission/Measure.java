@@ -81,7 +81,24 @@ public enum Measure {
             "take-off distance",
             Unit.METRE,
             LOWER,
-            "ground roll to 1.2 stall speeds on the site's surface, still air, flaps as for take-off"),
+            "ground roll to 1.2 stall speeds on the site's surface, flaps as for take-off, in still air or the headwind that the"
+                    + " site counts on"),
+    OBSTACLE_DISTANCE(
+            "obstacle distance",
+            Unit.METRE,
+            LOWER,
+            "that roll and the flight until the site's obstacle is cleared, at full throttle and 1.2 stall speeds, battery at"
+                    + " 30 %"),
+    LANDING_ROLL(
+            "landing roll",
+            Unit.METRE,
+            LOWER,
+            "from touch-down at 1.15 landing stall speeds to rest, motor off, no brakes, same surface and headwind"),
+    LANDING_DISTANCE(
+            "landing distance",
+            Unit.METRE,
+            LOWER,
+            "that roll, and before it the glide from over the site's obstacle at 1.3 landing stall speeds with its flare"),
     GROUND_ATTITUDE(
             "ground attitude to spare",
             Unit.DEGREE,
@@ -265,7 +282,7 @@ public enum Measure {
             "body reach",
             Unit.MILLIMETRE,
             HIGHER,
-            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail at root and tail tip,"
+            "least of body ahead of the wing, behind it and under the tail, of the gap between wing and tail all along the tail,"
                     + " of keel between a bow and its step, and of a stock boom over what is needed; below 0 where wing, tail or fin"
                     + " stand in each other, by the chord they share"),
     TAIL_SIZE(
@@ -389,6 +406,7 @@ public enum Measure {
             CLIMB_RATE,
             THRUST_TO_WEIGHT,
             TAKE_OFF_DISTANCE,
+            OBSTACLE_DISTANCE,
             POWER_ON_MARGIN,
             TORQUE_ROLL,
             ONE_MOTOR_OUT,

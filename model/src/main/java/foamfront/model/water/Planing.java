@@ -144,7 +144,8 @@ public record Planing(
     }
 
     /**
-     * Nose-up moment about the balance point, N m: Savitsky's pitch balance, thrust through a line {@code f} above the balance
+     * Nose-down moment about the balance point, N m: Savitsky's pitch balance (what presses up behind the balance point and drags
+     * below it puts the bow down), thrust through a line {@code f} above the balance
      * point and {@code shaft} to the keel.
      *
      * @param ahead balance point ahead of the step, m

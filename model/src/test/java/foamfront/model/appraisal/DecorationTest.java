@@ -212,6 +212,8 @@ class DecorationTest {
         cases.add(new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL).with("loads", List.of(seed)));
         Case windy = new Case(Samples.trainer(), Samples.mission(), Factors.NOMINAL).with("mission.site.wind", 12.0);
         cases.add(windy.with("mission.site.gust", 5.0));
+        Case rolling = new Case(Arrangements.of("tail wheel"), Samples.mission(), Factors.NOMINAL);
+        cases.add(rolling.with("mission.site.headwind", 2.0));
         return cases;
     }
 

@@ -141,7 +141,10 @@ class WatersideTest {
         Planing planing = Planing.of(form.beam(), form.deadrise(), 0.5 * load, trim, speed, Planing.Fluid.FRESH);
         double x = w.balance.x();
         double above = w.balance.z() - flotation.keel();
-        double water = 2 * planing.moment(flotation.stepBehind(x), above, form.beam(), form.deadrise(), 0, 0);
+        // Nose up: pressed up ahead of the balance point, pulled aft by friction halfway up the vee below it.
+        double lever = (planing.centre() - flotation.stepBehind(x)) * Math.cos(trim);
+        double below = above - 0.25 * form.beam() * Math.tan(form.deadrise());
+        double water = load * lever - 2 * planing.friction() * below;
         double line = w.airframe.stations().shaft().z() - w.balance.z();
         double thrust = w.performance.fullThrottle().thrust(speed) * line;
         double full = PlainFlap.worth(Handling.FULL_TRAVEL) / PlainFlap.SMALL_ANGLE_EFFICIENCY;

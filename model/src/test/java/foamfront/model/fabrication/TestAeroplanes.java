@@ -294,7 +294,7 @@ final class TestAeroplanes {
     }
 
     static Mission mission(Owned... drawer) {
-        Site site = new Site(0, 288.15, Ground.SHORT_GRASS, 60, 4, 4, 30, Launch.NORMAL);
+        Site site = new Site(0, 288.15, Ground.SHORT_GRASS, 60, 0, 4, 0, 4, 30, Launch.NORMAL);
         return new Mission(site, Limits.standing(), List.of(drawer), CAR, WORKSHOP);
     }
 }

@@ -110,7 +110,10 @@ class SpiralExternalTest {
                 "");
     }
 
-    /** A straight wing with nothing above or below it has the dihedral that it was built with. */
+    /**
+     * A straight wing with nothing above or below it has the dihedral that it was built with: the monoplane equation over aspect
+     * ratios 4 to 8 and tapers 0.5 to 1 (derived; C_l-beta and C_lp as H. A. Pearson and R. T. Jones chart them, NACA R-635, 1938).
+     */
     @ParameterizedTest(name = "C_l-beta {0} per dihedral, C_lp {1}")
     @CsvSource({"0.701, 0.4264", "0.8515, 0.5233", "0.8095, 0.4866", "0.955, 0.5914", "0.901, 0.5438"})
     void aStraightWingsEffectiveDihedralIsItsOwn(double perDihedral, double damping) {

@@ -1,6 +1,7 @@
 package foamfront.model.flight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
@@ -37,7 +38,7 @@ class TakeOffRollExternalTest {
         double mean = 0.49 * liftOff * liftOff;
 
         double roll = TakeOffRoll.distance(
-                weight / 9.8, liftOff, u -> 32485 - pressureArea * u * drag - 0.02 * (weight - pressureArea * u));
+                weight / 9.8, liftOff, 0, u -> 32485 - pressureArea * u * drag - 0.02 * (weight - pressureArea * u));
 
         TEXTBOOK.relative("roll", 1106.4, roll, CLOSED_FORM, "m")
                 .value("ground effect on induced drag", 0.7645, ground, 5e-5, "")
@@ -50,13 +51,42 @@ class TakeOffRollExternalTest {
     void aModelsRoll() {
         double pressureArea = 0.5 * 1.225 * 0.25;
         double roll = TakeOffRoll.distance(
-                10 / 9.80665, 9.2462, u -> 6 - pressureArea * u * 0.07 - 0.08 * (10 - pressureArea * u * 0.40));
+                10 / 9.80665, 9.2462, 0, u -> 6 - pressureArea * u * 0.07 - 0.08 * (10 - pressureArea * u * 0.40));
 
         MODEL.relative("roll", 8.8109, roll, CLOSED_FORM, "m");
     }
 
+    /** s = V² / 2a, whichever way the speed changes. */
+    @Test
+    void aConstantForceGivesVSquaredOverTwoA() {
+        assertThat(TakeOffRoll.distance(1.5, 10, 0, u -> 3)).isCloseTo(25, within(1e-12));
+        assertThat(TakeOffRoll.distance(1.5, 10, 4, u -> 3)).isCloseTo(9, within(1e-12));
+        assertThat(TakeOffRoll.distance(1.5, 10, 11, u -> 3)).isZero();
+    }
+
+    /**
+     * With F = F₀ − K V², V the airspeed: s = (m / 2K) ln((F₀ − K W²) / (F₀ − K V²)) − (m W / √(F₀ K)) (artanh(V √(K / F₀)) − artanh(W
+     * √(K / F₀))), derived.
+     */
+    @Test
+    void aHeadwindsRoll() {
+        double force = 5.2;
+        double drag = 0.02;
+        double end = 9;
+        double wind = 3;
+        double root = Math.sqrt(drag / force);
+        double exact = 0.5 / drag * Math.log((force - drag * wind * wind) / (force - drag * end * end))
+                - wind / Math.sqrt(force * drag) * (artanh(end * root) - artanh(wind * root));
+        assertThat(TakeOffRoll.distance(1, end, wind, u -> force - drag * u))
+                .isCloseTo(exact, within(CLOSED_FORM * exact));
+    }
+
+    private static double artanh(double x) {
+        return 0.5 * Math.log((1 + x) / (1 - x));
+    }
+
     @Test
     void noRollEndsWhereTheForceGivesOut() {
-        assertThat(TakeOffRoll.distance(1, 10, u -> 1 - u / 50)).isInfinite();
+        assertThat(TakeOffRoll.distance(1, 10, 0, u -> 1 - u / 50)).isInfinite();
     }
 }

@@ -1,6 +1,7 @@
 package foamfront.model.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
@@ -91,6 +92,19 @@ class PlaningExternalTest {
                 .relative("wetted ratio, " + name, wetted, bottom.wetted(), FLOATS, "")
                 .relative("drag, " + name, drag, bottom.drag(), FLOATS, "N");
         assertThat(bottom.inside()).isEqualTo(inside);
+    }
+
+    /** From forces and levers alone: the load presses straight up at the centre of pressure, friction pulls aft at the bottom. */
+    @Test
+    void theMomentPutsTheBowDownWhereThePressureIsBehindTheBalancePoint() {
+        Planing planing = Planing.of(0.12, 0, 10, 4 * DEGREE, 5, Planing.Fluid.FRESH);
+        double above = 0.06;
+        for (double c : new double[] {-0.05, 0, 0.05}) {
+            double ahead = planing.centre() + c;
+            double down = planing.moment(ahead, above, 0.12, 0, 0, 0) - planing.friction() * above;
+            assertThat(down).isCloseTo(10 * c * Math.cos(planing.trim()), within(1e-9));
+        }
+        assertThat(planing.friction()).isPositive();
     }
 
     private static double moment(Planing boat) {

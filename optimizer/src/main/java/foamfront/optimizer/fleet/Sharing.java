@@ -1,7 +1,9 @@
 package foamfront.optimizer.fleet;
 
 import foamfront.model.appraisal.Appraisal;
+import foamfront.model.design.Controls;
 import foamfront.model.design.Design;
+import foamfront.model.design.FlapKind;
 import foamfront.model.design.Wing;
 import java.util.List;
 import java.util.Set;
@@ -18,7 +20,7 @@ public record Sharing(
         Design from, List<String> parts, @Nullable Appraisal alone) {
     /** What a line-up can compare; other keys of a design file are no parts. */
     public static final Set<String> PARTS =
-            Set.of("wing", "tail", "body", "power", "undercarriage", "radio", "board", "covering");
+            Set.of("wing", "tail", "body", "power", "undercarriage", "controls", "radio", "board", "covering");
 
     public Sharing {
         parts = List.copyOf(parts);
@@ -32,14 +34,32 @@ public record Sharing(
     private static boolean same(String part, Design a, Design b) {
         return switch (part) {
             case "wing" -> sameWing(a, b);
-            case "tail" -> a.tail().equals(b.tail()) && a.board().equals(b.board());
+            case "tail" ->
+                a.tail().equals(b.tail())
+                        && sameTailControls(a.controls(), b.controls())
+                        && a.board().equals(b.board());
             case "body" -> a.body().equals(b.body()) && a.board().equals(b.board());
             case "power" -> a.power().equals(b.power());
             case "undercarriage" -> a.undercarriage().equals(b.undercarriage());
+            case "controls" -> a.controls().equals(b.controls());
             case "board" -> a.board().equals(b.board());
             case "covering" -> a.covering() == b.covering();
             default -> a.radio().equals(b.radio());
         };
+    }
+
+    /** Ailerons and flaps are cut out of the wing; figures of those it does not have say nothing. */
+    private static boolean sameWingControls(Controls a, Controls b) {
+        return a.ailerons() == b.ailerons()
+                && a.flaps() == b.flaps()
+                && (!a.ailerons() || a.aileronSpan() == b.aileronSpan() && a.aileronChord() == b.aileronChord())
+                && (a.flaps() != FlapKind.FLAPS || a.flapSpan() == b.flapSpan() && a.flapChord() == b.flapChord());
+    }
+
+    private static boolean sameTailControls(Controls a, Controls b) {
+        return a.elevatorChord() == b.elevatorChord()
+                && a.rudder() == b.rudder()
+                && (!a.rudder() || a.rudderChord() == b.rudderChord());
     }
 
     /** Where it sits on the body is each body's own affair. */
@@ -54,6 +74,7 @@ public record Sharing(
                 && one.planform().equals(other.planform())
                 && one.build().equals(other.build())
                 && sameGap
+                && sameWingControls(a.controls(), b.controls())
                 && a.board().equals(b.board())
                 && a.covering() == b.covering();
     }

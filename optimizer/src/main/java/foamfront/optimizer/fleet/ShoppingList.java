@@ -40,7 +40,7 @@ public record ShoppingList(List<Line> lines, double apart) {
      */
     public record Line(String item, double quantity, double bought, double cost) {}
 
-    private static final Set<String> POWER = Set.of("motor", "propeller", "fan", "battery", "controller");
+    private static final Set<String> POWER = Set.of("motor", "propeller", "fan", "controller");
 
     public ShoppingList {
         lines = List.copyOf(lines);
@@ -129,8 +129,13 @@ public record ShoppingList(List<Line> lines, double apart) {
     private static Set<Assembly> lent(Member member) {
         List<String> shared = shared(member);
         return Arrays.stream(Assembly.values())
-                .filter(assembly -> shared.contains(assembly.words()))
+                .filter(assembly -> shared.contains(key(assembly)))
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Assembly.class)));
+    }
+
+    /** What a design file calls it. */
+    private static String key(Assembly assembly) {
+        return assembly == Assembly.POWER ? "power" : assembly.words();
     }
 
     /** Names of bought parts that another aeroplane lends. */
@@ -144,6 +149,7 @@ public record ShoppingList(List<Line> lines, double apart) {
                     names.add(text.of().apply(design));
                 }
             }
+            names.add(design.power().battery().pack()); // the bill counts packs singly
         }
         if (shared.contains("radio")) {
             names.add(design.radio().receiver().name());

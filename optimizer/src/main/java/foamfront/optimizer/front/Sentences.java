@@ -21,7 +21,7 @@ public final class Sentences {
             "Figures are computed, not flown: check the balance point and throws before the first flight, and fly by your"
                     + " local rules.";
 
-    /** Beside every range. */
+    /** Beside every range but that of a camera carrier, whose own caution has it all. */
     private static final String RANGE =
             "A computed range is no leave to fly beyond sight: keep the aeroplane in sight, and battery"
                     + " for the way back against the wind. Local rules decide.";
@@ -35,10 +35,11 @@ public final class Sentences {
      */
     public static List<String> cautions(List<Design> designs, boolean ranges) {
         List<String> all = new ArrayList<>();
-        if (ranges) {
+        List<Caution> particular = Caution.of(designs);
+        if (ranges && !particular.contains(Caution.CAMERA)) { // which says the same
             all.add(RANGE);
         }
-        Caution.of(designs).forEach(caution -> all.add(caution.sentence()));
+        particular.forEach(caution -> all.add(caution.sentence()));
         boolean motors = designs.isEmpty()
                 || designs.stream().anyMatch(design -> design.power().motors() > 0);
         all.add(motors ? PROPELLER : BATTERY);

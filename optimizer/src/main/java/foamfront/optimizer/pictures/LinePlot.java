@@ -1,6 +1,7 @@
 package foamfront.optimizer.pictures;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One family of curves over one pair of axes. The letter of each curve stands at its end, its words underneath.
@@ -22,10 +23,21 @@ record LinePlot(String title, String across, String up, List<Line> lines) {
 
     /** One curve: its words and points. Only points that are numbers are drawn. */
     @SuppressWarnings("ArrayRecordComponent") // made, drawn and dropped
-    record Line(String words, double[] x, double[] y) {}
+    record Line(String words, double[] x, double[] y) {
+        /** The same without the points that are no numbers. */
+        Line drawn() {
+            int[] kept = IntStream.range(0, x.length)
+                    .filter(i -> Double.isFinite(x[i]) && Double.isFinite(y[i]))
+                    .toArray();
+            return new Line(
+                    words,
+                    IntStream.of(kept).mapToDouble(i -> x[i]).toArray(),
+                    IntStream.of(kept).mapToDouble(i -> y[i]).toArray());
+        }
+    }
 
     LinePlot {
-        lines = List.copyOf(lines);
+        lines = lines.stream().map(Line::drawn).toList();
         if (lines.size() > DASHES.length) {
             throw new IllegalArgumentException("a plot tells at most " + DASHES.length + " lines apart");
         }
@@ -65,11 +77,13 @@ record LinePlot(String title, String across, String up, List<Line> lines) {
             px[i] = px(x.share(line.x()[i]));
             py[i] = py(y.share(line.y()[i]));
         }
-        page.line(px, py, "stroke=\"black\" stroke-width=\"1.5\"", DASHES[k]);
         String letter = String.valueOf((char) ('a' + k));
-        // Letters at different places along their curves, which often end close together.
-        int at = (px.length - 1) * (2 * lines.size() - k - 1) / (2 * lines.size());
-        page.text(px[at] + 4, py[at] - 4, "start", letter);
+        if (px.length > 0) {
+            page.line(px, py, "stroke=\"black\" stroke-width=\"1.5\"", DASHES[k]);
+            // Letters at different places along their curves, which often end close together.
+            int at = (px.length - 1) * (2 * lines.size() - k - 1) / (2 * lines.size());
+            page.text(px[at] + 4, py[at] - 4, "start", letter);
+        }
         double column = LEFT + (RIGHT - LEFT) * (k % 3) / 3.0;
         double row = LEGEND - 14 + 18 * (k / 3);
         page.line(
@@ -97,6 +111,6 @@ record LinePlot(String title, String across, String up, List<Line> lines) {
                 greatest = Math.max(greatest, value);
             }
         }
-        return Axis.holding(words, least, greatest);
+        return least <= greatest ? Axis.holding(words, least, greatest) : Axis.holding(words, 0, 1);
     }
 }

@@ -32,12 +32,17 @@ final class Contradictions {
         new Pair(Measure.CRUISE_RATIO, Measure.TOP_SPEED_RATIO, 1)
     };
 
+    /** What nothing is known of without an obstacle. */
+    private static final Measure[] OVER_OBSTACLE = {Measure.OBSTACLE_DISTANCE, Measure.LANDING_DISTANCE};
+
     private final Study study;
+    private final Fields file;
     private final @Nullable Fields must;
     private final @Nullable Fields vary;
 
     private Contradictions(Study study, Fields file) {
         this.study = study;
+        this.file = file;
         this.must = file.known(StudyKeys.MUST_KEY);
         this.vary = file.known(StudyKeys.VARY_KEY);
     }
@@ -48,11 +53,12 @@ final class Contradictions {
         contradictions.payload();
         contradictions.packing();
         contradictions.sheet();
-        contradictions.gliders(file);
+        contradictions.obstacle();
+        contradictions.gliders();
     }
 
     /** What has no motor has no endurance, and its receiver no use for a flight battery. */
-    private void gliders(Fields file) {
+    private void gliders() {
         List<PowerKind> powers = study.arrangements().powers();
         if (!powers.contains(PowerKind.NONE)) {
             return;
@@ -152,6 +158,21 @@ final class Contradictions {
                     Quantities.print(chord.high(), unit) + " is wider than the " + Quantities.print(widest, unit)
                             + " sheet",
                     "Use at most " + Quantities.print(widest, unit) + ", or name a wider board under boards.");
+        }
+    }
+
+    private void obstacle() {
+        if (study.site().obstacle() > 0) {
+            return;
+        }
+        String advice = "Give its height under site: {obstacle: 2 m}.";
+        for (Measure measure : OVER_OBSTACLE) {
+            if (bound(measure) != null) {
+                fault(measure, "the site has no obstacle", advice);
+            }
+            if (study.aims().stream().anyMatch(aim -> aim.measure() == measure)) {
+                file.fault(StudyKeys.AIM_KEY, measure.words() + ": the site has no obstacle", advice);
+            }
         }
     }
 

@@ -41,8 +41,20 @@ public final class StudyKeys {
     static final Key SURFACE = Key.choice("surface", Ground.values(), "what it takes off from; short grass");
     static final Key RUNWAY =
             Key.quantity("runway", Dimension.LENGTH, 1, 2000, "length that wheels may roll before lift-off; 100 m");
+    static final Key OBSTACLE = Key.quantity(
+            "obstacle",
+            Dimension.LENGTH,
+            0.1,
+            30,
+            "height of the hedge or fence at the runway's ends, to be cleared in taking off and landing; none");
     static final Key WIND =
             Key.quantity("wind", Dimension.SPEED, 0, 15, "mean wind it must come home against; 4 m/s, in a hall 0");
+    static final Key HEADWIND = Key.quantity(
+            "headwind",
+            Dimension.SPEED,
+            0,
+            15,
+            "part of the wind counted on from ahead in taking off and landing, half of it is prudent; 0 m/s");
     static final Key GUST =
             Key.quantity("gust", Dimension.SPEED, 0, 15, "upward gust met in cruise; 4 m/s, 0 without wind");
     static final Key RELEASE_HEIGHT =
@@ -54,7 +66,9 @@ public final class StudyKeys {
             TEMPERATURE,
             SURFACE,
             RUNWAY,
+            OBSTACLE,
             WIND,
+            HEADWIND,
             GUST,
             RELEASE_HEIGHT,
             LAUNCH);

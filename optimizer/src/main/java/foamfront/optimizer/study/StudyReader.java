@@ -10,6 +10,7 @@ import foamfront.model.mission.Site;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.Range;
+import foamfront.model.units.Unit;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.faults.Faults;
@@ -32,7 +33,7 @@ import org.jspecify.annotations.Nullable;
 public final class StudyReader {
     /** Nothing is said of a runway. */
     private static final Site FIELD =
-            new Site(0, 288.15, Ground.SHORT_GRASS, Double.POSITIVE_INFINITY, 4, 4, 30, Launch.NORMAL);
+            new Site(0, 288.15, Ground.SHORT_GRASS, Double.POSITIVE_INFINITY, 0, 4, 0, 4, 30, Launch.NORMAL);
 
     /** The boot of a small hatchback, rear seat down (judgement). */
     private static final CarSpace CAR = new CarSpace(1.4, 0.8, 0.5, false);
@@ -118,10 +119,23 @@ public final class StudyReader {
                 site.quantity(StudyKeys.TEMPERATURE, FIELD.temperature()),
                 site.choice(StudyKeys.SURFACE, Ground.values(), FIELD.ground()),
                 site.quantity(StudyKeys.RUNWAY, FIELD.runway()),
+                site.quantity(StudyKeys.OBSTACLE, FIELD.obstacle()),
                 wind,
+                headwind(site, wind),
                 site.quantity(StudyKeys.GUST, wind == 0 ? 0 : FIELD.gust()),
                 site.quantity(StudyKeys.RELEASE_HEIGHT, FIELD.releaseHeight()),
                 site.choice(StudyKeys.LAUNCH, Launch.values(), FIELD.launch()));
+    }
+
+    private static double headwind(Fields site, double wind) {
+        double headwind = site.quantity(StudyKeys.HEADWIND, FIELD.headwind());
+        if (headwind > wind) {
+            site.fault(
+                    StudyKeys.HEADWIND,
+                    "it is more than the wind of " + Quantities.print(wind, Unit.METRE_PER_SECOND),
+                    "Give at most the wind; half of it is prudent.");
+        }
+        return Math.min(headwind, wind);
     }
 
     private static CarSpace car(@Nullable Fields car) {

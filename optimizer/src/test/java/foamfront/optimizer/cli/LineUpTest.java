@@ -67,17 +67,56 @@ class LineUpTest {
 
     @Test
     void aPartThatHasChangedSinceIsNoLongerShared(@TempDir Path folder) throws IOException {
-        for (String name : List.of("stubble-pusher", "post-courier", "post-courier-own-wing")) {
-            Files.writeString(
-                    folder.resolve(name + ".yaml"),
-                    Files.readString(CLUB.resolve(name + ".yaml")).replaceAll("(\n  |, )study: [./a-z-]*", ""));
-        }
+        copied(folder);
         Path courier = folder.resolve("post-courier.yaml");
         Files.writeString(courier, Files.readString(courier).replaceFirst("dihedral: [0-9.]+ deg", "dihedral: 3 deg"));
         Run run = Run.of("line-up", courier.toString());
         assertThat(run.out())
                 .contains("no longer the same in both files, and are counted for each: wing")
                 .contains("is not in this line-up");
+    }
+
+    /** A wing whose flaps are cut otherwise is another wing, though its outline is the same. */
+    @Test
+    void otherControlsMakeAnotherWing(@TempDir Path folder) throws IOException {
+        copied(folder);
+        Path courier = folder.resolve("post-courier.yaml");
+        Files.writeString(courier, Files.readString(courier).replaceFirst("ailerons: no", "ailerons: yes"));
+        assertThat(Run.of("line-up", courier.toString()).out())
+                .contains("no longer the same in both files, and are counted for each: wing");
+    }
+
+    /** Whoever takes power plant and pack from another aeroplane buys neither, nor the boards of its nacelles. */
+    @Test
+    void aSharedPowerPlantIsBoughtOnceWithAllItsPacks(@TempDir Path folder) throws IOException {
+        copied(folder);
+        Path one = folder.resolve("stubble-pusher.yaml");
+        String packs = Files.readString(one).replaceFirst("battery: (\\S.*)", "battery: 2 x 3S 1500");
+        Files.writeString(one, packs);
+        Path other = folder.resolve("twin.yaml");
+        Files.writeString(
+                other,
+                packs.replaceFirst("(?s)\nclub:.*", "")
+                        + "\nclub: {keep from: {design: stubble-pusher.yaml, parts: [power]}}\n");
+        JsonNode list = new ObjectMapper()
+                .readTree(Run.of("line-up", "--json", one.toString(), other.toString())
+                        .out())
+                .at("/shopping/lines");
+        double found = 0;
+        for (JsonNode line : list) {
+            found += line.at("/item").asText().equals("3S 1500")
+                    ? line.at("/quantity").asDouble()
+                    : 0;
+        }
+        assertThat(found).isEqualTo(2);
+    }
+
+    private static void copied(Path folder) throws IOException {
+        for (String name : List.of("stubble-pusher", "post-courier", "post-courier-own-wing")) {
+            Files.writeString(
+                    folder.resolve(name + ".yaml"),
+                    Files.readString(CLUB.resolve(name + ".yaml")).replaceAll("(\n  |, )study: [./a-z-]*", ""));
+        }
     }
 
     @Test

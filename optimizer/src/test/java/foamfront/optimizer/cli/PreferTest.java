@@ -161,9 +161,9 @@ class PreferTest {
     private Collection<Double> longest() throws IOException {
         Map<String, Double> longest = new TreeMap<>();
         for (String line : Files.readAllLines(run.resolve("layouts.csv"))) {
-            String[] quoted = line.split("\"");
+            String[] quoted = line.split("\"", -1);
             if (quoted.length > 2) {
-                longest.merge(quoted[1], Double.valueOf(quoted[2].split(",")[3]), Math::max);
+                longest.merge(quoted[1], Double.valueOf(quoted[2].split(",", -1)[3]), Math::max);
             }
         }
         return longest.values();

@@ -22,7 +22,7 @@ class StudiesTest {
                 .allSatisfy(row -> assertThat(row.limits()).allMatch(check -> check.holds()));
     }
 
-    /** All thirteen do so at a small budget in {@link FrozenFrontsTest}. */
+    /** The camera carrier and the biplane do so at a small budget in {@link FrozenFrontsTest}. */
     @ParameterizedTest
     @ValueSource(strings = {"school-trainer", "dyke-glider", "marsh-dart", "gravel-pit-amphibian"})
     void givesTheSameBytesOnFiveThreads(String name) {

@@ -99,7 +99,7 @@ public final class Studies {
         return new Study(
                 name,
                 "",
-                new Site(2, 288.15, Ground.SHORT_GRASS, 40, 4, 4, 30, Launch.NORMAL),
+                new Site(2, 288.15, Ground.SHORT_GRASS, 40, 0, 4, 0, 4, 30, Launch.NORMAL),
                 List.of(
                         new PayloadItem(
                                 "seed bags",

@@ -1,6 +1,7 @@
 package foamfront.optimizer.search;
 
 import foamfront.model.design.Choice;
+import foamfront.model.units.Numbers;
 import foamfront.optimizer.search.Truth.Point;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
+import java.util.stream.Collectors;
 
 /**
  * Computes every design of the little trainer, stores the true front and writes what the search finds of it with a twentieth of the
@@ -163,7 +165,9 @@ final class Enumeration {
                 ratio,
                 words,
                 most,
-                Arrays.toString(farthest.costs()));
+                Arrays.stream(farthest.costs())
+                        .mapToObj(cost -> Numbers.significant(cost, 6))
+                        .collect(Collectors.joining(", ", "[", "]")));
     }
 
     private static String tail(Truth truth, Point point) {

@@ -36,7 +36,7 @@ class StudyReaderTest {
     private static final String EVERY_KEY = """
             Study: towpath
             about: "short: field"
-            site: {elevation: -2 m, temperature: 59 degF, surface: long grass, runway: 80 ft, wind: 0 m/s, launch: strong}
+            site: {elevation: -2 m, temperature: 59 degF, surface: long grass, runway: 80 ft, obstacle: 6 ft, wind: 0 m/s, launch: strong}
             payload:
               - {name: seed bags, mass: 200 g to 900 g, density: 400 kg/m3, section: 80 mm x 80 mm, release: in flight}
               - {name: camera, mass: 1 oz, size: 30 mm x 30 mm x 25 mm, place: nose, clear view: 90 deg, power: 2 W}
@@ -101,7 +101,17 @@ class StudyReaderTest {
         Site site = study.site();
         assertThat(site.temperature()).isCloseTo(288.15, within(ROUNDING * 288.15));
         assertThat(site)
-                .isEqualTo(new Site(-2, site.temperature(), Ground.LONG_GRASS, 80 * 0.3048, 0, 0, 30, Launch.STRONG));
+                .isEqualTo(new Site(
+                        -2,
+                        site.temperature(),
+                        Ground.LONG_GRASS,
+                        80 * 0.3048,
+                        6 * 0.3048,
+                        0,
+                        0,
+                        0,
+                        30,
+                        Launch.STRONG));
         assertThat(study.carSpace())
                 .isEqualTo(new CarSpace(
                         Unit.FOOT.toSi(4) + Unit.INCH.toSi(6), Unit.FOOT.toSi(2), Unit.FOOT.toSi(1), true));

@@ -44,12 +44,14 @@ class TradeFactsTest {
             "twin-carrier");
 
     private static Mission mission() {
-        Study study = StudyReader.read(
-                "trade.yaml",
-                ("study: trade\nsite: {launch: strong}\ncar space: {size: 3.2 m x 1 m x 0.8 m, assembled: no}\n"
-                                + "vary: {span: 1 m to 2 m}\nmust: {stall speed: at most 11 m/s}\naim: {most: endurance}\n")
-                        .getBytes(StandardCharsets.UTF_8),
-                CATALOGUE);
+        Study study = StudyReader.read("trade.yaml", """
+                study: trade
+                site: {launch: strong}
+                car space: {size: 3.2 m x 1 m x 0.8 m, assembled: no}
+                vary: {span: 1 m to 2 m}
+                must: {stall speed: at most 11 m/s}
+                aim: {most: endurance}
+                """.getBytes(StandardCharsets.UTF_8), CATALOGUE);
         return study.mission(CATALOGUE.workshop());
     }
 
