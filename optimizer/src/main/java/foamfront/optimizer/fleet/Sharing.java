@@ -52,8 +52,8 @@ public record Sharing(
     private static boolean sameWingControls(Controls a, Controls b) {
         return a.ailerons() == b.ailerons()
                 && a.flaps() == b.flaps()
-                && (!a.ailerons() || a.aileronSpan() == b.aileronSpan() && a.aileronChord() == b.aileronChord())
-                && (a.flaps() != FlapKind.FLAPS || a.flapSpan() == b.flapSpan() && a.flapChord() == b.flapChord());
+                && (!a.ailerons() || (a.aileronSpan() == b.aileronSpan() && a.aileronChord() == b.aileronChord()))
+                && (a.flaps() != FlapKind.FLAPS || (a.flapSpan() == b.flapSpan() && a.flapChord() == b.flapChord()));
     }
 
     private static boolean sameTailControls(Controls a, Controls b) {
