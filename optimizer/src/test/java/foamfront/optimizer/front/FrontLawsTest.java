@@ -107,10 +107,10 @@ class FrontLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3})
     void layoutsShareOutTheCandidatesAndNoneIsLost(long seed) {
-        List<Row> candidates = Rows.random(600, seed);
+        List<Row> candidates = Rows.random(2000, seed);
         var layouts = Front.byLayout(Rows.AIMS, candidates);
-        // Four powers: twelve of monoplanes, nine of biplanes, which have no pusher, four of flying wings.
-        assertThat(layouts).hasSize(25);
+        // Six powers: eighteen of monoplanes, fifteen of biplanes, which have no pusher, six of flying wings.
+        assertThat(layouts).hasSize(39);
         layouts.forEach((words, front) ->
                 assertThat(front.rows()).allMatch(row -> row.layout().equals(words)));
         List<Row> all = new ArrayList<>();
