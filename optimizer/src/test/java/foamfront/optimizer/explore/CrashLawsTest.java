@@ -121,10 +121,11 @@ class CrashLawsTest {
         assertThat(RunFolder.open(whole, LittleRun.PATH).checkpoints().newest()).isNotNull(); // tidies up
         var folder = LittleRun.PATH.resolve("checkpoint");
         var names = whole.names(folder);
-        assertThat(names).hasSize(2);
-        var newest = folder.resolve(names.get(1));
+        // A third stands where the abort came before the oldest was cleared away.
+        assertThat(names).hasSizeBetween(2, 3);
+        var newest = folder.resolve(names.get(names.size() - 1));
         byte[] bytes = whole.read(newest);
-        String before = new String(whole.read(folder.resolve(names.get(0))), StandardCharsets.UTF_8);
+        String before = new String(whole.read(folder.resolve(names.get(names.size() - 2))), StandardCharsets.UTF_8);
         SplittableRandom random = new SplittableRandom(13);
         for (int k = 0; k < DAMAGES; k++) {
             byte[] damaged = k % 4 == 0
