@@ -86,6 +86,7 @@ public final class DesignReader {
         if (mapping == null) {
             throw new StudyException(faults.all());
         }
+        MistakenFile.refuse(mapping, "design", "study", "Give a design file, or a row of its run: RUN#ROW.", faults);
         Fields fields = new Fields(mapping, DesignKeys.FILE, "", faults);
         DesignReader reader = new DesignReader(fields, catalogue);
         Design design = null;

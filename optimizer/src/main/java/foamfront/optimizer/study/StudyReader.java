@@ -72,6 +72,8 @@ public final class StudyReader {
         if (mapping == null) {
             throw new StudyException(faults.all());
         }
+        MistakenFile.refuse(
+                mapping, "study", "design", "Give a study file; a design is appraised: appraise DESIGN.", faults);
         Study study = study(new Fields(mapping, StudyKeys.FILE, "", faults), catalogue, Digest.of(bytes));
         faults.stopIfAny();
         return study;

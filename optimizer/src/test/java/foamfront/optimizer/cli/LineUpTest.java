@@ -131,4 +131,14 @@ class LineUpTest {
         assertThat(run.code()).isEqualTo(Exit.USER_INPUT);
         assertThat(run.err()).contains("not all of which are parts", "Parts are board, body");
     }
+
+    @Test
+    void aStudyAmongTheDesignsIsOneFault(@TempDir Path folder) throws IOException {
+        Path study = Files.writeString(folder.resolve("kites.yaml"), "study: kites\nvary: {span: 1 m to 2 m}\n");
+        Run run = Run.of("line-up", study.toString());
+        assertThat(run.code()).isEqualTo(Exit.USER_INPUT);
+        assertThat(run.err())
+                .contains("kites.yaml:1", "this is a study, where a design belongs")
+                .doesNotContain("vary");
+    }
 }
