@@ -147,7 +147,7 @@ final class LineUpText {
                 Measure.BUILD_COST,
                 ShoppingList.besides(member),
                 alone.of(Measure.BUILD_COST)));
-        out.append("What sharing costs and saves, against the best of the same study with everything of its own:\n")
+        out.append("What sharing costs and saves, beside the aeroplane its file names as `alone`:\n")
                 .append(new Table(
                                 List.of(
                                         Column.text("measure"),
