@@ -56,12 +56,12 @@ public record Crossing(String words, double depth) {
         double shared = 0;
         for (int k = 0; k <= STATIONS; k++) {
             double y = reach * k / STATIONS;
-            Panel a = abreast(one, y);
-            Panel b = abreast(other, y);
+            Panel a = one.panelAt(y);
+            Panel b = other.panelAt(y);
             double apart = Double.NaN;
             double overlap = overlap(a, a.along(y), b, b.along(y));
             if (overlap > 0) {
-                apart = height(b, y) - height(a, y);
+                apart = b.height(y) - a.height(y);
                 double thick = 0.5 * (thickness(one, a, y, board) + thickness(other, b, y, board));
                 if (Math.abs(apart) < thick || apart * before < 0) {
                     shared = Math.max(shared, overlap);
@@ -77,8 +77,8 @@ public record Crossing(String words, double depth) {
         if (y > 0.5 * wing.span()) {
             return 0;
         }
-        Panel panel = abreast(wing, y);
-        double z = height(panel, y);
+        Panel panel = wing.panelAt(y);
+        double z = panel.height(y);
         return z > fin.rootZ() && z < fin.tipZ() ? overlap(panel, panel.along(y), fin, 0) : 0;
     }
 
@@ -87,18 +87,6 @@ public record Crossing(String words, double depth) {
         double ahead = Math.max(a.leadingEdge(s), b.leadingEdge(t));
         double behind = Math.min(a.leadingEdge(s) + a.chord(s), b.leadingEdge(t) + b.chord(t));
         return Math.max(0, behind - ahead);
-    }
-
-    private static Panel abreast(Surface surface, double y) {
-        Panel found = surface.panels().get(0);
-        for (Panel panel : surface.panels()) {
-            found = panel.rootY() <= y ? panel : found;
-        }
-        return found;
-    }
-
-    private static double height(Panel panel, double y) {
-        return panel.rootZ() + panel.along(y) * (panel.tipZ() - panel.rootZ());
     }
 
     private static double thickness(Surface surface, Panel panel, double y, double board) {

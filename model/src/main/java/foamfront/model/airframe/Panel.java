@@ -41,6 +41,11 @@ public record Panel(
         return (y - rootY) / (tipY - rootY);
     }
 
+    /** Of the reference line over the body axis at a station of the span, m. */
+    double height(double y) {
+        return rootZ + along(y) * (tipZ - rootZ);
+    }
+
     /** Length of the panel in its own plane across the stream, m. */
     public double breadth() {
         double dy = tipY - rootY;

@@ -69,6 +69,15 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
         return longest;
     }
 
+    /** The panel at a station y of the half that has them, the outermost beyond its tip. */
+    Panel panelAt(double y) {
+        Panel found = panels.get(0);
+        for (Panel panel : panels) {
+            found = panel.rootY() <= y ? panel : found;
+        }
+        return found;
+    }
+
     /** Projected span tip to tip when mirrored, height of a fin otherwise, m. */
     public double span() {
         Panel first = panels.get(0);

@@ -4,8 +4,8 @@ import foamfront.model.design.Wing;
 
 /**
  * A small square tube under each half of the wing of a hull, which keeps it from heeling far: at three quarters of the
- * semispan, 0.6 of the wing's longest chord long, a fifth of one square, its underside a quarter of the hull's height below the body's axis
- * (judgement).
+ * semispan, 0.6 of the wing's longest chord long, a fifth of one square, its underside a quarter of the hull's height below the
+ * body's axis (judgement).
  *
  * @param x of its front end, m
  * @param y from the centre line, m
@@ -26,18 +26,9 @@ public record TipFloat(double x, double y, double z, double length, double side,
         double y = 0.5 * STATION * surface.span();
         double side = SIDE * chord;
         double z = -BELOW_AXIS * bodyHeight;
-        double wingZ = height(surface, y);
+        double wingZ = surface.panelAt(y).height(y);
         double x = wing.x() + 0.1 * chord;
         return new TipFloat(x, y, z, LENGTH * chord, side, Math.max(SHORTEST, wingZ - z - side));
-    }
-
-    /** Of the wing's reference line at y, m. */
-    private static double height(Surface wing, double y) {
-        Panel panel = wing.panels().get(0);
-        for (Panel outer : wing.panels()) {
-            panel = outer.rootY() <= y ? outer : panel;
-        }
-        return panel.rootZ() + panel.along(y) * (panel.tipZ() - panel.rootZ());
     }
 
     /** m³. */

@@ -14,6 +14,7 @@ import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 import foamfront.model.mission.Site;
 import foamfront.model.parts.Wheel;
+import org.jspecify.annotations.Nullable;
 
 /** Leaving the field and coming back to it, by hand or on wheels. */
 final class Airfield {
@@ -61,10 +62,8 @@ final class Airfield {
 
     private static void takeOff(Workbench w) {
         Site site = w.mission.site();
-        HighLift flaps = hasFlaps(w) ? flaps(w, FlapSetting.TAKE_OFF) : null;
-        GroundSetting setting = flaps == null
-                ? GroundSetting.of(w.flight, w.performance, inducedShare(w))
-                : GroundSetting.of(flaps, inducedShare(w));
+        HighLift flaps = flaps(w, FlapSetting.TAKE_OFF);
+        GroundSetting setting = setting(w, flaps);
         double roll = GroundAndHand.takeOff(w.flight, w.performance, setting, friction(w), site.headwind());
         w.set(Measure.TAKE_OFF_DISTANCE, roll);
         if (site.obstacle() == 0) {
@@ -72,7 +71,7 @@ final class Airfield {
             return;
         }
         double speed = TakeOffRoll.LIFT_OFF * setting.stallSpeed();
-        double drag = flaps == null ? w.flight.drag(speed) : drag(w, flaps, speed);
+        double drag = drag(w, flaps, speed);
         double climb = GroundAndHand.climbOver(
                 w.flight, w.performance, setting.stallSpeed(), drag, site.obstacle(), site.headwind());
         w.set(Measure.OBSTACLE_DISTANCE, Math.min(GroundAndHand.NEVER, roll + climb));
@@ -83,8 +82,8 @@ final class Airfield {
         Site site = w.mission.site();
         double stall = w.get(Measure.LANDING_STALL_SPEED);
         double speed = GroundAndHand.APPROACH * stall;
-        HighLift flaps = hasFlaps(w) ? flaps(w, FlapSetting.LANDING) : null;
-        double drag = flaps == null ? w.flight.drag(speed) : drag(w, flaps, speed);
+        HighLift flaps = flaps(w, FlapSetting.LANDING);
+        double drag = drag(w, flaps, speed);
         double glide = w.flight.weight() / (drag + FlightStage.pressure(w, speed) * idle);
         w.set(Measure.APPROACH_GLIDE, glide);
         if (w.design.undercarriage().wheel() == null) {
@@ -92,10 +91,7 @@ final class Airfield {
             w.rule(Measure.LANDING_DISTANCE);
             return;
         }
-        GroundSetting setting = flaps == null
-                ? GroundSetting.of(w.flight, w.performance, inducedShare(w))
-                : GroundSetting.of(flaps, inducedShare(w));
-        double roll = GroundAndHand.landingRoll(w.flight, setting, idle, friction(w), site.headwind());
+        double roll = GroundAndHand.landingRoll(w.flight, setting(w, flaps), idle, friction(w), site.headwind());
         w.set(Measure.LANDING_ROLL, roll);
         if (site.obstacle() == 0) {
             w.rule(Measure.LANDING_DISTANCE);
@@ -109,24 +105,28 @@ final class Airfield {
         return w.factors.rollingFriction() * w.mission.site().ground().friction();
     }
 
-    private static double inducedShare(Workbench w) {
-        return GroundEffect.inducedShare(
+    /** On its wheels with these flaps down, or with none. */
+    private static GroundSetting setting(Workbench w, @Nullable HighLift flaps) {
+        double inducedShare = GroundEffect.inducedShare(
                 w.airframe.wingHeight() - w.airframe.stations().stance().groundZ(), w.airframe.span());
+        return flaps == null
+                ? GroundSetting.of(w.flight, w.performance, inducedShare)
+                : GroundSetting.of(flaps, inducedShare);
     }
 
-    /** In level flight, motor stopped and without its propeller, N. */
-    private static double drag(Workbench w, HighLift flaps, double speed) {
-        return FlightStage.pressure(w, speed)
-                * w.flight.referenceArea()
-                * flaps.dragCoefficient(w.flight.liftCoefficient(speed), speed);
+    /** In level flight with these flaps down, or with none, motor stopped and without its propeller, N. */
+    private static double drag(Workbench w, @Nullable HighLift flaps, double speed) {
+        return flaps == null
+                ? w.flight.drag(speed)
+                : FlightStage.pressure(w, speed)
+                        * w.flight.referenceArea()
+                        * flaps.dragCoefficient(w.flight.liftCoefficient(speed), speed);
     }
 
-    private static boolean hasFlaps(Workbench w) {
-        return w.design.controls().flaps() != FlapKind.NONE;
-    }
-
-    private static HighLift flaps(Workbench w, FlapSetting setting) {
-        return w.flight.lowered(setting.deflection(w.design.controls().flaps()));
+    /** Null without flaps. */
+    private static @Nullable HighLift flaps(Workbench w, FlapSetting setting) {
+        FlapKind kind = w.design.controls().flaps();
+        return kind == FlapKind.NONE ? null : w.flight.lowered(setting.deflection(kind));
     }
 
     /** Raised until something touches, over what trims at the speed of lift-off. */
@@ -147,8 +147,8 @@ final class Airfield {
 
     /** Incidence that lifts off at 1.2 stall speeds, rad. */
     private static double liftOff(Workbench w) {
-        if (hasFlaps(w)) {
-            HighLift flaps = flaps(w, FlapSetting.TAKE_OFF);
+        HighLift flaps = flaps(w, FlapSetting.TAKE_OFF);
+        if (flaps != null) {
             return flaps.incidence(w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * flaps.stallSpeed()));
         }
         return w.flight.incidence(w.flight.liftCoefficient(TakeOffRoll.LIFT_OFF * w.flight.stallSpeed()));

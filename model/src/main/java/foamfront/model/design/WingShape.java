@@ -2,6 +2,7 @@ package foamfront.model.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A straight-tapered wing that bends once along its span and has a piece cut from the trailing edge of its centre, in the
@@ -40,8 +41,7 @@ public record WingShape(
         boolean together = Math.abs(bend - cutOutBreadth) < TOGETHER;
         double afterBend = bends ? outerDihedral : dihedral;
         double narrow = rootChord * (1 - cutOutDepth);
-        // The quarter-chord line starts further ahead at the narrowed root and meets the wing's own where the cut-out
-        // ends.
+        // The quarter-chord line starts further ahead at the narrowed root and meets the wing's own past the cut-out.
         double inner = cut
                 ? StrictMath.atan(StrictMath.tan(sweep) + (rootChord - narrow) / (2 * span * cutOutBreadth))
                 : sweep;
@@ -91,7 +91,7 @@ public record WingShape(
     }
 
     /** The break where a cut-out has run out: the leading edge is straight past it, and the taper outboard asks for more root. */
-    private static Planform.@org.jspecify.annotations.Nullable Break cutOutEnd(Planform plan) {
+    private static Planform.@Nullable Break cutOutEnd(Planform plan) {
         double semispan = 0.5 * plan.span();
         for (Planform.Break at : plan.breaks()) {
             double root = wholeRoot(plan, at);

@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * A flat piece of board before folding: what it measures, and, when drawings ask, every line on it. The lengths given here are
- * the sums of those lines; a piece without such lines has none to say. Lengths run along the paper's grain, widths across. All in metres.
+ * the sums of those lines; a piece without such lines has none to say. Lengths run along the paper's grain, widths across. All
+ * in metres.
  */
 public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaSheet, Tube, FoldedPanel, FoldedPolygon {
     /** Extent along the grain. */

@@ -21,7 +21,10 @@ final class HandLaunch {
 
     private HandLaunch() {}
 
-    /** The least height on the way to a steady climb, a glider's to a steady glide, m; below zero, at least -1.8, for a model that meets the ground hard. */
+    /**
+     * The least height on the way to a steady climb, a glider's to a steady glide, m; below zero, at least -1.8, for a model that
+     * meets the ground hard.
+     */
     static double lowest(
             TrimmedFlight flight,
             ThrustCurve thrust,

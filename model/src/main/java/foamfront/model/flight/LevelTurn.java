@@ -4,8 +4,8 @@ import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
 /**
  * The level turn that a pilot may count on: at most 45 degrees of bank, 1.2 times the stall speed of the turn, and no more bank than
- * full throttle holds level, its slipstream's drag included. With n = 1 / cos φ, V = 1.2 V_s √n and r = V² / (g √(n² − 1)) (J. D. Anderson, Introduction to Flight,
- * ch. 6, level turn).
+ * full throttle holds level, its slipstream's drag included. With n = 1 / cos φ, V = 1.2 V_s √n and r = V² / (g √(n² − 1))
+ * (J. D. Anderson, Introduction to Flight, ch. 6, level turn).
  */
 public final class LevelTurn {
     /** Load factor of 45 degrees of bank. */

@@ -46,9 +46,6 @@ public final class PropellerRegression {
 
     private static final double MOST_EFFICIENCY = 0.799;
 
-    /** J₀ is looked for in steps this long. */
-    private static final double ADVANCE_STEP = 5e-4;
-
     private final List<Propeller> measured = new ArrayList<>();
 
     /** A column for each descriptor. */
@@ -171,9 +168,10 @@ public final class PropellerRegression {
     private static double[] describe(Propeller p) {
         PropellerCurves curves = p.curves();
         double l = curves.speedTerm(PropellerCurves.REFERENCE_SPEED);
-        double j0 = zeroThrust(curves, l);
-        double thrust = curves.thrustCoefficient(0, l);
-        double power = curves.powerCoefficient(0, l);
+        CurveShape shape = CurveShape.at(curves, PropellerCurves.REFERENCE_SPEED);
+        double j0 = shape.zeroThrustAdvance();
+        double thrust = shape.staticThrust();
+        double power = shape.staticPower();
         double[] a = curves.thrustTerms();
         double[] b = curves.powerTerms();
         return new double[] {
@@ -192,14 +190,6 @@ public final class PropellerRegression {
             b[POINTS] / power,
             b[POINTS + 1] / power
         };
-    }
-
-    private static double zeroThrust(PropellerCurves curves, double speedTerm) {
-        double j = 0;
-        while (curves.thrustCoefficient(j, speedTerm) > 0) {
-            j += ADVANCE_STEP;
-        }
-        return j;
     }
 
     private static double[] curve(double j0, double scale, double[] shares, double speed, double speedSlope) {

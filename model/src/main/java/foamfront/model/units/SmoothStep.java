@@ -1,6 +1,9 @@
 package foamfront.model.units;
 
-/** The step 3 t² − 2 t³ from 0 at t = 0 to 1 at t = 1, level at both ends, so that no figure jumps or kinks where one law takes over from another. */
+/**
+ * The step 3 t² − 2 t³ from 0 at t = 0 to 1 at t = 1, level at both ends, so that no figure jumps or kinks where one law takes
+ * over from another.
+ */
 public final class SmoothStep {
     private SmoothStep() {}
 

@@ -79,7 +79,7 @@ final class AppraisalText {
             }
             out.append(".\n");
         }
-        out.append(pilot(row.measures().of(Measure.PILOT_LEVEL))).append('\n');
+        out.append(asksFor(pilot(row.measures().of(Measure.PILOT_LEVEL)))).append('\n');
         double balancePoint = row.measures().of(Measure.BALANCE_POINT);
         out.append("Balance point ")
                 .append(show.quantity(Measure.BALANCE_POINT, balancePoint))
@@ -89,9 +89,13 @@ final class AppraisalText {
     /** Whom a pilot level means. */
     static String pilot(double level) {
         if (level <= 1) {
-            return "A beginner can fly it.";
+            return "beginner";
         }
-        return level <= 2 ? "It asks for an intermediate pilot." : "It asks for an experienced pilot.";
+        return level <= 2 ? "intermediate" : "experienced";
+    }
+
+    private static String asksFor(String pilot) {
+        return pilot.equals("beginner") ? "A beginner can fly it." : "It asks for an " + pilot + " pilot.";
     }
 
     private void table(String title, List<Column> columns, List<List<String>> rows) {

@@ -85,18 +85,11 @@ final class LineUpText {
             List<String> cells = new ArrayList<>(List.of(name(member)));
             MeasureValues values = member.appraisal().measures();
             PROMISE.forEach(measure -> cells.add(show.number(measure, values.of(measure))));
-            cells.add(pilot(values.of(Measure.PILOT_LEVEL)));
+            cells.add(AppraisalText.pilot(values.of(Measure.PILOT_LEVEL)));
             cells.add(limits(member));
             rows.add(cells);
         }
         out.append("\nWhat each promises (computed, not flown)\n").append(new Table(columns, rows).text());
-    }
-
-    private static String pilot(double level) {
-        if (level <= 1) {
-            return "beginner";
-        }
-        return level <= 2 ? "intermediate" : "experienced";
     }
 
     private static String limits(Member member) {

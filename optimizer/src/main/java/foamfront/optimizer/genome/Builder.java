@@ -53,7 +53,7 @@ final class Builder {
                 dimension[variable.ordinal()] = grid.value(said.steps()[variable.ordinal()]);
             }
         }
-        genome.dimensions.complete(dimension, layout.wing(), height, Genome.hasAilerons(layout.controls()));
+        genome.dimensions.complete(dimension, layout.wing(), height, Kinds.hasAilerons(layout.controls()));
     }
 
     static Design design(Genome genome, Expression said) {
@@ -265,7 +265,7 @@ final class Builder {
 
     private Controls controls() {
         return new Controls(
-                Genome.hasAilerons(layout.controls()),
+                Kinds.hasAilerons(layout.controls()),
                 layout.controls() != ControlLayout.ELEVONS,
                 layout.flaps(),
                 layout.flaps() == FlapKind.FLAPS

@@ -24,13 +24,13 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
 
     /** Zero for what does not matter to this layout. */
     Expression neutral(Genome genome) {
-        if (!Genome.hasAilerons(kind(genome, Digit.CONTROLS))) {
+        if (!Kinds.hasAilerons(kind(genome, Digit.CONTROLS))) {
             clear(DesignVariable.AILERON_SPAN, DesignVariable.AILERON_CHORD);
         }
         if (kind(genome, Digit.CONTROLS) != ControlLayout.FLAPS) {
             clear(DesignVariable.FLAP_SPAN, DesignVariable.FLAP_CHORD);
         }
-        if (!Genome.isFolded(kind(genome, Digit.SECTION))) {
+        if (!Kinds.isFolded(kind(genome, Digit.SECTION))) {
             clear(DesignVariable.SECTION_THICKNESS);
         }
         if (kind(genome, Digit.SECTION) != SectionKind.CURVED_PLATE) {
@@ -39,10 +39,10 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (kind(genome, Digit.SECTION) != SectionKind.STEPPED_PLATE) {
             clear(DesignVariable.SECTION_STEP);
         }
-        if (!Genome.isBiplane(kind(genome, Digit.WING))) {
+        if (!Kinds.isBiplane(kind(genome, Digit.WING))) {
             clear(DesignVariable.GAP, DesignVariable.STAGGER);
         }
-        if (Genome.isDelta(kind(genome, Digit.WING))) {
+        if (Kinds.isDelta(kind(genome, Digit.WING))) {
             clear(DesignVariable.DIHEDRAL, DesignVariable.WASHOUT);
             clear(DesignVariable.OUTER_DIHEDRAL, DesignVariable.BEND_POSITION);
             clear(DesignVariable.CUT_OUT_DEPTH, DesignVariable.CUT_OUT_BREADTH);
@@ -60,8 +60,8 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (body == BodyKind.PROFILE_BOARD) {
             clear(DesignVariable.BODY_WIDTH);
         }
-        boolean hull = Genome.isHull(body);
-        boolean floats = Genome.isFloats(kind(genome, Digit.UNDERCARRIAGE));
+        boolean hull = Kinds.isHull(body);
+        boolean floats = Kinds.isFloats(kind(genome, Digit.UNDERCARRIAGE));
         if (!hull) {
             clear(DesignVariable.STEP_POSITION);
         }
@@ -71,34 +71,34 @@ record Expression(int[] digits, int[] parts, int[] steps, int[] loads) {
         if (!hull && !floats) {
             clear(DesignVariable.DEADRISE);
         }
-        if (!Genome.hasBoom(body)) {
+        if (!Kinds.hasBoom(body)) {
             clear(DesignVariable.POD_LENGTH);
             without(PartGenes.Kind.BOOM);
         }
         Object tail = kind(genome, Digit.TAIL);
-        if (Genome.isCanted(tail)) {
+        if (Kinds.isCanted(tail)) {
             clear(DesignVariable.FIN_HEIGHT, DesignVariable.FIN_CHORD, DesignVariable.RUDDER_CHORD);
         } else {
             clear(DesignVariable.TAIL_CANT);
         }
-        if (!Genome.isTail(tail)) {
+        if (!Kinds.isTail(tail)) {
             clear(DesignVariable.TAIL_SPAN, DesignVariable.TAIL_CHORD, DesignVariable.TAIL_INCIDENCE);
             clear(DesignVariable.ELEVATOR_CHORD, DesignVariable.RUDDER_CHORD);
         }
         if (kind(genome, Digit.SPAR) != SparKind.STOCK) {
             without(PartGenes.Kind.SPAR);
         }
-        if (!Genome.hasWheels(kind(genome, Digit.UNDERCARRIAGE))) {
+        if (!Kinds.hasWheels(kind(genome, Digit.UNDERCARRIAGE))) {
             without(PartGenes.Kind.WHEEL);
         }
         Object power = kind(genome, Digit.POWER);
-        if (!Genome.hasPropeller(power)) {
+        if (!Kinds.hasPropeller(power)) {
             without(PartGenes.Kind.MOTOR, PartGenes.Kind.PROPELLER);
         }
         if (power != PowerKind.DUCTED_FAN) {
             without(PartGenes.Kind.FAN);
         }
-        if (Genome.hasMotor(power)) {
+        if (Kinds.hasMotor(power)) {
             without(PartGenes.Kind.RECEIVER_BATTERY);
         } else {
             without(PartGenes.Kind.BATTERY, PartGenes.Kind.CONTROLLER);

@@ -9,7 +9,6 @@ import foamfront.model.design.FlapKind;
 import foamfront.model.design.PowerKind;
 import foamfront.model.design.SectionKind;
 import foamfront.model.design.TailKind;
-import foamfront.model.design.UndercarriageKind;
 import foamfront.model.design.WingKind;
 import foamfront.model.parts.Part;
 import foamfront.optimizer.genome.LayoutGenes.Digit;
@@ -97,7 +96,9 @@ public final class Genome {
     private static int channels(Study study) {
         return CHANNELS
                 + (study.payload().stream().anyMatch(PayloadItem::released) ? 1 : 0)
-                + (study.arrangements().controls().stream().anyMatch(Genome::needsFlapChannel) ? 1 : 0);
+                + (study.arrangements().controls().stream().anyMatch(layout -> layout.flaps() != FlapKind.NONE)
+                        ? 1
+                        : 0);
     }
 
     private static int[] filled(int length) {
@@ -115,12 +116,12 @@ public final class Genome {
         int count = parts.list(kind).size();
         // The spar is not tied to its kind here: a repaired joint may bring a stock spar back.
         List<Condition> when = switch (kind) {
-            case WHEEL -> when(Digit.UNDERCARRIAGE, Genome::hasWheels);
-            case MOTOR, PROPELLER -> when(Digit.POWER, Genome::hasPropeller);
+            case WHEEL -> when(Digit.UNDERCARRIAGE, Kinds::hasWheels);
+            case MOTOR, PROPELLER -> when(Digit.POWER, Kinds::hasPropeller);
             case FAN -> when(Digit.POWER, power -> power == PowerKind.DUCTED_FAN);
-            case BATTERY, CONTROLLER -> when(Digit.POWER, Genome::hasMotor);
-            case RECEIVER_BATTERY -> when(Digit.POWER, power -> !hasMotor(power));
-            case BOOM -> when(Digit.BODY, Genome::hasBoom);
+            case BATTERY, CONTROLLER -> when(Digit.POWER, Kinds::hasMotor);
+            case RECEIVER_BATTERY -> when(Digit.POWER, power -> !Kinds.hasMotor(power));
+            case BOOM -> when(Digit.BODY, Kinds::hasBoom);
             default -> List.of();
         };
         if (count > 1 && when != null) {
@@ -134,23 +135,23 @@ public final class Genome {
             return;
         }
         List<Condition> when = switch (dimension) {
-            case AILERON_SPAN, AILERON_CHORD -> whenAny(Digit.CONTROLS, Genome::hasAilerons);
+            case AILERON_SPAN, AILERON_CHORD -> whenAny(Digit.CONTROLS, Kinds::hasAilerons);
             case FLAP_SPAN, FLAP_CHORD -> whenAny(Digit.CONTROLS, controls -> controls == ControlLayout.FLAPS);
-            case SECTION_THICKNESS -> when(Digit.SECTION, Genome::isFolded);
+            case SECTION_THICKNESS -> when(Digit.SECTION, Kinds::isFolded);
             case SECTION_CAMBER -> when(Digit.SECTION, section -> section == SectionKind.CURVED_PLATE);
             case SECTION_STEP -> when(Digit.SECTION, section -> section == SectionKind.STEPPED_PLATE);
-            case STEP_POSITION -> when(Digit.BODY, Genome::isHull);
-            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, Genome::isFloats);
+            case STEP_POSITION -> when(Digit.BODY, Kinds::isHull);
+            case FLOAT_LENGTH, FLOAT_BEAM -> when(Digit.UNDERCARRIAGE, Kinds::isFloats);
             case DEADRISE -> whenWet();
-            case GAP, STAGGER -> when(Digit.WING, Genome::isBiplane);
-            case POD_LENGTH -> when(Digit.BODY, Genome::hasBoom);
+            case GAP, STAGGER -> when(Digit.WING, Kinds::isBiplane);
+            case POD_LENGTH -> when(Digit.BODY, Kinds::hasBoom);
             case BODY_WIDTH -> when(Digit.BODY, body -> body != BodyKind.PROFILE_BOARD);
             case DIHEDRAL, OUTER_DIHEDRAL, BEND_POSITION, CUT_OUT_DEPTH, CUT_OUT_BREADTH, WASHOUT ->
-                when(Digit.WING, wing -> !isDelta(wing));
-            case TAIL_CANT -> whenAny(Digit.TAIL, Genome::isCanted);
-            case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !isCanted(tail));
-            case TAIL_SPAN, TAIL_CHORD, TAIL_INCIDENCE, ELEVATOR_CHORD -> whenAny(Digit.TAIL, Genome::isTail);
-            case RUDDER_CHORD -> whenAny(Digit.TAIL, tail -> isTail(tail) && !isCanted(tail));
+                when(Digit.WING, wing -> !Kinds.isDelta(wing));
+            case TAIL_CANT -> whenAny(Digit.TAIL, Kinds::isCanted);
+            case FIN_HEIGHT, FIN_CHORD -> whenAny(Digit.TAIL, tail -> !Kinds.isCanted(tail));
+            case TAIL_SPAN, TAIL_CHORD, TAIL_INCIDENCE, ELEVATOR_CHORD -> whenAny(Digit.TAIL, Kinds::isTail);
+            case RUDDER_CHORD -> whenAny(Digit.TAIL, tail -> Kinds.isTail(tail) && !Kinds.isCanted(tail));
             default -> List.of();
         };
         if (when != null) {
@@ -181,66 +182,12 @@ public final class Genome {
 
     /** The bottom of a hull or of floats; always active where a study opens both, as conditions are never alternatives. */
     private @Nullable List<Condition> whenWet() {
-        List<Condition> hulls = when(Digit.BODY, Genome::isHull);
-        List<Condition> floats = when(Digit.UNDERCARRIAGE, Genome::isFloats);
+        List<Condition> hulls = when(Digit.BODY, Kinds::isHull);
+        List<Condition> floats = when(Digit.UNDERCARRIAGE, Kinds::isFloats);
         if (hulls == null) {
             return floats;
         }
         return floats == null ? hulls : List.of();
-    }
-
-    static boolean isHull(Object body) {
-        return body == BodyKind.BOAT_HULL;
-    }
-
-    static boolean isFloats(Object undercarriage) {
-        return undercarriage == UndercarriageKind.FLOATS;
-    }
-
-    static boolean hasWheels(Object undercarriage) {
-        return undercarriage == UndercarriageKind.TAIL_WHEEL
-                || undercarriage == UndercarriageKind.TRICYCLE
-                || undercarriage == UndercarriageKind.AMPHIBIAN;
-    }
-
-    static boolean hasBoom(Object body) {
-        return body == BodyKind.POD_AND_BOOM;
-    }
-
-    static boolean isDelta(Object wing) {
-        return ((WingChoice) wing).kind() == WingKind.DELTA;
-    }
-
-    static boolean hasPropeller(Object power) {
-        return hasMotor(power) && power != PowerKind.DUCTED_FAN;
-    }
-
-    static boolean hasMotor(Object power) {
-        return power != PowerKind.NONE;
-    }
-
-    static boolean hasAilerons(Object controls) {
-        return controls != ControlLayout.RUDDER_ELEVATOR;
-    }
-
-    static boolean needsFlapChannel(Object controls) {
-        return controls == ControlLayout.FLAPS || controls == ControlLayout.FLAPERONS;
-    }
-
-    static boolean isBiplane(Object wing) {
-        return ((WingChoice) wing).kind() == WingKind.BIPLANE;
-    }
-
-    static boolean isTail(Object tail) {
-        return tail != TailKind.NONE;
-    }
-
-    static boolean isCanted(Object tail) {
-        return tail == TailKind.V_TAIL;
-    }
-
-    static boolean isFolded(Object section) {
-        return section == SectionKind.FOLDED_FLAT_BOTTOM || section == SectionKind.FOLDED_SYMMETRICAL;
     }
 
     /** One per open choice: kinds, then parts, then dimensions, then load masses. */

@@ -20,11 +20,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Feasible designs come first, by front and then by room (Deb, An efficient constraint handling method for genetic
  * algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338). Infeasible ones follow, sorted without
- * dominance in their excesses by group of limits, so that different ways towards feasibility go on
- * side by side (the idea: Ray,
+ * dominance in their excesses by group of limits, so that different ways towards feasibility go on side by side (the idea: Ray,
  * Tai, Seow, Multiobjective design optimization by an evolutionary algorithm, Engineering Optimization 33(4) (2001) 399-424,
- * from memory), and by their sum where that leaves a choice. Copies of a vector of objectives or excesses come last. Some places
- * may be reserved for niches.
+ * from memory), and by their sum where that leaves a choice. Copies of a vector of objectives or excesses come last. Some
+ * places may be reserved for niches.
  */
 final class Survival {
     /**

@@ -22,7 +22,7 @@ import foamfront.optimizer.yaml.Value;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The layouts a study leaves open; what the model does not compute, and what cannot be built at all, is refused. */
+/** The layouts a study leaves open; what cannot be built at all is refused. */
 final class ArrangementsReader {
     private static final Arrangements STANDING = new Arrangements(
             List.of(new WingChoice(WingKind.MONOPLANE, WingHeight.HIGH)),
