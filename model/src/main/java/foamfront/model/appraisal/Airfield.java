@@ -10,6 +10,7 @@ import foamfront.model.flight.GroundAttitude;
 import foamfront.model.flight.GroundSetting;
 import foamfront.model.flight.HighLift;
 import foamfront.model.flight.TakeOffRoll;
+import foamfront.model.flight.WaterRun;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 import foamfront.model.mission.Site;
@@ -77,7 +78,7 @@ final class Airfield {
         w.set(Measure.OBSTACLE_DISTANCE, Math.min(GroundAndHand.NEVER, roll + climb));
     }
 
-    /** Glide at 1.3 stall speeds, motor stopped, propeller turning idly; then on the wheels to rest. */
+    /** Glide at 1.3 stall speeds, motor stopped, propeller turning idly; then on wheels, belly or water to rest. */
     private static void landing(Workbench w, double idle) {
         Site site = w.mission.site();
         double stall = w.get(Measure.LANDING_STALL_SPEED);
@@ -86,12 +87,16 @@ final class Airfield {
         double drag = drag(w, flaps, speed);
         double glide = w.flight.weight() / (drag + FlightStage.pressure(w, speed) * idle);
         w.set(Measure.APPROACH_GLIDE, glide);
-        if (w.design.undercarriage().wheel() == null) {
+        Flotation flotation = w.airframe.stations().flotation();
+        boolean afloat = flotation != null && w.design.undercarriage().wheel() == null;
+        if (afloat && site.ground() != Ground.WATER) {
             w.rule(Measure.LANDING_ROLL);
             w.rule(Measure.LANDING_DISTANCE);
             return;
         }
-        double roll = GroundAndHand.landingRoll(w.flight, setting(w, flaps), idle, friction(w), site.headwind());
+        double roll = afloat
+                ? WaterRun.runOut(w.flight, w.performance, flotation, idle, stall, site.headwind())
+                : GroundAndHand.landingRoll(w.flight, setting(w, flaps), idle, landingFriction(w), site.headwind());
         w.set(Measure.LANDING_ROLL, roll);
         if (site.obstacle() == 0) {
             w.rule(Measure.LANDING_DISTANCE);
@@ -103,6 +108,13 @@ final class Airfield {
 
     private static double friction(Workbench w) {
         return w.factors.rollingFriction() * w.mission.site().ground().friction();
+    }
+
+    /** Of what it comes to rest on: wheels, or the belly of what is thrown. */
+    private static double landingFriction(Workbench w) {
+        return w.design.undercarriage().wheel() == null
+                ? w.factors.rollingFriction() * w.mission.site().ground().sliding()
+                : friction(w);
     }
 
     /** On its wheels with these flaps down, or with none. */

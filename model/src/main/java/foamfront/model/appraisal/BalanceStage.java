@@ -37,7 +37,7 @@ final class BalanceStage {
     private static final double TYPICAL_LIFT = 0.6;
 
     /** A fin stalls beyond this sideslip, rad (judgement). */
-    private static final double MOST_SIDESLIP = 0.35;
+    static final double MOST_SIDESLIP = 0.35;
 
     private BalanceStage() {}
 

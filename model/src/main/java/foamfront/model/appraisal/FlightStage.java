@@ -50,6 +50,7 @@ final class FlightStage {
         sections(w);
         Airfield.run(w, drive == null ? 0 : w.design.power().motors() * idle(drive));
         PilotStage.run(w);
+        WindStage.run(w);
         Waterside.run(w);
     }
 

@@ -18,7 +18,7 @@ import static foamfront.model.units.Require.positive;
  * @param boardStrength on the paper's compressive strength
  * @param boardStiffness on paper and core moduli
  * @param throwSpeed on the speed of a hand launch
- * @param rollingFriction on the surface's rolling friction
+ * @param rollingFriction on the surface's friction under wheels or belly
  * @param price on everything bought
  * @param time on build time
  */

@@ -10,15 +10,17 @@ import foamfront.model.mission.Launch;
  *
  * <p>Over an obstacle at 1.2 stall speeds after lift-off, and at 1.3 before a flare from 1.23 and touch-down at 1.15 stall speeds
  * (D. P. Raymer, Aircraft Design, chapter 17, from memory). Climb and glide are held to what the weight, not W cos γ, asks in drag,
- * which is on the safe side. The landing roll has no brakes and no reverse, and begins with the nose let down at once: wheels and air
- * alone stop it (judgement).
+ * which is on the safe side. The landing roll has no brakes and no reverse, and begins with the nose let down at once: wheels, or
+ * the belly that slides, and air alone stop it (judgement).
  */
 public final class GroundAndHand {
     /** Speeds of a landing over stall speed with flaps as let down for it. */
     public static final double APPROACH = Performance.CRUISE;
 
     static final double FLARE = 1.23;
-    static final double TOUCH_DOWN = 1.15;
+
+    /** See {@link #APPROACH}. */
+    public static final double TOUCH_DOWN = 1.15;
 
     /** Longer than any runway that can be stated, m. */
     public static final double NEVER = 10_000;

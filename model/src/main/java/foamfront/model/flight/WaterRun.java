@@ -33,6 +33,9 @@ public record WaterRun(double thrust, double distance, double wetted) {
     private static final int STEPS = 20;
     private static final double MOST = 99;
 
+    /** Slow enough to count as stopped, m/s: resistance that falls with V² alone never stops anything. */
+    private static final double WALK = 1;
+
     /**
      * Runs an aeroplane.
      *
@@ -69,6 +72,42 @@ public record WaterRun(double thrust, double distance, double wetted) {
         double distance = flight.weight() / GRAVITY * sum * (end - calm) / steps / 3;
         return new WaterRun(
                 least, stuck ? GroundAndHand.NEVER : Math.min(GroundAndHand.NEVER, distance), water.longest);
+    }
+
+    /**
+     * From touch-down on water to walking pace, motor off, m: the same resistance stops it that the run must overcome, and the wing
+     * lifts at the trim of the moment, flaps' lift left out.
+     *
+     * @param idle drag area of the propeller that turns idly, m²
+     * @param stall with flaps as for landing, m/s
+     * @param wind from ahead, m/s
+     */
+    public static double runOut(
+            TrimmedFlight flight,
+            Performance performance,
+            Flotation flotation,
+            double idle,
+            double stall,
+            double wind) {
+        DragParabola polar = performance.parabola();
+        Resistance water = new Resistance(flotation, flight.weight());
+        double pressure = 0.5 * flight.density();
+        double area = pressure * flight.referenceArea();
+        double flat = flight.incidence(0);
+        double slope = flight.incidence(1) - flat;
+        double fastest = GroundAndHand.TOUCH_DOWN * stall - wind;
+        double step = (fastest - WALK) / STEPS;
+        double sum = 0;
+        for (int i = 0; step > 0 && i <= STEPS; i++) {
+            double v = WALK + i * step;
+            double air = v + wind;
+            double lift = Math.max(0, Math.min(flight.maximumLift(), (water.trim(v) - flat) / slope));
+            double load = Math.max(0, flight.weight() - area * air * air * lift);
+            double drag = water.at(load, v) + air * air * (area * polar.coefficient(lift) + pressure * idle);
+            double weight = i == 0 || i == STEPS ? 1 : i % 2 == 1 ? 4 : 2;
+            sum += weight * v / drag;
+        }
+        return Math.min(GroundAndHand.NEVER, flight.weight() / GRAVITY * sum * Math.max(0, step) / 3);
     }
 
     /** Nose-up trim through the hump, rad: until the stern touches, inside the regression's range. */

@@ -22,6 +22,10 @@ public final class Limits {
             atLeast(Measure.WIND_GLIDE, 2, "a glider must come home against the wind: 100 m from 50 m up (judgement)"),
             atLeast(Measure.THRUST_TO_WEIGHT, 0.35, "any powered model (judgement)"),
             atMost(Measure.TAKE_OFF_DISTANCE, 100, "few club fields are longer; floats never leave land (judgement)"),
+            atLeast(
+                    Measure.CROSSWIND,
+                    0.2,
+                    "a side wind of 0.2 stall speeds, 14 CFR 23.233(a) before 2017 (from memory)"),
             atLeast(Measure.GROUND_ATTITUDE, 0, "it must lift off before its tail strikes (common practice)"),
             atLeast(Measure.LAUNCH_HEIGHT, 0.8, "thrown from 1.8 m, never lower than this (judgement)"),
             atLeast(Measure.BUOYANCY_RESERVE, 0.8, "80 % more than floats it in fresh water, 14 CFR 23.2310(a)"),

@@ -93,12 +93,35 @@ public enum Measure {
             "landing roll",
             Unit.METRE,
             LOWER,
-            "from touch-down at 1.15 landing stall speeds to rest, motor off, no brakes, same surface and headwind"),
+            "from touch-down at 1.15 landing stall speeds to rest, motor off, no brakes, same surface and headwind; without wheels"
+                    + " it slides on its belly, with floats alone it runs out on water"),
     LANDING_DISTANCE(
             "landing distance",
             Unit.METRE,
             LOWER,
             "that roll, and before it the glide from over the site's obstacle at 1.3 landing stall speeds with its flare"),
+    CROSSWIND(
+            "crosswind",
+            Unit.RATIO,
+            HIGHER,
+            "side wind at touch-down against which full rudder still points the wheels along the runway and full ailerons, where it"
+                    + " has them, hold the wing level, over the landing stall speed; on wheels and with a rudder only"),
+    HEADWAY(
+            "headway",
+            Unit.METRE_PER_SECOND,
+            HIGHER,
+            "speed over the ground at cruise into the site's wind; the limit on top over stall keeps a quarter of the airspeed"),
+    GUST_LOAD(
+            "gust load",
+            Unit.RATIO,
+            LOWER,
+            "change of load factor by the site's vertical gust in cruise, in g: how it bounces, unless it stalls first"),
+    GUST_MARGIN(
+            "gust margin",
+            Unit.RATIO,
+            HIGHER,
+            "incidence left in cruise before the stall over what the site's gust adds at once; below 1, as light models have it, the"
+                    + " gust stalls the wing for a moment and bounces it no harder"),
     GROUND_ATTITUDE(
             "ground attitude to spare",
             Unit.DEGREE,

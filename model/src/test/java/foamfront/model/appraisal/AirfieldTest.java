@@ -6,6 +6,8 @@ import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.Samples;
 import foamfront.model.factors.Factors;
+import foamfront.model.flight.GroundAndHand;
+import foamfront.model.mission.Ground;
 import foamfront.model.mission.Limits;
 import foamfront.model.mission.Measure;
 import foamfront.model.mission.Mission;
@@ -63,14 +65,50 @@ class AirfieldTest {
         assertThat(values.of(Measure.LANDING_ROLL)).isBetween(0.4 * longest, longest);
     }
 
+    /** Between what friction of the whole weight would take, V² / 2 μ g, and three fifths of it less for the wing's lift and drag. */
     @Test
-    void whatHasNoWheelsOrNoHedgeHasNoSuchDistance() {
-        for (String arrangement : List.of("trainer", "floats")) {
+    void whatIsThrownSlidesOnItsBellyShorterThanWheelsRoll() {
+        MeasureValues thrown = run("trainer", mission(2, 0));
+        double v = 1.15 * thrown.of(Measure.LANDING_STALL_SPEED);
+        double longest = v * v / (2 * Samples.mission().site().ground().sliding() * 9.80665);
+        assertThat(thrown.of(Measure.OBSTACLE_DISTANCE)).isNaN();
+        assertThat(thrown.of(Measure.LANDING_ROLL))
+                .isBetween(0.7 * longest, 1.4 * longest)
+                .isLessThan(run("tail wheel", mission(2, 0)).of(Measure.LANDING_ROLL));
+        assertThat(thrown.of(Measure.LANDING_DISTANCE)).isGreaterThan(thrown.of(Measure.LANDING_ROLL));
+        assertThat(run("trainer", Records.with(mission(2, 0), "site.ground", Ground.LONG_GRASS))
+                        .of(Measure.LANDING_ROLL))
+                .isLessThan(thrown.of(Measure.LANDING_ROLL));
+    }
+
+    /** Water slows by a tenth to a quarter of the weight, less what the wing carries at first. */
+    @Test
+    void floatsRunOutOnWaterAndNeverComeToLand() {
+        MeasureValues water = run("floats", Records.with(mission(2, 0), "site.ground", Ground.WATER));
+        double v = 1.15 * water.of(Measure.LANDING_STALL_SPEED);
+        assertThat(water.of(Measure.LANDING_ROLL)).isBetween(v * v / (2 * 9.80665 * 0.3), v * v / (2 * 9.80665 * 0.08));
+        MeasureValues breeze = run("floats", Records.with(mission(2, 3), "site.ground", Ground.WATER));
+        assertThat(breeze.of(Measure.LANDING_ROLL)).isLessThan(water.of(Measure.LANDING_ROLL));
+        MeasureValues land = run("floats", mission(2, 0));
+        assertThat(land.of(Measure.LANDING_ROLL)).isNaN();
+        assertThat(land.of(Measure.LANDING_DISTANCE)).isNaN();
+    }
+
+    /** Whoever can be launched from a site can be landed there. */
+    @Test
+    void everyArrangementThatCanLeaveTheSiteComesDownOnIt() {
+        for (String arrangement : Arrangements.all().keySet()) {
             MeasureValues values = run(arrangement, mission(2, 0));
-            assertThat(values.of(Measure.OBSTACLE_DISTANCE)).as(arrangement).isNaN();
-            assertThat(values.of(Measure.LANDING_ROLL)).as(arrangement).isNaN();
-            assertThat(values.of(Measure.LANDING_DISTANCE)).as(arrangement).isNaN();
+            double roll = values.of(Measure.TAKE_OFF_DISTANCE);
+            if (Double.isNaN(roll) || roll < GroundAndHand.NEVER) {
+                assertThat(values.of(Measure.LANDING_ROLL)).as(arrangement).isPositive();
+                assertThat(values.of(Measure.LANDING_DISTANCE)).as(arrangement).isPositive();
+            }
         }
+    }
+
+    @Test
+    void whatIsThrownOrHasNoHedgeHasNoObstacleDistance() {
         MeasureValues open = run("tail wheel", mission(0, 0));
         assertThat(open.of(Measure.OBSTACLE_DISTANCE)).isNaN();
         assertThat(open.of(Measure.LANDING_DISTANCE)).isNaN();
