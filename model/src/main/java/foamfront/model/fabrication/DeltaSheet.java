@@ -5,6 +5,7 @@ import static foamfront.model.fabrication.PatternLine.Kind.CUT;
 import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
 import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
 
+import foamfront.model.section.SectionShape;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +34,7 @@ public record DeltaSheet(
         double finTip,
         double thickness,
         List<Hinge> hinges)
-        implements Pattern {
+        implements Spanned {
     /** Edges shorter than this are no edge, m. */
     private static final double NO_EDGE = 1e-9;
 
@@ -74,6 +75,22 @@ public record DeltaSheet(
 
     private double slope(double fraction) {
         return Outline.distance(0, fraction * rootChord, breadth, shift + fraction * tipChord);
+    }
+
+    @Override
+    public double sparLine() {
+        return 2 * slope(SectionShape.SPAR_STATION);
+    }
+
+    @Override
+    public List<PatternLine> sparLines() {
+        double f = SectionShape.SPAR_STATION;
+        return List.of(across(CUT, 1, 0, f, 1, f), across(CUT, -1, 0, f, 1, f));
+    }
+
+    @Override
+    public double seatAhead(double width) {
+        return 0;
     }
 
     private double chord(double station) {

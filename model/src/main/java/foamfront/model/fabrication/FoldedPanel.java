@@ -6,6 +6,8 @@ import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
 import static foamfront.model.fabrication.PatternLine.Kind.SCORE;
 import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
 
+import foamfront.model.section.SectionShape;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -21,7 +23,7 @@ import java.util.List;
  * <p>Where the whole is wider than the sheet, bottom and top come as two pieces taped along the nose. The bottom's trailing edge
  * (or the first edge of a top skin) lies along the grain at y = 0.
  */
-public final class FoldedPanel implements Pattern {
+public final class FoldedPanel implements Spanned {
     /** Which skins a piece holds. */
     public enum Skins {
         BOTH,
@@ -199,6 +201,27 @@ public final class FoldedPanel implements Pattern {
         return line(kind, last, hinge.from(), up, hinge.to(), up);
     }
 
+    @Override
+    public double sparLine() {
+        return skins == Skins.TOP ? 0 : seat().length();
+    }
+
+    @Override
+    public List<PatternLine> sparLines() {
+        return skins == Skins.TOP ? List.of() : List.of(seat());
+    }
+
+    /** The spar's station on the bottom, where its web stands. */
+    private PatternLine seat() {
+        double up = (1 - SectionShape.SPAR_STATION) / facet(0);
+        return line(CUT, 0, 0, up, 1, up);
+    }
+
+    @Override
+    public double seatAhead(double width) {
+        return 0.5 * (thickness + width);
+    }
+
     private double slits() {
         if (skins == Skins.BOTTOM) {
             return 0;
@@ -216,6 +239,15 @@ public final class FoldedPanel implements Pattern {
             }
         }
         return sum;
+    }
+
+    /** Every edge along the span, as it lies on the board. */
+    List<PatternLine> edges() {
+        List<PatternLine> edges = new ArrayList<>(rootX.length);
+        for (int k = 0; k < rootX.length; k++) {
+            edges.add(new PatternLine(SCORE, rootX[k], rootY[k], tipX[k], tipY[k]));
+        }
+        return edges;
     }
 
     private double edge(int k) {

@@ -6,6 +6,8 @@ import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
 import static foamfront.model.fabrication.PatternLine.Kind.SCORE;
 import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
 
+import foamfront.model.section.SectionShape;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -33,7 +35,7 @@ public record Plate(
         double thickness,
         int scores,
         List<Hinge> hinges)
-        implements Pattern {
+        implements Spanned {
     public Plate {
         hinges = List.copyOf(hinges);
     }
@@ -55,6 +57,25 @@ public record Plate(
     /** Length from root to tip along a line of constant chord fraction. */
     private double slope(double fraction) {
         return Outline.distance(0, fraction * rootChord, breadth, shift + fraction * tipChord);
+    }
+
+    @Override
+    public double sparLine() {
+        return halves() * slope(SectionShape.SPAR_STATION);
+    }
+
+    @Override
+    public List<PatternLine> sparLines() {
+        List<PatternLine> lines = new ArrayList<>(2);
+        for (int side = 1; side >= (whole ? -1 : 1); side -= 2) {
+            lines.add(new Frame(side).line(CUT, 0, SectionShape.SPAR_STATION, 1, SectionShape.SPAR_STATION));
+        }
+        return lines;
+    }
+
+    @Override
+    public double seatAhead(double width) {
+        return 0;
     }
 
     private double chord(double station) {
