@@ -42,7 +42,7 @@ final class FoldedWingParts {
         Panel root = panels.get(0);
         if (panels.size() == 1 && whole(root)) {
             List<Hinge> hinges = Hinges.bothSides(Hinges.on(wing, root));
-            piece(root, 1, 2 * root.breadth(), hinges, false, 0);
+            piece(root, 1, Mitre.SQUARE, hinges, false);
             return;
         }
         for (int i = 0; i < panels.size(); i++) {
@@ -52,7 +52,13 @@ final class FoldedWingParts {
                 Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
                 boolean spliced = i + j > 0;
                 double bend = i > 0 && j == 0 ? rise(panel) - rise(panels.get(i - 1)) : 0;
-                piece(piece, 2, piece.breadth(), Hinges.on(wing, piece), spliced, bend);
+                boolean last = j == pieces - 1 && i < panels.size() - 1;
+                Mitre mitre = new Mitre(
+                        spliced ? 0.5 * bend : rise(panel), last ? 0.5 * (rise(panels.get(i + 1)) - rise(panel)) : 0);
+                piece(piece, 2, mitre, Hinges.on(wing, piece), spliced);
+                if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
+                    doubler("splice doubler", piece, 2, Math.abs(piece.rootY()), bend);
+                }
             }
         }
         centre(root);
@@ -73,19 +79,21 @@ final class FoldedWingParts {
     }
 
     private FoldedPanel outline(Panel p, List<Hinge> hinges) {
-        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges);
+        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges, Mitre.SQUARE);
     }
 
-    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges) {
+    private FoldedPanel skins(
+            FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges, Mitre mitre) {
         return new FoldedPanel(
-                section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, hinges);
+                section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, hinges, mitre);
     }
 
-    private void piece(Panel p, int count, double breadth, List<Hinge> hinges, boolean spliced, double bend) {
+    private void piece(Panel p, int count, Mitre mitre, List<Hinge> hinges, boolean spliced) {
+        double breadth = count == 1 ? 2 * p.breadth() : p.breadth();
         double x = Station.x(p, 0.5);
         double y = Station.y(p);
         double z = Station.z(p) + (section.bottomCorners() == 2 ? 0.3 * section.thickness() * p.rootChord() : 0);
-        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges);
+        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges, mitre);
         double splice = spliced ? 2 * p.rootChord() : 0;
         double trailing = breadth;
         double edges = both.leadingEdge();
@@ -95,19 +103,16 @@ final class FoldedWingParts {
             out.skin(
                     name + " bottom",
                     count,
-                    SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges), build.spar()),
+                    SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges, mitre), build.spar()),
                     trailing + both.leadingEdge(),
                     splice + both.leadingEdge(),
                     0,
                     x,
                     y,
                     z);
-            out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
+            out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre), 0, 0, edges, x, y, z);
         }
         strip(p, count, breadth);
-        if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
-            doubler("splice doubler", p, 2, Math.abs(p.rootY()), bend);
-        }
     }
 
     private double inside(double chord) {
