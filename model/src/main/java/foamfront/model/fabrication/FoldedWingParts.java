@@ -82,10 +82,17 @@ final class FoldedWingParts {
         return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges, Mitre.SQUARE);
     }
 
-    private FoldedPanel skins(
-            FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges, Mitre mitre) {
+    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges, Mitre mitre) {
         return new FoldedPanel(
-                section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, hinges, mitre);
+                section,
+                skins,
+                p.rootChord(),
+                p.tipChord(),
+                p.tipX() - p.rootX(),
+                breadth,
+                out.thickness,
+                hinges,
+                mitre);
     }
 
     private void piece(Panel p, int count, Mitre mitre, List<Hinge> hinges, boolean spliced) {
@@ -110,7 +117,16 @@ final class FoldedWingParts {
                     x,
                     y,
                     z);
-            out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre), 0, 0, edges, x, y, z);
+            out.skin(
+                    name + " top",
+                    count,
+                    skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre),
+                    0,
+                    0,
+                    edges,
+                    x,
+                    y,
+                    z);
         }
         strip(p, count, breadth);
     }

@@ -114,8 +114,7 @@ final class WingRefolds {
     }
 
     /** Corners of a section from the bottom's trailing edge round the nose, the nose once for each skin. */
-    private static List<double[]> corners(
-            FoldedPanel.Skins skins, WingSection section, double board, Panel piece) {
+    private static List<double[]> corners(FoldedPanel.Skins skins, WingSection section, double board, Panel piece) {
         SectionShape shape = SectionShape.of(section, board, 0.5 * (piece.rootChord() + piece.tipChord()));
         List<double[]> corners = new ArrayList<>();
         int n = shape.stations();
