@@ -2,22 +2,18 @@ package foamfront.model.appraisal;
 
 import static foamfront.model.atmosphere.Atmosphere.GRAVITY;
 
-import foamfront.model.aero.PlainFlap;
 import foamfront.model.airframe.Flotation;
 import foamfront.model.airframe.PlaningForm;
 import foamfront.model.airframe.Shaft;
 import foamfront.model.airframe.Stance;
 import foamfront.model.design.Load;
 import foamfront.model.design.Place;
-import foamfront.model.flight.Handling;
-import foamfront.model.flight.TakeOffRoll;
 import foamfront.model.flight.TrimmedFlight;
 import foamfront.model.flight.WaterRun;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Measure;
 import foamfront.model.structure.WaterLanding;
 import foamfront.model.water.Floating;
-import foamfront.model.water.Planing;
 import foamfront.model.water.Water;
 
 /** Floating, leaving and meeting the water; nothing of it is computed for an aeroplane of the land. */
@@ -32,6 +28,7 @@ final class Waterside {
         Measure.HUMP_THRUST,
         Measure.HUMP_TRIM,
         Measure.HUMP_LIFT,
+        Measure.STEP_TRIM,
         Measure.STEP_ELEVATOR,
         Measure.WATER_RUN,
         Measure.WATER_RUN_WIND,
@@ -40,9 +37,6 @@ final class Waterside {
 
     /** Share of weight times span that heels a model at rest, wind and ripples together (judgement). */
     private static final double HEELING = 0.03;
-
-    /** Speed on the step at which its elevator is asked for, of that at lift-off. */
-    private static final double ON_STEP = 0.7;
 
     private Waterside() {}
 
@@ -119,48 +113,24 @@ final class Waterside {
         if (flotation == null) {
             return;
         }
-        WaterRun still = WaterRun.of(w.flight, w.performance, flotation, 0);
+        StepTrim.Found step = StepTrim.of(w, flotation);
+        w.set(Measure.STEP_TRIM, step.trim());
+        w.set(Measure.STEP_ELEVATOR, step.elevator());
+        WaterRun still = WaterRun.of(w.flight, w.performance, flotation, step.trim(), 0);
         double wind = w.mission.site().wind();
-        WaterRun breeze = wind == 0 ? still : WaterRun.of(w.flight, w.performance, flotation, wind);
+        WaterRun breeze = wind == 0 ? still : WaterRun.of(w.flight, w.performance, flotation, step.trim(), wind);
         w.set(Measure.HUMP_THRUST, still.thrust());
         w.set(Measure.WATER_RUN, still.distance());
         w.set(Measure.WATER_RUN_WIND, breeze.distance());
         double trim = WaterRun.humpTrim(flotation.form());
         w.set(Measure.HUMP_TRIM, trim);
         w.set(Measure.HUMP_LIFT, lift(w.flight, trim) / w.flight.maximumLift());
-        w.set(Measure.STEP_ELEVATOR, elevator(w, flotation));
     }
 
     /** Trimmed lift coefficient of the whole aeroplane at a nose-up attitude. */
-    private static double lift(TrimmedFlight flight, double attitude) {
+    static double lift(TrimmedFlight flight, double attitude) {
         double flat = flight.incidence(0);
         return (attitude - flat) / (flight.incidence(1) - flat);
-    }
-
-    /**
-     * Elevator that holds the running trim, of full travel: that which trims the air's moments at this attitude, and what
-     * Savitsky's moment and the thrust line ask beyond (derived: the air's moment is C_mδ (δ − δ_trim)); over what full travel is worth.
-     */
-    private static double elevator(Workbench w, Flotation flotation) {
-        PlaningForm form = flotation.form();
-        double speed = ON_STEP * TakeOffRoll.LIFT_OFF * w.flight.stallSpeed();
-        double trim = WaterRun.runningTrim(form);
-        double pressure = 0.5 * w.flight.density() * speed * speed * w.airframe.area();
-        double lift = Math.max(0, Math.min(w.flight.maximumLift(), lift(w.flight, trim)));
-        double load = Math.max(0.01 * w.flight.weight(), w.flight.weight() - pressure * lift);
-        int count = flotation.count();
-        Planing planing = Planing.of(form.beam(), form.deadrise(), load / count, trim, speed, Planing.Fluid.FRESH);
-        double ahead = flotation.stepBehind(w.balance.x());
-        double above = w.balance.z() - flotation.keel();
-        double water = -count * planing.moment(ahead, above, form.beam(), form.deadrise(), 0, 0);
-        double line = w.airframe.stations().shaft().z() - w.balance.z();
-        double thrust = w.performance.fullThrottle().thrust(speed) * line;
-        double authority = w.lifting.elevatorMomentSlope(w.balance.x()) * pressure * w.lifting.referenceChord();
-        double trimmed = w.flight.elevator(lift(w.flight, trim));
-        double needed = trimmed - (water - thrust) / authority;
-        // The lifting system's elevator does as much per radian at any deflection; a real one less and less.
-        double full = PlainFlap.worth(Handling.FULL_TRAVEL) / PlainFlap.SMALL_ANGLE_EFFICIENCY;
-        return Math.min(99, Math.abs(needed) / full);
     }
 
     /** Alighting, once the stall speed is known. */

@@ -12,8 +12,8 @@ import foamfront.model.water.Planing;
  * battery at 30 %.
  *
  * <p>The water carries what the wing does not, W − L at the trim of the moment: nose up at the sternpost angle through the
- * hump, as pulled elevator and water under the bow have it, then held at {@value #RUNNING_DEGREES} degrees on the step (judgement; about
- * the trim of least drag of Savitsky's bottoms). Resistance: {@link Planing} in its range. Below the speed at which that
+ * hump, as pulled elevator and water under the bow have it, then at the trim on the step that it is given: {@value #RUNNING_DEGREES}
+ * degrees are aimed at (judgement; about the trim of least drag of Savitsky's bottoms). Resistance: {@link Planing} in its range. Below the speed at which that
  * begins a quarter of the load (0.2 to 0.3, common practice, <i>from memory</i>) that grows with V²; from there to C_V =
  * {@value #PLANES} (humps of floats lie at 2 to 3, <i>from memory</i>) a smooth step leads from the one to the other, so that the
  * figure at the hump is the rule's and not the regression's. Ground effect is left out, which is on the safe side.
@@ -39,16 +39,24 @@ public record WaterRun(double thrust, double distance, double wetted) {
     /**
      * Runs an aeroplane.
      *
+     * @param running trim on the step, rad
      * @param wind from ahead, m/s
      */
-    public static WaterRun of(TrimmedFlight flight, Performance performance, Flotation flotation, double wind) {
-        return of(flight, performance, flotation, wind, STEPS);
+    public static WaterRun of(
+            TrimmedFlight flight, Performance performance, Flotation flotation, double running, double wind) {
+        return of(flight, performance, flotation, running, wind, STEPS);
     }
 
-    static WaterRun of(TrimmedFlight flight, Performance performance, Flotation flotation, double wind, int steps) {
+    static WaterRun of(
+            TrimmedFlight flight,
+            Performance performance,
+            Flotation flotation,
+            double running,
+            double wind,
+            int steps) {
         ThrustCurve thrust = performance.fullThrottle().thrustCurve();
         DragParabola polar = performance.parabola();
-        Resistance water = new Resistance(flotation, flight.weight());
+        Resistance water = new Resistance(flotation, flight.weight(), running);
         double area = 0.5 * flight.density() * flight.referenceArea();
         double flat = flight.incidence(0);
         double slope = flight.incidence(1) - flat;
@@ -90,7 +98,7 @@ public record WaterRun(double thrust, double distance, double wetted) {
             double stall,
             double wind) {
         DragParabola polar = performance.parabola();
-        Resistance water = new Resistance(flotation, flight.weight());
+        Resistance water = new Resistance(flotation, flight.weight(), runningTrim(flotation.form()));
         double pressure = 0.5 * flight.density();
         double area = pressure * flight.referenceArea();
         double flat = flight.incidence(0);
@@ -115,7 +123,7 @@ public record WaterRun(double thrust, double distance, double wetted) {
         return Math.max(2.5 * Math.PI / 180, Math.min(14 * Math.PI / 180, form.sternpost()));
     }
 
-    /** Nose-up trim on the step, rad. */
+    /** Nose-up trim on the step that a pilot would have, rad. */
     public static double runningTrim(PlaningForm form) {
         return Math.min(humpTrim(form), RUNNING);
     }
@@ -130,11 +138,11 @@ public record WaterRun(double thrust, double distance, double wetted) {
         private final double planes;
         private double longest;
 
-        Resistance(Flotation flotation, double weight) {
+        Resistance(Flotation flotation, double weight, double running) {
             form = flotation.form();
             count = flotation.count();
             hump = humpTrim(form);
-            running = runningTrim(form);
+            this.running = running;
             begins = Planing.slowest(form.beam(), form.deadrise(), weight / count, hump);
             planes = Math.max(1.5 * begins, PLANES * Math.sqrt(GRAVITY * form.beam()));
         }

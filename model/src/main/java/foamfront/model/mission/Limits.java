@@ -44,6 +44,7 @@ public final class Limits {
             atLeast(Measure.HUMP_THRUST, 1.25, "a quarter in hand or it ploughs for ever (common practice)"),
             new Bound(Measure.HUMP_TRIM, 4 * DEGREE, 12 * DEGREE, "bottoms pass the hump between these (from memory)"),
             atMost(Measure.HUMP_LIFT, 0.95, "the wing must not stall at the hump (judgement)"),
+            atMost(Measure.STEP_ELEVATOR, 0.8, "a fifth of the elevator kept in hand (judgement)"),
             atLeast(Measure.HULL_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             new Bound(Measure.STATIC_MARGIN, 0.05, 0.20, "static margin of models (common practice)"),
             atLeast(Measure.POWER_ON_MARGIN, 0.02, "still stable at full throttle (judgement)"),

@@ -169,12 +169,17 @@ public enum Measure {
             "least full-throttle thrust over the drag of water and air from rest to lift-off, battery at 30 %"),
     HUMP_TRIM("trim at the hump", Unit.DEGREE, NEITHER, "nose up until the stern touches, through the hump"),
     HUMP_LIFT("wing lift at the hump", Unit.RATIO, LOWER, "lift coefficient at the trim of the hump over the greatest"),
+    STEP_TRIM(
+            "trim on the step",
+            Unit.DEGREE,
+            NEITHER,
+            "nose up at 0.7 of lift-off speed and full throttle: 6 degrees, or the nearest trim that three quarters of the elevator"
+                    + " hold"),
     STEP_ELEVATOR(
             "elevator on the step",
             Unit.RATIO,
             LOWER,
-            "elevator that holds the running trim at 0.7 of lift-off speed and full throttle, of full travel; above 1 the throttle"
-                    + " must wait"),
+            "elevator that holds that trim, of full travel; of none that can be held the least"),
     WATER_RUN("water run", Unit.METRE, LOWER, "from rest on still water to 1.2 stall speeds, no wind"),
     WATER_RUN_WIND("water run into the wind", Unit.METRE, LOWER, "the same into the site's wind"),
     HULL_STRENGTH(

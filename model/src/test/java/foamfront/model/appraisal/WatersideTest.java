@@ -132,7 +132,7 @@ class WatersideTest {
         Flotation flotation = flotation(w);
         PlaningForm form = flotation.form();
         double speed = 0.7 * 1.2 * w.flight.stallSpeed();
-        double trim = WaterRun.runningTrim(form);
+        double trim = w.get(Measure.STEP_TRIM);
         double pressure = 0.5 * w.flight.density() * speed * speed * w.airframe.area();
         double untrimmed = w.flight.incidence(0);
         double lift = (trim - untrimmed) / (w.flight.incidence(1) - untrimmed);
@@ -159,5 +159,43 @@ class WatersideTest {
         }
 
         assertThat(left).isLessThan(ROUNDING);
+    }
+
+    /** A pilot has the trim of least drag where three quarters of the elevator hold it, else as near to it as they do. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.04, 0.08, 0.12, 0.16})
+    void theStepTrimIsTheNearestThatTheElevatorHolds(double above) {
+        Design high = Records.with(Arrangements.of("hull"), "wing.z", above);
+        Workbench w = run(high, WATER);
+        double wanted = WaterRun.runningTrim(flotation(w).form());
+        double trim = w.get(Measure.STEP_TRIM);
+        double elevator = w.get(Measure.STEP_ELEVATOR);
+
+        assertThat(trim)
+                .isBetween(StepTrim.LEAST, WaterRun.humpTrim(flotation(w).form()));
+        if (trim == wanted) {
+            assertThat(elevator).isLessThanOrEqualTo(StepTrim.HELD);
+        } else {
+            assertThat(elevator).isGreaterThan(StepTrim.HELD - 1e-6);
+        }
+    }
+
+    /** Savitsky's drag at the trim found is what the run counts: a bottom held near level drags more than one at six degrees. */
+    @Test
+    void theTrimOnTheStepSetsTheRun() {
+        Workbench w = run(FLOATS, WATER);
+        double flat = WaterRun.of(w.flight, w.performance, flotation(w), StepTrim.LEAST, 0)
+                .distance();
+        double best = WaterRun.of(
+                        w.flight,
+                        w.performance,
+                        flotation(w),
+                        WaterRun.runningTrim(flotation(w).form()),
+                        0)
+                .distance();
+        assertThat(flat).isGreaterThan(best);
+        assertThat(w.get(Measure.WATER_RUN))
+                .isEqualTo(WaterRun.of(w.flight, w.performance, flotation(w), w.get(Measure.STEP_TRIM), 0)
+                        .distance());
     }
 }
