@@ -30,6 +30,8 @@ class ValidationPageTest {
             Every external check of the model: a published or independently derived figure, what this program computes, and the
             error. "From memory" marks a figure that was recalled and not read; "derived" one that follows from a stated
             formula. The tests write this page: it fails them when it is stale (`./test --accept-validation` rewrites it).
+
+            Aeroplanes that flew, published power beside predicted, stand in [studies/FLOWN.md](../studies/FLOWN.md).
             """;
 
     @Test

@@ -198,4 +198,15 @@ class WatersideTest {
                 .isEqualTo(WaterRun.of(w.flight, w.performance, flotation(w), w.get(Measure.STEP_TRIM), 0)
                         .distance());
     }
+
+    /** A tail like a sliver holds the bow at no trim, and the limit refuses it. */
+    @Test
+    void aSmallTailIsRefusedForItsElevatorOnTheStep() {
+        double most = Objects.requireNonNull(WATER.limits().of(Measure.STEP_ELEVATOR))
+                .high();
+
+        assertThat(run(FLOATS, WATER).get(Measure.STEP_ELEVATOR)).isLessThan(most);
+        assertThat(run(Records.with(FLOATS, "tail.plane.span", 0.2), WATER).get(Measure.STEP_ELEVATOR))
+                .isGreaterThan(most);
+    }
 }
