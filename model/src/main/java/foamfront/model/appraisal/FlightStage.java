@@ -56,13 +56,10 @@ final class FlightStage {
     private static void powered(Workbench w, Drive drive) {
         w.rule(Measure.WIND_GLIDE);
         int motors = w.design.power().motors();
-        PowerTrain train = train(w);
-        Performance p = w.performance;
         double wind = w.mission.site().wind();
-        w.flight.streams(motors);
-        p.solve(w.flight, train, drive.rotor(), streamArea(w), motors * idle(drive), wind);
-        FullThrottle full = p.fullThrottle();
-        LevelFlight level = p.level();
+        solve(w, drive);
+        FullThrottle full = w.performance.fullThrottle();
+        LevelFlight level = w.performance.level();
         double weight = w.flight.weight();
         w.set(Measure.ENDURANCE, level.endurance());
         w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * level.endurance());
@@ -95,6 +92,19 @@ final class FlightStage {
         torque(w, drive, motors);
         oneMotorOut(w, drive);
         powerTrim(w);
+    }
+
+    /** Every point of power plant and steady flight. */
+    static void solve(Workbench w, Drive drive) {
+        int motors = w.design.power().motors();
+        w.flight.streams(motors);
+        w.performance.solve(
+                w.flight,
+                train(w),
+                drive.rotor(),
+                streamArea(w),
+                motors * idle(drive),
+                w.mission.site().wind());
     }
 
     private static void polar(Workbench w) {
