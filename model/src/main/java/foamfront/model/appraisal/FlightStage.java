@@ -180,7 +180,11 @@ final class FlightStage {
         w.set(Measure.ONE_MOTOR_OUT, moment < HOPELESS * rudder ? moment / rudder : HOPELESS);
     }
 
-    /** Propeller torque at full throttle against what the model stands in roll. */
+    /**
+     * Propeller torque at full throttle against what the model stands in roll. The swirl that torque leaves in the stream, and what a
+     * fin in it feels, are left out (judgement): a twin's fin stands between its streams, and of a counter-rotating pair the two swirls
+     * are mirror images besides.
+     */
     private static void torque(Workbench w, Drive drive, int motors) {
         if (drive.rotor() instanceof Fan) {
             // A fan's stators take its swirl out again.
@@ -213,7 +217,7 @@ final class FlightStage {
     static PowerTrain train(Workbench w) {
         Power power = w.design.power();
         PowerTrain train = w.train(drive(power), power.motors(), auxiliaryCurrent(w));
-        train.install(Installation.thrustShare(power), Installation.inflow(w.design));
+        train.install(Installation.thrustShare(w.airframe), Installation.inflow(w.design));
         train.chill(w.mission.site().temperature());
         return train;
     }
