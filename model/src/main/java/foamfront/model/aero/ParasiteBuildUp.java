@@ -158,7 +158,9 @@ public final class ParasiteBuildUp {
             return bare(pusher.plant());
         }
         if (design.power() instanceof Power.DuctedFan ducted) {
-            return INTAKES * Intakes.ratio(airframe.body(), ducted.fan()) * ducted.fan().annulus();
+            return INTAKES
+                    * Intakes.ratio(airframe.body(), ducted.fan())
+                    * ducted.fan().annulus();
         }
         // A nose motor stands in front of the body, whose forebody drag covers it.
         return design.power() instanceof Power.TwinTractor twin ? 2 * bare(twin.plant()) : 0;

@@ -24,7 +24,8 @@ class InstallationTest {
         double section = trainer.body().width() * trainer.body().height();
         assertThat(Installation.inflow(trainer)).isCloseTo(1 - 0.329 * section / (0.2286 * 0.2286), within(ROUNDING));
         assertThat(Installation.inflow(Arrangements.of("pusher"))).isEqualTo(1);
-        assertThat(Installation.thrustShare(Airframe.of(Arrangements.of("pusher")))).isBetween(0.95, 0.98);
+        assertThat(Installation.thrustShare(Airframe.of(Arrangements.of("pusher"))))
+                .isBetween(0.95, 0.98);
         assertThat(Installation.noise(Arrangements.of("pusher").power())).isGreaterThan(1);
     }
 
