@@ -227,9 +227,8 @@ final class FlightStage {
         return Objects.requireNonNull(power.drive(), "only what has a motor gets here");
     }
 
-    /** Mean of all servos, A. */
     private static double servoCurrent(Workbench w) {
-        return w.airframe.servos().total() * w.design.radio().servo().current();
+        return w.airframe.servos().current(w.design.radio());
     }
 
     /** Receiver and servos through a linear supply, loads by their power through a converter, A from the battery. */
