@@ -60,7 +60,7 @@ public final class FlatPatterns {
         if (folded != null) {
             new FoldedWingParts(out, folded, build, name).add(wing);
         } else {
-            new PlateParts(out, name, wing.section()).add(wing, build.joint() == WingJoint.ONE_PIECE);
+            new PlateParts(out, name, wing.section(), build.spar()).add(wing, build.joint() == WingJoint.ONE_PIECE);
         }
         if (build.spar() instanceof WingSpar.Stock stock) {
             stockSpar(out, stock, build.joint(), wing, name);

@@ -6,6 +6,8 @@ import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
 import static foamfront.model.fabrication.PatternLine.Kind.SCORE;
 import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
 
+import foamfront.model.section.SectionShape;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -18,10 +20,12 @@ import java.util.List;
  * <p>The trailing edge is one board high on the mean chord, so that sections stay similar; on a panel of taper 0.6 its ends are
  * then a quarter of a board off, which changes no length by 0.3 mm.
  *
+ * <p>Where the wing turns up at a joint the ends are mitred: each facet is cut in the plane that halves the angle ({@link Mitre}).
+ *
  * <p>Where the whole is wider than the sheet, bottom and top come as two pieces taped along the nose. The bottom's trailing edge
  * (or the first edge of a top skin) lies along the grain at y = 0.
  */
-public final class FoldedPanel implements Pattern {
+public final class FoldedPanel implements Spanned {
     /** Which skins a piece holds. */
     public enum Skins {
         BOTH,
@@ -59,6 +63,19 @@ public final class FoldedPanel implements Pattern {
             double breadth,
             double thickness,
             List<Hinge> hinges) {
+        this(section, skins, rootChord, tipChord, shift, breadth, thickness, hinges, Mitre.SQUARE);
+    }
+
+    FoldedPanel(
+            FoldedSection section,
+            Skins skins,
+            double rootChord,
+            double tipChord,
+            double shift,
+            double breadth,
+            double thickness,
+            List<Hinge> hinges,
+            Mitre mitre) {
         this.section = section.ending(2 * thickness / (rootChord + tipChord));
         this.skins = skins;
         this.thickness = thickness;
@@ -76,6 +93,7 @@ public final class FoldedPanel implements Pattern {
         tipY = new double[n];
         nose = skins == Skins.TOP ? -1 : section.bottomCorners() - 1;
         develop(first);
+        trim(first, mitre);
         outline = trace();
         length = outline.length();
         width = outline.width();
@@ -115,6 +133,25 @@ public final class FoldedPanel implements Pattern {
             rootY[k] = rootY[k - 1] + stepY;
             tipX[k] = tipX[k - 1] + ratio * stepX;
             tipY[k] = tipY[k - 1] + ratio * stepY;
+        }
+    }
+
+    /** Ends of edges are taken back, or run on, by their height over the chord line times the slant of the joint. */
+    private void trim(int first, Mitre mitre) {
+        double root = StrictMath.tan(mitre.root()) / breadth;
+        double tip = StrictMath.tan(mitre.tip()) / breadth;
+        if (root == 0 && tip == 0) {
+            return;
+        }
+        for (int k = 0; k < rootX.length; k++) {
+            double dx = tipX[k] - rootX[k];
+            double dy = tipY[k] - rootY[k];
+            double inner = section.z(first + k) * rootChord * root;
+            double outer = section.z(first + k) * tipChord * tip;
+            rootX[k] += inner * dx;
+            rootY[k] += inner * dy;
+            tipX[k] -= outer * dx;
+            tipY[k] -= outer * dy;
         }
     }
 
@@ -199,6 +236,27 @@ public final class FoldedPanel implements Pattern {
         return line(kind, last, hinge.from(), up, hinge.to(), up);
     }
 
+    @Override
+    public double sparLine() {
+        return skins == Skins.TOP ? 0 : seat().length();
+    }
+
+    @Override
+    public List<PatternLine> sparLines() {
+        return skins == Skins.TOP ? List.of() : List.of(seat());
+    }
+
+    /** The spar's station on the bottom, where its web stands. */
+    private PatternLine seat() {
+        double up = (1 - SectionShape.SPAR_STATION) / facet(0);
+        return line(CUT, 0, 0, up, 1, up);
+    }
+
+    @Override
+    public double seatAhead(double width) {
+        return 0.5 * (thickness + width);
+    }
+
     private double slits() {
         if (skins == Skins.BOTTOM) {
             return 0;
@@ -216,6 +274,15 @@ public final class FoldedPanel implements Pattern {
             }
         }
         return sum;
+    }
+
+    /** Every edge along the span, as it lies on the board. */
+    List<PatternLine> edges() {
+        List<PatternLine> edges = new ArrayList<>(rootX.length);
+        for (int k = 0; k < rootX.length; k++) {
+            edges.add(new PatternLine(SCORE, rootX[k], rootY[k], tipX[k], tipY[k]));
+        }
+        return edges;
     }
 
     private double edge(int k) {

@@ -3,6 +3,7 @@ package foamfront.model.fabrication;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.WingSection;
+import foamfront.model.design.WingSpar;
 import java.util.List;
 
 /**
@@ -16,11 +17,18 @@ final class PlateParts {
     private final PartsBuffer out;
     private final String name;
     private final WingSection section;
+    private final WingSpar spar;
 
+    /** A tail, fin or winglet, which has no spar. */
     PlateParts(PartsBuffer out, String name, WingSection section) {
+        this(out, name, section, new WingSpar.BoardStrip());
+    }
+
+    PlateParts(PartsBuffer out, String name, WingSection section, WingSpar spar) {
         this.out = out;
         this.name = name;
         this.section = section;
+        this.spar = spar;
     }
 
     void add(Surface surface, boolean onePiece) {
@@ -79,7 +87,8 @@ final class PlateParts {
     /** One piece, glued over {@code joint} at its root, tape over and under. */
     private void piece(Panel p, int count, Plate plate, double joint) {
         double edges = plate.leadingEdge();
-        out.skin(name, count, plate, joint, 2 * joint, edges, Station.x(p, 0.5), Station.y(p), Station.z(p));
+        Pattern seated = SparSeat.in(plate, spar);
+        out.skin(name, count, seated, joint, 2 * joint, edges, Station.x(p, 0.5), Station.y(p), Station.z(p));
         if (section instanceof WingSection.SteppedPlate stepped) {
             Plate upper = new Plate(
                     stepped.step() * p.rootChord(),
