@@ -88,15 +88,16 @@ final class Airfield {
         double glide = w.flight.weight() / (drag + FlightStage.pressure(w, speed) * idle);
         w.set(Measure.APPROACH_GLIDE, glide);
         Flotation flotation = w.airframe.stations().flotation();
-        boolean afloat = flotation != null && w.design.undercarriage().wheel() == null;
-        if (afloat && site.ground() != Ground.WATER) {
+        double roll;
+        if (flotation == null || w.design.undercarriage().wheel() != null) {
+            roll = GroundAndHand.landingRoll(w.flight, setting(w, flaps), idle, landingFriction(w), site.headwind());
+        } else if (site.ground() == Ground.WATER) {
+            roll = WaterRun.runOut(w.flight, w.performance, flotation, idle, stall, site.headwind());
+        } else {
             w.rule(Measure.LANDING_ROLL);
             w.rule(Measure.LANDING_DISTANCE);
             return;
         }
-        double roll = afloat
-                ? WaterRun.runOut(w.flight, w.performance, flotation, idle, stall, site.headwind())
-                : GroundAndHand.landingRoll(w.flight, setting(w, flaps), idle, landingFriction(w), site.headwind());
         w.set(Measure.LANDING_ROLL, roll);
         if (site.obstacle() == 0) {
             w.rule(Measure.LANDING_DISTANCE);

@@ -20,7 +20,8 @@ final class PlantingAfloat {
 
     static List<Planting> all() {
         return List.of(
-                // Where it has thrust for the climb it has it for the hump, unless a study asks less of its climb and top speed.
+                // Where it has thrust for the climb it has it for the hump, unless a study asks less of its climb and
+                // top speed.
                 afloat(
                         "hull",
                         Measure.HUMP_THRUST,

@@ -202,8 +202,8 @@ class WatersideTest {
     /** A tail like a sliver holds the bow at no trim, and the limit refuses it. */
     @Test
     void aSmallTailIsRefusedForItsElevatorOnTheStep() {
-        double most = Objects.requireNonNull(WATER.limits().of(Measure.STEP_ELEVATOR))
-                .high();
+        double most =
+                Objects.requireNonNull(WATER.limits().of(Measure.STEP_ELEVATOR)).high();
 
         assertThat(run(FLOATS, WATER).get(Measure.STEP_ELEVATOR)).isLessThan(most);
         assertThat(run(Records.with(FLOATS, "tail.plane.span", 0.2), WATER).get(Measure.STEP_ELEVATOR))

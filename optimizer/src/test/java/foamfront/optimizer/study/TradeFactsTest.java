@@ -192,6 +192,7 @@ class TradeFactsTest {
                     .isGreaterThan(of(Measure.CRUISE_SPEED, appraise("first-aeroplane")));
             assertThat(step(one)).isGreaterThan(1);
         }
+        assertThat(of(Measure.TOP_SPEED, delta)).isGreaterThan(of(Measure.TOP_SPEED, appraise("first-aeroplane")));
     }
 
     @Test
