@@ -19,6 +19,9 @@ import foamfront.model.design.Power;
  *       ours stands clear on a pylon and takes 3.5 %. And
  *       its blades chop the wake: 3 dB louder (common practice), which is 13 % of tip speed where sound goes with its
  *       power of 5.5 (derived).
+ *   <li>Tip speed stands for noise: measured levels in decibels rise about in line with it from Mach 0.3 to 0.9 (C. W. Hicks and
+ *       H. H. Hubbard, Comparison of Sound Emission from Two-Blade, Four-Blade, and Seven-Blade Propellers, NACA TN 1354, 1947,
+ *       summary read).
  *   <li>A fan behind intakes of less than 0.9 of its swept annulus loses thrust ({@link Intakes}, {@link
  *       foamfront.model.parts.FanLaw#thrustShare}).
  * </ul>
