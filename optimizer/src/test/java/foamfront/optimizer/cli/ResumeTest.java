@@ -148,7 +148,7 @@ class ResumeTest {
         refused("version of foamfront (9");
         files.write(
                 loaded.facts(),
-                loaded.state().replaceAll("(?m)^(\\+\\d+ \\+1 \\+[012]) \\S+ ", "$1 4000000000000001 "));
+                loaded.state().replaceAll("(?m)^(\\+\\d+ \\+1 \\+[012] \\S+ \\S+) \\S+ ", "$1 4000000000000001 "));
         refused("the computation");
         files.write(loaded.facts(), loaded.state());
 
