@@ -28,13 +28,13 @@ final class FoldedWingParts {
     private final PartsBuffer out;
     private final FoldedSection section;
     private final WingBuild build;
-    private final String name;
+    private final WingNames names;
 
-    FoldedWingParts(PartsBuffer out, FoldedSection section, WingBuild build, String name) {
+    FoldedWingParts(PartsBuffer out, FoldedSection section, WingBuild build, WingNames names) {
         this.out = out;
         this.section = section;
         this.build = build;
-        this.name = name;
+        this.names = names;
     }
 
     void add(Surface wing) {
@@ -42,17 +42,24 @@ final class FoldedWingParts {
         Panel root = panels.get(0);
         if (panels.size() == 1 && whole(root)) {
             List<Hinge> hinges = Hinges.bothSides(Hinges.on(wing, root));
-            piece(root, 1, 2 * root.breadth(), hinges, false, 0);
+            piece(root, 1, skins(FoldedPanel.Skins.BOTH, root, 2 * root.breadth(), hinges), hinges, false, 0);
             return;
         }
         for (int i = 0; i < panels.size(); i++) {
             Panel panel = panels.get(i);
-            int pieces = out.pieces(outline(panel, List.of()).length());
+            List<Hinge> hinges = Hinges.on(wing, panel);
+            FoldedPanel all = outline(panel, hinges);
+            int pieces = out.pieces(all.edgesLength());
             for (int j = 0; j < pieces; j++) {
-                Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
                 boolean spliced = i + j > 0;
                 double bend = i > 0 && j == 0 ? rise(panel) - rise(panels.get(i - 1)) : 0;
-                piece(piece, 2, piece.breadth(), Hinges.on(wing, piece), spliced, bend);
+                if (pieces == 1) {
+                    piece(panel, 2, all, hinges, spliced, bend);
+                    continue;
+                }
+                Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
+                List<Hinge> cut = Hinges.on(wing, piece);
+                piece(piece, 2, outline(piece, cut), cut, spliced, bend);
             }
         }
         centre(root);
@@ -81,19 +88,19 @@ final class FoldedWingParts {
                 section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, hinges);
     }
 
-    private void piece(Panel p, int count, double breadth, List<Hinge> hinges, boolean spliced, double bend) {
+    private void piece(Panel p, int count, FoldedPanel both, List<Hinge> hinges, boolean spliced, double bend) {
+        double breadth = both.breadth();
         double x = Station.x(p, 0.5);
         double y = Station.y(p);
         double z = Station.z(p) + (section.bottomCorners() == 2 ? 0.3 * section.thickness() * p.rootChord() : 0);
-        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges);
         double splice = spliced ? 2 * p.rootChord() : 0;
         double trailing = breadth;
         double edges = both.leadingEdge();
         if (both.width() <= out.across) {
-            out.skin(name, count, SparSeat.in(both, build.spar()), trailing, splice, edges, x, y, z);
+            out.skin(names.wing(), count, SparSeat.in(both, build.spar()), trailing, splice, edges, x, y, z);
         } else {
             out.skin(
-                    name + " bottom",
+                    names.bottom(),
                     count,
                     SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges), build.spar()),
                     trailing + both.leadingEdge(),
@@ -102,11 +109,11 @@ final class FoldedWingParts {
                     x,
                     y,
                     z);
-            out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
+            out.skin(names.top(), count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
         }
         strip(p, count, breadth);
         if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
-            doubler("splice doubler", p, 2, Math.abs(p.rootY()), bend);
+            doubler(names.spliceDoubler(), p, 2, Math.abs(p.rootY()), bend);
         }
     }
 
@@ -120,16 +127,16 @@ final class FoldedWingParts {
         double tip = inside(p.tipChord());
         boolean onEdge = Math.min(root, tip) >= ON_EDGE;
         Pattern pattern = onEdge ? Plate.of(root, tip, breadth, out.thickness) : new Rectangle(breadth, FLAT_STRIP);
-        String what = build.spar() instanceof WingSpar.BoardStrip ? " spar" : " web";
-        out.part(name + what, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
+        String name = build.spar() instanceof WingSpar.BoardStrip ? names.spar() : names.web();
+        out.part(name, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
     }
 
     /** A strip running one chord each side of a joint, angled where the joint turns the wing up by {@code bend}. */
-    private void doubler(String what, Panel p, int count, double y, double bend) {
+    private void doubler(String name, Panel p, int count, double y, double bend) {
         double height = Math.max(inside(p.rootChord()), ON_EDGE);
         double length = Math.min(2 * p.rootChord(), out.along);
         out.part(
-                name + " " + what,
+                name,
                 count,
                 false,
                 true,
@@ -144,14 +151,14 @@ final class FoldedWingParts {
         double c = root.rootChord();
         if (build.joint() == WingJoint.ONE_PIECE) {
             if (build.spar() instanceof WingSpar.BoardStrip) {
-                doubler("joint doubler", root, 1, 0, 2 * rise(root));
+                doubler(names.jointDoubler(), root, 1, 0, 2 * rise(root));
             }
             return;
         }
         // Strips of tape across the lower skins, side by side over the chord, and one along the joint.
         double hinge = build.joint() == WingJoint.FOLDING ? c * (HINGE_STRIP / PartsBuffer.TAPE_WIDTH + 1) : 0;
         out.taped(
-                name + " root rib",
+                names.rootRib(),
                 2,
                 true,
                 RootRib.of(section, c, out.thickness, build.spar()),

@@ -75,7 +75,14 @@ public final class SectionPolar {
             double edge) {}
 
     private final SectionFamily family;
-    private final Scale scale;
+    // The scale's own numbers: every strip reads them at every speed.
+    private final double liftScale;
+    private final double bubbleLoss;
+    private final double camberLift;
+    private final double negative;
+    private final double designLift;
+    private final double dragScale;
+    private final double addedDrag;
     private final double blunt;
     private final double zeroLiftAngle;
     private final double moment;
@@ -90,7 +97,13 @@ public final class SectionPolar {
             double dragUncertainty,
             double liftUncertainty) {
         this.family = family;
-        this.scale = scale;
+        this.liftScale = scale.lift;
+        this.bubbleLoss = scale.bubbleLoss;
+        this.camberLift = scale.camberLift;
+        this.negative = scale.negative;
+        this.designLift = scale.designLift;
+        this.dragScale = scale.drag;
+        this.addedDrag = scale.addedDrag;
         this.blunt = BLUNT_EDGE * scale.edge * StrictMath.cbrt(scale.edge / scale.drag);
         // Adding zero turns the −0 of a section without camber into 0, which prints as such.
         this.zeroLiftAngle = zeroLiftAngle + 0.0;
@@ -199,30 +212,31 @@ public final class SectionPolar {
     }
 
     public double maximumLift(double logReynolds) {
-        return plainMaximumLift(logReynolds) + scale.camberLift;
+        return plainMaximumLift(logReynolds) + camberLift;
     }
 
     public double minimumLift(double logReynolds) {
-        return scale.camberLift - scale.negative * plainMaximumLift(logReynolds);
+        return camberLift - negative * plainMaximumLift(logReynolds);
     }
 
     private double plainMaximumLift(double logReynolds) {
-        double attached = scale.lift * family.maximumLift.at(logReynolds);
-        return attached * (1 - scale.bubbleLoss * SectionFamily.OPEN_BUBBLE.at(logReynolds));
+        double attached = liftScale * family.maximumLift.at(logReynolds);
+        return bubbleLoss == 0 ? attached : attached * (1 - bubbleLoss * SectionFamily.OPEN_BUBBLE.at(logReynolds));
     }
 
     /** Profile drag at a lift coefficient between the two stalls. */
     public double drag(double lift, double logReynolds) {
-        double maximum = maximumLift(logReynolds);
-        double design = Math.min(scale.designLift, HIGHEST_DESIGN_SHARE * maximum);
+        double plain = plainMaximumLift(logReynolds);
+        double maximum = plain + camberLift;
+        double design = Math.min(designLift, HIGHEST_DESIGN_SHARE * maximum);
         double distance = lift - design;
-        double room = distance >= 0 ? maximum - design : minimumLift(logReynolds) - design;
+        double room = distance >= 0 ? maximum - design : camberLift - negative * plain - design;
         double v = Math.min(FURTHEST, distance / room);
         double square = v * v;
         double fourth = square * square;
         SectionFamily.Rise rise = family.rise;
-        return scale.drag * family.leastDrag.at(logReynolds)
-                + scale.addedDrag
+        return dragScale * family.leastDrag.at(logReynolds)
+                + addedDrag
                 + blunt * family.inverseCubeRootOfDrag.at(logReynolds)
                 + square * (rise.square() + rise.stall() * square * fourth * fourth)
                 + distance * distance * (rise.suction() + rise.suctionAtStall() * square);
