@@ -46,7 +46,7 @@ final class AirframeBuilder {
         if (tail != null) {
             surfaces.add(tail);
         }
-        List<Surface> fins = fins(design);
+        List<Surface> fins = fins(design, wing);
         surfaces.addAll(fins);
         if (design.wing().build().tips() == WingTips.WINGLETS) {
             surfaces.add(Winglet.on(wing, 1));
@@ -119,7 +119,7 @@ final class AirframeBuilder {
         return null;
     }
 
-    private static List<Surface> fins(Design design) {
+    private static List<Surface> fins(Design design, Surface wing) {
         Tail tail = design.tail();
         double top = 0.5 * design.body().tailHeight();
         List<Control> rudder = design.controls().rudder()
@@ -138,7 +138,7 @@ final class AirframeBuilder {
         }
         if (tail instanceof Tail.None none) {
             double spread = design.wing() instanceof Wing.Delta ? 1 : FIN_SPREAD;
-            return onWing(none.fin(), wing(design), spread, rudder);
+            return onWing(none.fin(), wing, spread, rudder);
         }
         return List.of();
     }

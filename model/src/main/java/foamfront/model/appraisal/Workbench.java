@@ -12,6 +12,7 @@ import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.SheetNester;
 import foamfront.model.factors.Factors;
 import foamfront.model.flight.Performance;
+import foamfront.model.flight.SlipstreamLift;
 import foamfront.model.flight.TrimmedFlight;
 import foamfront.model.mass.Balance;
 import foamfront.model.mass.MassBreakdown;
@@ -41,6 +42,7 @@ final class Workbench {
     final LiftingSystem lifting = new LiftingSystem(Resolution.DEFAULT);
     final TrimmedFlight flight = new TrimmedFlight(lifting);
     final Performance performance = new Performance();
+    final SlipstreamLift slipstream = new SlipstreamLift();
     final SheetNester nester = new SheetNester();
     final double[] values = new double[MEASURES];
 

@@ -52,6 +52,19 @@ public record DeltaSheet(
         return Math.max(rootChord, shift + tipChord) - Math.min(0, shift);
     }
 
+    /** Free ahead of wing and fin within the piece's rectangle, from {@code out} off the middle outwards, m. */
+    double clearAhead(double out) {
+        double wing = shift * Math.min(1, out / breadth) - Math.min(0, shift);
+        double fin = shift + tipChord - Math.max(finRoot, finTip) - Math.min(0, shift);
+        return Math.max(0, finHeight > 0 && out < breadth + finHeight ? Math.min(wing, fin) : wing);
+    }
+
+    /** Free behind them, m. */
+    double clearBehind(double out) {
+        double sweep = shift + tipChord - rootChord;
+        return sweep < 0 ? -sweep * Math.min(1, out / breadth) : 0;
+    }
+
     /** Both halves of the wing, m². */
     double wingArea() {
         return (rootChord + tipChord) * breadth;

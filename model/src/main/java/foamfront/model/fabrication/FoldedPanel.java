@@ -20,6 +20,8 @@ import java.util.List;
  * <p>The trailing edge is one board high on the mean chord, so that sections stay similar; on a panel of taper 0.6 its ends are
  * then a quarter of a board off, which changes no length by 0.3 mm.
  *
+ * <p>Where the wing turns up at a joint the ends are mitred: each facet is cut in the plane that halves the angle ({@link Mitre}).
+ *
  * <p>Where the whole is wider than the sheet, bottom and top come as two pieces taped along the nose. The bottom's trailing edge
  * (or the first edge of a top skin) lies along the grain at y = 0.
  */
@@ -61,6 +63,19 @@ public final class FoldedPanel implements Spanned {
             double breadth,
             double thickness,
             List<Hinge> hinges) {
+        this(section, skins, rootChord, tipChord, shift, breadth, thickness, hinges, Mitre.SQUARE);
+    }
+
+    FoldedPanel(
+            FoldedSection section,
+            Skins skins,
+            double rootChord,
+            double tipChord,
+            double shift,
+            double breadth,
+            double thickness,
+            List<Hinge> hinges,
+            Mitre mitre) {
         this.section = section.ending(2 * thickness / (rootChord + tipChord));
         this.skins = skins;
         this.thickness = thickness;
@@ -78,6 +93,7 @@ public final class FoldedPanel implements Spanned {
         tipY = new double[n];
         nose = skins == Skins.TOP ? -1 : section.bottomCorners() - 1;
         develop(first);
+        trim(first, mitre);
         outline = trace();
         length = outline.length();
         width = outline.width();
@@ -117,6 +133,25 @@ public final class FoldedPanel implements Spanned {
             rootY[k] = rootY[k - 1] + stepY;
             tipX[k] = tipX[k - 1] + ratio * stepX;
             tipY[k] = tipY[k - 1] + ratio * stepY;
+        }
+    }
+
+    /** Ends of edges are taken back, or run on, by their height over the chord line times the slant of the joint. */
+    private void trim(int first, Mitre mitre) {
+        double root = StrictMath.tan(mitre.root()) / breadth;
+        double tip = StrictMath.tan(mitre.tip()) / breadth;
+        if (root == 0 && tip == 0) {
+            return;
+        }
+        for (int k = 0; k < rootX.length; k++) {
+            double dx = tipX[k] - rootX[k];
+            double dy = tipY[k] - rootY[k];
+            double inner = section.z(first + k) * rootChord * root;
+            double outer = section.z(first + k) * tipChord * tip;
+            rootX[k] += inner * dx;
+            rootY[k] += inner * dy;
+            tipX[k] -= outer * dx;
+            tipY[k] -= outer * dy;
         }
     }
 
@@ -284,17 +319,6 @@ public final class FoldedPanel implements Spanned {
         return sum;
     }
 
-    /** Extent along the grain without regard to notches, m. */
-    double edgesLength() {
-        double low = rootX[0];
-        double high = rootX[0];
-        for (int k = 0; k < rootX.length; k++) {
-            low = Math.min(low, Math.min(rootX[k], tipX[k]));
-            high = Math.max(high, Math.max(rootX[k], tipX[k]));
-        }
-        return high - low;
-    }
-
     @Override
     public double length() {
         return length;
@@ -349,11 +373,6 @@ public final class FoldedPanel implements Spanned {
     @Override
     public int folds() {
         return rootX.length - 2 + (skins == Skins.BOTTOM ? 0 : hinges.size());
-    }
-
-    /** From root to tip across the wing, m. */
-    double breadth() {
-        return breadth;
     }
 
     /** True length of the leading edge, m. */

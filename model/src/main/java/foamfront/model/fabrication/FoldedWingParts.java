@@ -42,24 +42,23 @@ final class FoldedWingParts {
         Panel root = panels.get(0);
         if (panels.size() == 1 && whole(root)) {
             List<Hinge> hinges = Hinges.bothSides(Hinges.on(wing, root));
-            piece(root, 1, skins(FoldedPanel.Skins.BOTH, root, 2 * root.breadth(), hinges), hinges, false, 0);
+            piece(root, 1, Mitre.SQUARE, hinges, false);
             return;
         }
         for (int i = 0; i < panels.size(); i++) {
             Panel panel = panels.get(i);
-            List<Hinge> hinges = Hinges.on(wing, panel);
-            FoldedPanel all = outline(panel, hinges);
-            int pieces = out.pieces(all.edgesLength());
+            int pieces = out.pieces(outline(panel, List.of()).length());
             for (int j = 0; j < pieces; j++) {
+                Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
                 boolean spliced = i + j > 0;
                 double bend = i > 0 && j == 0 ? rise(panel) - rise(panels.get(i - 1)) : 0;
-                if (pieces == 1) {
-                    piece(panel, 2, all, hinges, spliced, bend);
-                    continue;
+                boolean last = j == pieces - 1 && i < panels.size() - 1;
+                Mitre mitre = new Mitre(
+                        spliced ? 0.5 * bend : rise(panel), last ? 0.5 * (rise(panels.get(i + 1)) - rise(panel)) : 0);
+                piece(piece, 2, mitre, Hinges.on(wing, piece), spliced);
+                if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
+                    doubler(names.spliceDoubler(), piece, 2, Math.abs(piece.rootY()), bend);
                 }
-                Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
-                List<Hinge> cut = Hinges.on(wing, piece);
-                piece(piece, 2, outline(piece, cut), cut, spliced, bend);
             }
         }
         centre(root);
@@ -80,19 +79,28 @@ final class FoldedWingParts {
     }
 
     private FoldedPanel outline(Panel p, List<Hinge> hinges) {
-        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges);
+        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges, Mitre.SQUARE);
     }
 
-    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges) {
+    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges, Mitre mitre) {
         return new FoldedPanel(
-                section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, hinges);
+                section,
+                skins,
+                p.rootChord(),
+                p.tipChord(),
+                p.tipX() - p.rootX(),
+                breadth,
+                out.thickness,
+                hinges,
+                mitre);
     }
 
-    private void piece(Panel p, int count, FoldedPanel both, List<Hinge> hinges, boolean spliced, double bend) {
-        double breadth = both.breadth();
+    private void piece(Panel p, int count, Mitre mitre, List<Hinge> hinges, boolean spliced) {
+        double breadth = count == 1 ? 2 * p.breadth() : p.breadth();
         double x = Station.x(p, 0.5);
         double y = Station.y(p);
         double z = Station.z(p) + (section.bottomCorners() == 2 ? 0.3 * section.thickness() * p.rootChord() : 0);
+        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges, mitre);
         double splice = spliced ? 2 * p.rootChord() : 0;
         double trailing = breadth;
         double edges = both.leadingEdge();
@@ -102,19 +110,16 @@ final class FoldedWingParts {
             out.skin(
                     names.bottom(),
                     count,
-                    SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges), build.spar()),
+                    SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges, mitre), build.spar()),
                     trailing + both.leadingEdge(),
                     splice + both.leadingEdge(),
                     0,
                     x,
                     y,
                     z);
-            out.skin(names.top(), count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
+            out.skin(names.top(), count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre), 0, 0, edges, x, y, z);
         }
         strip(p, count, breadth);
-        if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
-            doubler(names.spliceDoubler(), p, 2, Math.abs(p.rootY()), bend);
-        }
     }
 
     private double inside(double chord) {

@@ -129,8 +129,25 @@ public record Plate(
             slits += hinge.slitAtStart() ? hinge.chordFraction() * chord(hinge.from()) : 0;
             slits += hinge.slitAtEnd() ? hinge.chordFraction() * chord(hinge.to()) : 0;
         }
-        return around + halves() * slits;
+        return around + halves() * slits + parting() * rootChord;
     }
+
+    /**
+     * A hinge turns about one straight line: where its halves meet at an angle in the middle of a whole, the control is parted
+     * there. Chord fraction of the parting cut, 0 without one.
+     */
+    private double parting() {
+        double parted = 0;
+        for (int i = 0; i < hinges.size() && whole; i++) {
+            Hinge hinge = hinges.get(i);
+            double kink = shift + (1 - hinge.chordFraction()) * (tipChord - rootChord);
+            parted = !hinge.slitAtStart() && Math.abs(kink) > NO_KINK * breadth ? hinge.chordFraction() : parted;
+        }
+        return parted;
+    }
+
+    /** A hinge line that leans by less is straight enough to turn. */
+    private static final double NO_KINK = 1e-3;
 
     @Override
     public double scored() {
@@ -197,6 +214,10 @@ public record Plate(
             for (Hinge hinge : hinges) {
                 addHinge(lines, frame, hinge);
             }
+        }
+        double parted = parting();
+        if (parted > 0) {
+            lines.add(new Frame(1).line(CUT, 0, 1 - parted, 0, 1));
         }
         return lines;
     }

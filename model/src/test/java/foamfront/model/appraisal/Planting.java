@@ -77,7 +77,7 @@ record Planting(
                                 Map.entry("design.wing.planform.incidence", 0.00781488),
                                 Map.entry("design.wing.planform.rootChord", 0.168084),
                                 Map.entry("design.wing.planform.span", 1.34088),
-                                Map.entry("design.wing.x", 0.179123)),
+                                Map.entry("design.wing.x", 0.1745)),
                         "mission.site.wind",
                         8.0,
                         9.5),
@@ -140,6 +140,8 @@ record Planting(
                                 2.5e-3,
                                 "design.body.length",
                                 0.8,
+                                "design.wing.x",
+                                0.214,
                                 "design.power.plant.motor.speedConstant",
                                 70.0),
                         "design.wing.planform.span",
@@ -161,8 +163,8 @@ record Planting(
                                 "design.loads",
                                 List.of(new Load("cargo", 0.03, 0.1, 0.03, 0.03, Place.BALANCE_POINT, false, 0, 0))),
                         "design.loads[0].length",
-                        0.4649,
-                        0.4669),
+                        0.46,
+                        0.475),
                 new Planting(
                         Measure.BOOM_STRENGTH,
                         "pod and boom",
@@ -302,10 +304,12 @@ record Planting(
                         0.45),
                 // Ahead of these wings a propeller takes no more than some 3 % of the chord from the margin, and 5 % at
                 // least are asked of it without power: only where a study asks less of that does this limit speak
-                // alone. What is dropped from the nose leaves the balance point behind.
+                // alone. What is dropped from the nose leaves the balance point behind; the tail stands high enough not
+                // to gain
+                // from the slipstream what the propeller takes.
                 new Planting(
                         Measure.POWER_ON_MARGIN,
-                        "trainer",
+                        "T-tail",
                         Map.of(
                                 "mission.limits",
                                 standingBut(new Bound(Measure.STATIC_MARGIN, 0.02, 0.20, "an expert's")),
@@ -315,13 +319,15 @@ record Planting(
                                 0.8,
                                 "design.tail.plane.x",
                                 0.7,
+                                "design.tail.plane.z",
+                                0.2,
                                 "design.wing.planform.span",
                                 1.0,
                                 "design.wing.x",
                                 0.2),
                         "design.loads[0].mass",
-                        0.099,
-                        0.1046),
+                        0.0451,
+                        0.0505),
                 // At the least chord cut by hand an aeroplane would have to stall at 3 m/s to be without any section's
                 // figures, and none of these boards and parts is so light: only where a study asks less of the chord
                 // does this limit speak alone.

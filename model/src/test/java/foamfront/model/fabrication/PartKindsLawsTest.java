@@ -105,8 +105,10 @@ class PartKindsLawsTest {
     private static Stream<Design> samples() {
         Design trainer = Samples.trainer();
         Design longProfile = Records.with(trainer, "body", new Body.ProfileBoard(0.95, 0.0045, 0.07, Nose.FIXED));
+        Design thickDuct = Records.with(Arrangements.of("fan"), "board.thickness", 0.006);
         return Stream.concat(
-                Stream.concat(TestAeroplanes.all(), Arrangements.all().values().stream()), Stream.of(longProfile));
+                Stream.concat(TestAeroplanes.all(), Arrangements.all().values().stream()),
+                Stream.of(longProfile, thickDuct));
     }
 
     static Stream<Design> all() {

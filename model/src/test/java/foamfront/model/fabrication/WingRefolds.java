@@ -65,6 +65,7 @@ final class WingRefolds {
                     ? FoldedPanel.Skins.BOTTOM
                     : part.name().endsWith("top") ? FoldedPanel.Skins.TOP : FoldedPanel.Skins.BOTH;
             folded(part, panel, skins, wing.section(), built.board(), piece);
+            ends(part, panel, skins, wing, built.board(), piece);
         } else {
             plate(part, pattern, wing.section(), built.board(), piece);
         }
@@ -80,6 +81,57 @@ final class WingRefolds {
         double lean = piece.tipX() + piece.tipChord() - piece.rootX() - piece.rootChord();
         double breadth = Math.sqrt(bottom.length() * bottom.length() - lean * lean);
         assertThat(breadth).as(part.name() + " breadth").isCloseTo(breadth(part, piece), FOLDED);
+    }
+
+    /** Every edge ends in the planes that halve the angles to its neighbours. */
+    private static void ends(
+            CutPart part, FoldedPanel panel, FoldedPanel.Skins skins, Surface wing, double board, Panel piece) {
+        double root = 0;
+        double tip = 0;
+        List<Panel> panels = wing.panels();
+        for (int i = 0; i < panels.size(); i++) {
+            Panel one = panels.get(i);
+            if (one.rootY() == piece.rootY()) {
+                root = i == 0 ? rise(one) : 0.5 * (rise(one) - rise(panels.get(i - 1)));
+            }
+            if (one.tipY() == piece.tipY() && i + 1 < panels.size()) {
+                tip = 0.5 * (rise(panels.get(i + 1)) - rise(one));
+            }
+        }
+        List<double[]> corners = corners(skins, wing.section(), board, piece);
+        List<PatternLine> edges = panel.edges();
+        for (int k = 0; k < corners.size(); k++) {
+            double x = corners.get(k)[0];
+            double z = corners.get(k)[1];
+            double breadth = breadth(part, piece)
+                    - z * (piece.rootChord() * StrictMath.tan(root) + piece.tipChord() * StrictMath.tan(tip));
+            double share = breadth / breadth(part, piece);
+            double lean = piece.tipX() - piece.rootX() + x * (piece.tipChord() - piece.rootChord());
+            double fall = z * (piece.tipChord() - piece.rootChord());
+            double wished = share * Math.sqrt(lean * lean + fall * fall + Math.pow(breadth(part, piece), 2));
+            assertThat(edges.get(k).length()).as(part.name() + " edge " + k).isCloseTo(wished, FOLDED);
+        }
+    }
+
+    /** Corners of a section from the bottom's trailing edge round the nose, the nose once for each skin. */
+    private static List<double[]> corners(FoldedPanel.Skins skins, WingSection section, double board, Panel piece) {
+        SectionShape shape = SectionShape.of(section, board, 0.5 * (piece.rootChord() + piece.tipChord()));
+        List<double[]> corners = new ArrayList<>();
+        int n = shape.stations();
+        boolean flat = section instanceof WingSection.FoldedFlatBottom;
+        if (skins != FoldedPanel.Skins.TOP) {
+            for (int i = n - 1; i >= 0; i--) {
+                if (!flat || i == 0 || i == n - 1) {
+                    corners.add(new double[] {shape.x(i), shape.lower(i)});
+                }
+            }
+        }
+        if (skins != FoldedPanel.Skins.BOTTOM) {
+            for (int i = 0; i < n; i++) {
+                corners.add(new double[] {shape.x(i), shape.upper(i)});
+            }
+        }
+        return corners;
     }
 
     private static void facets(
