@@ -56,13 +56,10 @@ final class FlightStage {
     private static void powered(Workbench w, Drive drive) {
         w.rule(Measure.WIND_GLIDE);
         int motors = w.design.power().motors();
-        PowerTrain train = train(w);
-        Performance p = w.performance;
         double wind = w.mission.site().wind();
-        w.flight.streams(motors);
-        p.solve(w.flight, train, drive.rotor(), streamArea(w), motors * idle(drive), wind);
-        FullThrottle full = p.fullThrottle();
-        LevelFlight level = p.level();
+        solve(w, drive);
+        FullThrottle full = w.performance.fullThrottle();
+        LevelFlight level = w.performance.level();
         double weight = w.flight.weight();
         w.set(Measure.ENDURANCE, level.endurance());
         w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * level.endurance());
@@ -94,6 +91,19 @@ final class FlightStage {
         underPower(w, drive, motors);
         torque(w, drive, motors);
         oneMotorOut(w, drive);
+    }
+
+    /** Every point of power plant and steady flight. */
+    static void solve(Workbench w, Drive drive) {
+        int motors = w.design.power().motors();
+        w.flight.streams(motors);
+        w.performance.solve(
+                w.flight,
+                train(w),
+                drive.rotor(),
+                streamArea(w),
+                motors * idle(drive),
+                w.mission.site().wind());
     }
 
     private static void polar(Workbench w) {
@@ -185,7 +195,11 @@ final class FlightStage {
         w.set(Measure.ONE_MOTOR_OUT, moment < HOPELESS * rudder ? moment / rudder : HOPELESS);
     }
 
-    /** Propeller torque at full throttle against what the model stands in roll. */
+    /**
+     * Propeller torque at full throttle against what the model stands in roll. The swirl that torque leaves in the stream, and what a
+     * fin in it feels, are left out (judgement): a twin's fin stands between its streams, and of a counter-rotating pair the two swirls
+     * are mirror images besides.
+     */
     private static void torque(Workbench w, Drive drive, int motors) {
         if (drive.rotor() instanceof Fan) {
             // A fan's stators take its swirl out again.
@@ -218,7 +232,7 @@ final class FlightStage {
     static PowerTrain train(Workbench w) {
         Power power = w.design.power();
         PowerTrain train = w.train(drive(power), power.motors(), auxiliaryCurrent(w));
-        train.install(Installation.thrustShare(power), Installation.inflow(w.design));
+        train.install(Installation.thrustShare(w.airframe), Installation.inflow(w.design));
         train.chill(w.mission.site().temperature());
         return train;
     }

@@ -155,6 +155,23 @@ record Planting(
                         "design.tail.plane.incidence",
                         0.061,
                         0.098),
+                // Without the washout that is its reflex, a swept wing hangs on its elevons.
+                new Planting(
+                        Measure.ELEVON_TRIM,
+                        "flying wing",
+                        Map.of(),
+                        "design.wing.planform.tipIncidence",
+                        -0.111,
+                        -0.025),
+                new Planting(Measure.YAW_STIFFNESS, "trainer", Map.of(), "design.tail.fin.height", 0.138, 0.1285),
+                // A wing moved aft keeps a short tail's aeroplane in balance.
+                new Planting(
+                        Measure.HORIZONTAL_TAIL_VOLUME,
+                        "trainer",
+                        Map.of("design.wing.x", 0.232),
+                        "design.tail.plane.span",
+                        0.245,
+                        0.2),
                 // A light load lies at the balance point below the battery's floor, so its length moves nothing else.
                 new Planting(
                         Measure.BAY_LENGTH,
