@@ -16,10 +16,10 @@ import org.junit.jupiter.api.Test;
 /** What a score leaves behind for the collector. */
 class ScoreAllocationLawsTest {
     /**
-     * Bytes of one score: 7952 in the interpreter, which leaves no allocation out, so that neither warmth nor load changes the
-     * verdict, and a fifth more for another layout of objects. Compiled a score takes four fifths of it ({@code ScoreBenchmark}).
+     * Bytes of one score: 10 170 hardly compiled, which leaves no allocation out, so that neither warmth nor load changes the
+     * verdict, and a tenth more for another layout of objects. Warm it is less ({@code ScoreBenchmark}).
      */
-    private static final long MOST = 9_500;
+    private static final long MOST = 11_200;
 
     private static final int SCORES = 200;
 
