@@ -1,27 +1,31 @@
 # Finds a JDK 17 or newer and Maven, or says plainly what to install. Sourced by ./foamfront, ./test and .ci/bench.
 
-# major version of the java in a home, 0 where there is none
+# major version of the java in a home, 0 where there is none; from the home's own note, for starting a Java to ask it takes a
+# tenth of a second
 jdk_major() {
-    local line
+    local line=""
     [ -x "$1/bin/javac" ] || { echo 0; return; }
-    line=$("$1/bin/java" -version 2>&1 | sed -n 's/.*version "\([0-9]*\).*/\1/p' | head -n 1)
+    [ ! -r "$1/release" ] || line=$(sed -n 's/^JAVA_VERSION="\([0-9]*\).*/\1/p' "$1/release")
+    [ -n "$line" ] || line=$("$1/bin/java" -version 2>&1 | sed -n 's/.*version "\([0-9]*\).*/\1/p' | head -n 1)
     echo "${line:-0}"
 }
 
 jdk_candidates() {
-    local java
+    local javac
     [ -z "${JAVA_HOME:-}" ] || echo "$JAVA_HOME"
-    if java=$(command -v javac); then
-        dirname "$(dirname "$(readlink -f "$java")")"
+    if javac=$(command -v javac); then
+        javac=$(readlink -f "$javac")
+        echo "${javac%/bin/javac}"
     fi
     ls -d /usr/lib/jvm/*/ /Library/Java/JavaVirtualMachines/*/Contents/Home/ 2>/dev/null | sed 's#/$##' || true
 }
 
-# sets JAVA_HOME to the first JDK 17 or newer
+# sets JAVA_HOME to the first JDK 17 or newer and major to its version
 need_jdk() {
     local home
     while read -r home; do
-        if [ "$(jdk_major "$home")" -ge 17 ]; then
+        major=$(jdk_major "$home")
+        if [ "$major" -ge 17 ]; then
             export JAVA_HOME="$home"
             return
         fi

@@ -1,6 +1,7 @@
 package foamfront.model.airframe;
 
 import foamfront.model.design.Design;
+import foamfront.model.design.Radio;
 import foamfront.model.design.Tail;
 import java.util.List;
 
@@ -33,5 +34,10 @@ public record Servos(int wing, int tail) {
 
     public int total() {
         return wing + tail;
+    }
+
+    /** Mean of all together, A. */
+    public double current(Radio radio) {
+        return total() * radio.servo().current();
     }
 }

@@ -2,6 +2,7 @@ package foamfront.model.appraisal;
 
 import foamfront.model.flight.Performance;
 import foamfront.model.mission.Measure;
+import foamfront.model.propulsion.Loads;
 
 /**
  * Flight without a motor, from a throw into still air down to the ground. There is no endurance: how long it stays up is its height
@@ -21,6 +22,12 @@ final class GlideStage {
         for (Measure measure : Measure.motored()) {
             w.rule(measure);
         }
+        w.set(
+                Measure.SUPPLY_LOAD,
+                Loads.regulator(
+                        w.design.power().battery(),
+                        w.design.radio().receiver().current(),
+                        w.airframe.servos().current(w.design.radio())));
         w.performance.solveGlide(w.flight);
         double stall = w.flight.stallSpeed();
         double least =

@@ -117,17 +117,21 @@ final class BodyParts {
             }
         }
         if (pieces > 1) {
-            out.part(
-                    "body sleeve",
-                    4 * (pieces - 1),
-                    false,
-                    false,
-                    new Rectangle(SLEEVE, 0.25 * insideAround()),
-                    0.5 * insideAround(),
-                    start + Math.min(out.along, length),
-                    0.5 * w(),
-                    0);
+            sleeves(pieces - 1, start + Math.min(out.along, length));
         }
+    }
+
+    /**
+     * Four boards inside each splice of the shell, two as wide as its inside and two that stand between them, cut through where
+     * a floor passes.
+     */
+    private void sleeves(int splices, double x) {
+        sleeve("body sleeve board", splices, new Rectangle(SLEEVE, shape.insideWidth()), x);
+        sleeve("body sleeve side", splices, new Rectangle(SLEEVE, shape.insideHeight() - 2 * shape.wall()), x);
+    }
+
+    private void sleeve(String name, int splices, Rectangle board, double x) {
+        out.part(name, 2 * splices, false, false, board, 2 * board.width(), x, 0.5 * w(), 0);
     }
 
     private Tube tube(double length, boolean angle, double hatch) {

@@ -8,7 +8,8 @@ import foamfront.model.parts.Workshop;
 
 /**
  * Time at the bench by the workshop's rates: metres cut, folded, glued and taped, parts marked out, bought parts fitted. The
- * two walls of a fold's groove belong to the fold, a bevelled edge counts as a cut, a score as a cut and a fold. Vents for
+ * two walls of a fold's groove belong to the fold, a bevelled edge counts as a cut, a score as a cut and a fold, each side of
+ * a spar's seat as a cut. Vents for
  * the controller are cut too.
  *
  * @param cutting s
@@ -35,11 +36,13 @@ public record BuildTime(
         int pieces = 0;
         int folds = 0;
         int bevels = 0;
-        for (CutPart part : parts.cut()) {
+        for (int i = 0; i < parts.cut().size(); i++) {
+            CutPart part = parts.cut().get(i);
             Pattern pattern = part.pattern();
             int n = part.count();
             double scored = pattern.scored();
-            cut += n * (pattern.cut() + scored + pattern.bevelled() - 2 * pattern.folded());
+            double shallow = scored + pattern.grooved();
+            cut += n * (pattern.cut() + shallow + pattern.bevelled() - 2 * pattern.folded());
             fold += n * (scored + pattern.folded());
             glue += part.glueLength();
             tape += part.tapeLength() + part.coveringLength();

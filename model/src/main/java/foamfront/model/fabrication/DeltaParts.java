@@ -34,9 +34,10 @@ final class DeltaParts {
         double x = (1 - share) * Station.x(p, 0.5) + share * Station.x(fin, 0.5);
         double y = (1 - share) * Station.y(p) + share * p.tipY();
         double z = (1 - share) * p.rootZ() + share * Station.z(fin);
-        out.skin("delta", 1, sheet, 0, 0, sheet.leadingEdges(), x, y, z);
-        if (airframe.design().wing().build().spar() instanceof WingSpar.Stock stock) {
-            FlatPatterns.stockSpar(out, stock, airframe.design().wing().build().joint(), wing, "wing");
+        WingSpar spar = airframe.design().wing().build().spar();
+        out.skin("delta", 1, SparSeat.in(sheet, spar), 0, 0, sheet.leadingEdges(), x, y, z);
+        if (spar instanceof WingSpar.Stock stock) {
+            FlatPatterns.stockSpar(out, stock, airframe.design().wing().build().joint(), wing, WingNames.LOWER);
         }
     }
 }

@@ -5,6 +5,7 @@ import static foamfront.model.fabrication.PatternLine.Kind.CUT;
 import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
 import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
 
+import foamfront.model.section.SectionShape;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +34,7 @@ public record DeltaSheet(
         double finTip,
         double thickness,
         List<Hinge> hinges)
-        implements Pattern {
+        implements Spanned {
     /** Edges shorter than this are no edge, m. */
     private static final double NO_EDGE = 1e-9;
 
@@ -49,6 +50,19 @@ public record DeltaSheet(
     @Override
     public double width() {
         return Math.max(rootChord, shift + tipChord) - Math.min(0, shift);
+    }
+
+    /** Free ahead of wing and fin within the piece's rectangle, from {@code out} off the middle outwards, m. */
+    double clearAhead(double out) {
+        double wing = shift * Math.min(1, out / breadth) - Math.min(0, shift);
+        double fin = shift + tipChord - Math.max(finRoot, finTip) - Math.min(0, shift);
+        return Math.max(0, finHeight > 0 && out < breadth + finHeight ? Math.min(wing, fin) : wing);
+    }
+
+    /** Free behind them, m. */
+    double clearBehind(double out) {
+        double sweep = shift + tipChord - rootChord;
+        return sweep < 0 ? -sweep * Math.min(1, out / breadth) : 0;
     }
 
     /** Both halves of the wing, m². */
@@ -74,6 +88,22 @@ public record DeltaSheet(
 
     private double slope(double fraction) {
         return Outline.distance(0, fraction * rootChord, breadth, shift + fraction * tipChord);
+    }
+
+    @Override
+    public double sparLine() {
+        return 2 * slope(SectionShape.SPAR_STATION);
+    }
+
+    @Override
+    public List<PatternLine> sparLines() {
+        double f = SectionShape.SPAR_STATION;
+        return List.of(across(CUT, 1, 0, f, 1, f), across(CUT, -1, 0, f, 1, f));
+    }
+
+    @Override
+    public double seatAhead(double width) {
+        return 0;
     }
 
     private double chord(double station) {

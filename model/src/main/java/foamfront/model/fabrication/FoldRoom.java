@@ -12,7 +12,7 @@ public final class FoldRoom {
     private static final double LEAST_STRIP = 0.010;
 
     /** Foam that a score without a kerf may crush, m (common practice). */
-    private static final double MOST_CRUSHED = 0.001;
+    static final double MOST_CRUSHED = 0.001;
 
     private FoldRoom() {}
 

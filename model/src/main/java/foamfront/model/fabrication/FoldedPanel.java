@@ -6,6 +6,8 @@ import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
 import static foamfront.model.fabrication.PatternLine.Kind.SCORE;
 import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
 
+import foamfront.model.section.SectionShape;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -18,10 +20,12 @@ import java.util.List;
  * <p>The trailing edge is one board high on the mean chord, so that sections stay similar; on a panel of taper 0.6 its ends are
  * then a quarter of a board off, which changes no length by 0.3 mm.
  *
+ * <p>Where the wing turns up at a joint the ends are mitred: each facet is cut in the plane that halves the angle ({@link Mitre}).
+ *
  * <p>Where the whole is wider than the sheet, bottom and top come as two pieces taped along the nose. The bottom's trailing edge
  * (or the first edge of a top skin) lies along the grain at y = 0.
  */
-public final class FoldedPanel implements Pattern {
+public final class FoldedPanel implements Spanned {
     /** Which skins a piece holds. */
     public enum Skins {
         BOTH,
@@ -59,6 +63,19 @@ public final class FoldedPanel implements Pattern {
             double breadth,
             double thickness,
             List<Hinge> hinges) {
+        this(section, skins, rootChord, tipChord, shift, breadth, thickness, hinges, Mitre.SQUARE);
+    }
+
+    FoldedPanel(
+            FoldedSection section,
+            Skins skins,
+            double rootChord,
+            double tipChord,
+            double shift,
+            double breadth,
+            double thickness,
+            List<Hinge> hinges,
+            Mitre mitre) {
         this.section = section.ending(2 * thickness / (rootChord + tipChord));
         this.skins = skins;
         this.thickness = thickness;
@@ -76,6 +93,7 @@ public final class FoldedPanel implements Pattern {
         tipY = new double[n];
         nose = skins == Skins.TOP ? -1 : section.bottomCorners() - 1;
         develop(first);
+        trim(first, mitre);
         outline = trace();
         length = outline.length();
         width = outline.width();
@@ -115,6 +133,25 @@ public final class FoldedPanel implements Pattern {
             rootY[k] = rootY[k - 1] + stepY;
             tipX[k] = tipX[k - 1] + ratio * stepX;
             tipY[k] = tipY[k - 1] + ratio * stepY;
+        }
+    }
+
+    /** Ends of edges are taken back, or run on, by their height over the chord line times the slant of the joint. */
+    private void trim(int first, Mitre mitre) {
+        double root = StrictMath.tan(mitre.root()) / breadth;
+        double tip = StrictMath.tan(mitre.tip()) / breadth;
+        if (root == 0 && tip == 0) {
+            return;
+        }
+        for (int k = 0; k < rootX.length; k++) {
+            double dx = tipX[k] - rootX[k];
+            double dy = tipY[k] - rootY[k];
+            double inner = section.z(first + k) * rootChord * root;
+            double outer = section.z(first + k) * tipChord * tip;
+            rootX[k] += inner * dx;
+            rootY[k] += inner * dy;
+            tipX[k] -= outer * dx;
+            tipY[k] -= outer * dy;
         }
     }
 
@@ -194,9 +231,42 @@ public final class FoldedPanel implements Pattern {
 
     /** A control's hinge on the last top facet. */
     private PatternLine hingeLine(PatternLine.Kind kind, Hinge hinge) {
-        int last = rootX.length - 2;
-        double up = 1 - hinge.chordFraction() / facet(last);
-        return line(kind, last, hinge.from(), up, hinge.to(), up);
+        double up = hingeHeight(hinge);
+        return line(kind, rootX.length - 2, hinge.from(), up, hinge.to(), up);
+    }
+
+    /** Where a hinge lies between the edges of the last top facet. */
+    private double hingeHeight(Hinge hinge) {
+        return 1 - hinge.chordFraction() / facet(rootX.length - 2);
+    }
+
+    /** Length of a line across facet k. */
+    private double run(int k, double s1, double u1, double s2, double u2) {
+        return Outline.distance(px(k, s1, u1), py(k, s1, u1), px(k, s2, u2), py(k, s2, u2));
+    }
+
+    @Override
+    public double sparLine() {
+        return skins == Skins.TOP ? 0 : run(0, 0, seatHeight(), 1, seatHeight());
+    }
+
+    @Override
+    public List<PatternLine> sparLines() {
+        return skins == Skins.TOP ? List.of() : List.of(seat());
+    }
+
+    /** The spar's station on the bottom, where its web stands. */
+    private PatternLine seat() {
+        return line(CUT, 0, 0, seatHeight(), 1, seatHeight());
+    }
+
+    private double seatHeight() {
+        return (1 - SectionShape.SPAR_STATION) / facet(0);
+    }
+
+    @Override
+    public double seatAhead(double width) {
+        return 0.5 * (thickness + width);
     }
 
     private double slits() {
@@ -207,15 +277,24 @@ public final class FoldedPanel implements Pattern {
         int last = rootX.length - 2;
         for (int i = 0; i < hinges.size(); i++) {
             Hinge hinge = hinges.get(i);
-            double up = 1 - hinge.chordFraction() / facet(last);
+            double up = hingeHeight(hinge);
             if (hinge.slitAtStart()) {
-                sum += line(CUT, last, hinge.from(), up, hinge.from(), 1).length();
+                sum += run(last, hinge.from(), up, hinge.from(), 1);
             }
             if (hinge.slitAtEnd()) {
-                sum += line(CUT, last, hinge.to(), up, hinge.to(), 1).length();
+                sum += run(last, hinge.to(), up, hinge.to(), 1);
             }
         }
         return sum;
+    }
+
+    /** Every edge along the span, as it lies on the board. */
+    List<PatternLine> edges() {
+        List<PatternLine> edges = new ArrayList<>(rootX.length);
+        for (int k = 0; k < rootX.length; k++) {
+            edges.add(new PatternLine(SCORE, rootX[k], rootY[k], tipX[k], tipY[k]));
+        }
+        return edges;
     }
 
     private double edge(int k) {
@@ -233,7 +312,9 @@ public final class FoldedPanel implements Pattern {
         }
         double sum = 0;
         for (int i = 0; i < hinges.size(); i++) {
-            sum += hingeLine(FOLD, hinges.get(i)).length();
+            Hinge hinge = hinges.get(i);
+            double up = hingeHeight(hinge);
+            sum += run(rootX.length - 2, hinge.from(), up, hinge.to(), up);
         }
         return sum;
     }
@@ -329,7 +410,7 @@ public final class FoldedPanel implements Pattern {
             lines.add(fold);
             lines.add(hingeLine(TAPE, hinge));
             HingeGroove.add(lines, fold, thickness, BEVEL);
-            double up = 1 - hinge.chordFraction() / facet(last - 1);
+            double up = hingeHeight(hinge);
             if (hinge.slitAtStart()) {
                 lines.add(line(CUT, last - 1, hinge.from(), up, hinge.from(), 1));
             }

@@ -28,13 +28,13 @@ final class FoldedWingParts {
     private final PartsBuffer out;
     private final FoldedSection section;
     private final WingBuild build;
-    private final String name;
+    private final WingNames names;
 
-    FoldedWingParts(PartsBuffer out, FoldedSection section, WingBuild build, String name) {
+    FoldedWingParts(PartsBuffer out, FoldedSection section, WingBuild build, WingNames names) {
         this.out = out;
         this.section = section;
         this.build = build;
-        this.name = name;
+        this.names = names;
     }
 
     void add(Surface wing) {
@@ -42,7 +42,7 @@ final class FoldedWingParts {
         Panel root = panels.get(0);
         if (panels.size() == 1 && whole(root)) {
             List<Hinge> hinges = Hinges.bothSides(Hinges.on(wing, root));
-            piece(root, 1, 2 * root.breadth(), hinges, false);
+            piece(root, 1, Mitre.SQUARE, hinges, false);
             return;
         }
         for (int i = 0; i < panels.size(); i++) {
@@ -51,10 +51,22 @@ final class FoldedWingParts {
             for (int j = 0; j < pieces; j++) {
                 Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
                 boolean spliced = i + j > 0;
-                piece(piece, 2, piece.breadth(), Hinges.on(wing, piece), spliced);
+                double bend = i > 0 && j == 0 ? rise(panel) - rise(panels.get(i - 1)) : 0;
+                boolean last = j == pieces - 1 && i < panels.size() - 1;
+                Mitre mitre = new Mitre(
+                        spliced ? 0.5 * bend : rise(panel), last ? 0.5 * (rise(panels.get(i + 1)) - rise(panel)) : 0);
+                piece(piece, 2, mitre, Hinges.on(wing, piece), spliced);
+                if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
+                    doubler(names.spliceDoubler(), piece, 2, Math.abs(piece.rootY()), bend);
+                }
             }
         }
         centre(root);
+    }
+
+    /** Dihedral of a panel, rad. */
+    private static double rise(Panel p) {
+        return StrictMath.atan2(p.tipZ() - p.rootZ(), p.tipY() - p.rootY());
     }
 
     private boolean whole(Panel p) {
@@ -67,41 +79,47 @@ final class FoldedWingParts {
     }
 
     private FoldedPanel outline(Panel p, List<Hinge> hinges) {
-        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges);
+        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges, Mitre.SQUARE);
     }
 
-    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges) {
+    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges, Mitre mitre) {
         return new FoldedPanel(
-                section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, hinges);
+                section,
+                skins,
+                p.rootChord(),
+                p.tipChord(),
+                p.tipX() - p.rootX(),
+                breadth,
+                out.thickness,
+                hinges,
+                mitre);
     }
 
-    private void piece(Panel p, int count, double breadth, List<Hinge> hinges, boolean spliced) {
+    private void piece(Panel p, int count, Mitre mitre, List<Hinge> hinges, boolean spliced) {
+        double breadth = count == 1 ? 2 * p.breadth() : p.breadth();
         double x = Station.x(p, 0.5);
         double y = Station.y(p);
         double z = Station.z(p) + (section.bottomCorners() == 2 ? 0.3 * section.thickness() * p.rootChord() : 0);
-        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges);
+        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges, mitre);
         double splice = spliced ? 2 * p.rootChord() : 0;
         double trailing = breadth;
         double edges = both.leadingEdge();
         if (both.width() <= out.across) {
-            out.skin(name, count, both, trailing, splice, edges, x, y, z);
+            out.skin(names.wing(), count, SparSeat.in(both, build.spar()), trailing, splice, edges, x, y, z);
         } else {
             out.skin(
-                    name + " bottom",
+                    names.bottom(),
                     count,
-                    skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges),
+                    SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges, mitre), build.spar()),
                     trailing + both.leadingEdge(),
                     splice + both.leadingEdge(),
                     0,
                     x,
                     y,
                     z);
-            out.skin(name + " top", count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges), 0, 0, edges, x, y, z);
+            out.skin(names.top(), count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre), 0, 0, edges, x, y, z);
         }
         strip(p, count, breadth);
-        if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
-            doubler("splice doubler", p, 2, Math.abs(p.rootY()));
-        }
     }
 
     private double inside(double chord) {
@@ -114,20 +132,20 @@ final class FoldedWingParts {
         double tip = inside(p.tipChord());
         boolean onEdge = Math.min(root, tip) >= ON_EDGE;
         Pattern pattern = onEdge ? Plate.of(root, tip, breadth, out.thickness) : new Rectangle(breadth, FLAT_STRIP);
-        String what = build.spar() instanceof WingSpar.BoardStrip ? " spar" : " web";
-        out.part(name + what, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
+        String name = build.spar() instanceof WingSpar.BoardStrip ? names.spar() : names.web();
+        out.part(name, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
     }
 
-    /** A strip running one chord each side of a joint. */
-    private void doubler(String what, Panel p, int count, double y) {
+    /** A strip running one chord each side of a joint, angled where the joint turns the wing up by {@code bend}. */
+    private void doubler(String name, Panel p, int count, double y, double bend) {
         double height = Math.max(inside(p.rootChord()), ON_EDGE);
         double length = Math.min(2 * p.rootChord(), out.along);
         out.part(
-                name + " " + what,
+                name,
                 count,
                 false,
                 true,
-                new Rectangle(length, height),
+                Brace.of(length, height, bend),
                 2 * length,
                 p.rootX() + SectionShape.SPAR_STATION * p.rootChord(),
                 y,
@@ -138,17 +156,17 @@ final class FoldedWingParts {
         double c = root.rootChord();
         if (build.joint() == WingJoint.ONE_PIECE) {
             if (build.spar() instanceof WingSpar.BoardStrip) {
-                doubler("joint doubler", root, 1, 0);
+                doubler(names.jointDoubler(), root, 1, 0, 2 * rise(root));
             }
             return;
         }
         // Strips of tape across the lower skins, side by side over the chord, and one along the joint.
         double hinge = build.joint() == WingJoint.FOLDING ? c * (HINGE_STRIP / PartsBuffer.TAPE_WIDTH + 1) : 0;
         out.taped(
-                name + " root rib",
+                names.rootRib(),
                 2,
                 true,
-                new Rectangle(c, Math.max(inside(c), ON_EDGE)),
+                RootRib.of(section, c, out.thickness, build.spar()),
                 2 * c,
                 0.5 * hinge,
                 root.rootX() + 0.5 * c,

@@ -12,6 +12,8 @@ import foamfront.model.design.Power;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.parts.Fan;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What carries motors, wheels and floats: workshop rules, two boards thick where screws pull (common practice; sizes are
@@ -99,15 +101,35 @@ final class MountParts {
         out.part(name, count, false, false, new Rectangle(side, side), 4 * side, x, y, z);
     }
 
-    /** The duct is one board rolled to a tube round the fan and on to the body's end, its inner paper peeled. */
+    /** Strain that foam bears where its inner paper is peeled and it is rolled up (0.10 to 0.15, common practice). */
+    private static final double MOST_STRAIN = 0.15;
+
+    /**
+     * The duct is one board rolled to a tube round the fan and on to the body's end, its inner paper peeled, and scored along
+     * where the fan is so small that the foam would tear.
+     */
     private void duct(Fan fan) {
         double front = airframe.stations().shaft().motorX() - 0.5 * Fan.LENGTH * fan.diameter();
         double length = Math.max(LEAST_DUCT * fan.diameter(), body.length() - front);
         int pieces = out.pieces(length);
         double around = Math.PI * (fan.diameter() + 2 * body.wall()) + Tube.TAB;
         double each = length / pieces;
-        Rectangle sheet = new Rectangle(around, each);
+        Pattern sheet = rolled(around, each, 0.5 * fan.diameter() + body.wall());
         out.part("duct", pieces, false, false, sheet, length + pieces * around, front + 0.5 * length, 0, 0);
+    }
+
+    /** Foam of t on the outer paper's radius R is strained by t / R, and a score's foam gives way by t p / R. */
+    private Pattern rolled(double around, double length, double radius) {
+        if (body.wall() <= MOST_STRAIN * radius) {
+            return new Rectangle(around, length);
+        }
+        int facets = (int) Math.ceil(Folding.closingKerf(body.wall(), radius, around) / FoldRoom.MOST_CRUSHED);
+        List<PatternLine> scores = new ArrayList<>(facets);
+        for (int i = 1; i < facets; i++) {
+            double x = i * around / facets;
+            scores.add(new PatternLine(PatternLine.Kind.SCORE, x, 0, x, length));
+        }
+        return new FoldedPolygon(new double[] {0, around, around, 0}, new double[] {0, 0, length, length}, scores);
     }
 
     private void undercarriage() {
@@ -160,7 +182,8 @@ final class MountParts {
         double z = tip.z() + 0.5 * side;
         Tube tube = new Tube(tip.length(), side, side, body.wall(), false, 0);
         out.skin("tip float", 2, tube, tip.length(), tip.length(), 4 * side, x, tip.y(), z);
-        out.part("tip float end", 4, false, false, new Rectangle(side, side), 4 * side, x, tip.y(), z);
+        double inside = side - 2 * body.wall(); // set into the tube, so that the float keeps its length
+        out.part("tip float end", 4, false, false, new Rectangle(inside, inside), 4 * inside, x, tip.y(), z);
         Rectangle strut = new Rectangle(tip.strut() + 0.5 * side, STRUT);
         out.part("tip float strut", 2, true, false, strut, 4 * STRUT, x, tip.y(), z + side + 0.5 * tip.strut());
     }

@@ -7,7 +7,7 @@ import java.util.List;
  * the sums of those lines; a piece without such lines has none to say. Lengths run along the paper's grain, widths across. All
  * in metres.
  */
-public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaSheet, Tube, FoldedPanel, FoldedPolygon {
+public sealed interface Pattern permits Rectangle, SlottedBoard, Spanned, SparSeat, Tube, FoldedPolygon {
     /** Extent along the grain. */
     double length();
 
@@ -27,6 +27,11 @@ public sealed interface Pattern permits Rectangle, SlottedBoard, Plate, DeltaShe
 
     /** Scored bends. */
     default double scored() {
+        return 0;
+    }
+
+    /** Half-depth cuts beside a spar's seat. */
+    default double grooved() {
         return 0;
     }
 

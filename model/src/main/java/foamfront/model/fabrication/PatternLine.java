@@ -16,6 +16,8 @@ public record PatternLine(Kind kind, double x1, double y1, double x2, double y2)
         CUT,
         /** Through one paper and the foam, then bent. */
         SCORE,
+        /** Through one paper and half of the foam, which is picked out as far as the next such line. */
+        GROOVE,
         /** Slanted cut that leaves the far paper. */
         BEVEL,
         /** The paper hinge of a bevelled fold or control. */

@@ -6,6 +6,8 @@ import static foamfront.model.fabrication.PatternLine.Kind.FOLD;
 import static foamfront.model.fabrication.PatternLine.Kind.SCORE;
 import static foamfront.model.fabrication.PatternLine.Kind.TAPE;
 
+import foamfront.model.section.SectionShape;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -33,7 +35,7 @@ public record Plate(
         double thickness,
         int scores,
         List<Hinge> hinges)
-        implements Pattern {
+        implements Spanned {
     public Plate {
         hinges = List.copyOf(hinges);
     }
@@ -55,6 +57,25 @@ public record Plate(
     /** Length from root to tip along a line of constant chord fraction. */
     private double slope(double fraction) {
         return Outline.distance(0, fraction * rootChord, breadth, shift + fraction * tipChord);
+    }
+
+    @Override
+    public double sparLine() {
+        return halves() * slope(SectionShape.SPAR_STATION);
+    }
+
+    @Override
+    public List<PatternLine> sparLines() {
+        List<PatternLine> lines = new ArrayList<>(2);
+        for (int side = 1; side >= (whole ? -1 : 1); side -= 2) {
+            lines.add(new Frame(side).line(CUT, 0, SectionShape.SPAR_STATION, 1, SectionShape.SPAR_STATION));
+        }
+        return lines;
+    }
+
+    @Override
+    public double seatAhead(double width) {
+        return 0;
     }
 
     private double chord(double station) {
@@ -108,8 +129,25 @@ public record Plate(
             slits += hinge.slitAtStart() ? hinge.chordFraction() * chord(hinge.from()) : 0;
             slits += hinge.slitAtEnd() ? hinge.chordFraction() * chord(hinge.to()) : 0;
         }
-        return around + halves() * slits;
+        return around + halves() * slits + parting() * rootChord;
     }
+
+    /**
+     * A hinge turns about one straight line: where its halves meet at an angle in the middle of a whole, the control is parted
+     * there. Chord fraction of the parting cut, 0 without one.
+     */
+    private double parting() {
+        double parted = 0;
+        for (int i = 0; i < hinges.size() && whole; i++) {
+            Hinge hinge = hinges.get(i);
+            double kink = shift + (1 - hinge.chordFraction()) * (tipChord - rootChord);
+            parted = !hinge.slitAtStart() && Math.abs(kink) > NO_KINK * breadth ? hinge.chordFraction() : parted;
+        }
+        return parted;
+    }
+
+    /** A hinge line that leans by less is straight enough to turn. */
+    private static final double NO_KINK = 1e-3;
 
     @Override
     public double scored() {
@@ -176,6 +214,10 @@ public record Plate(
             for (Hinge hinge : hinges) {
                 addHinge(lines, frame, hinge);
             }
+        }
+        double parted = parting();
+        if (parted > 0) {
+            lines.add(new Frame(1).line(CUT, 0, 1 - parted, 0, 1));
         }
         return lines;
     }

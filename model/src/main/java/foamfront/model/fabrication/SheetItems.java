@@ -3,6 +3,7 @@ package foamfront.model.fabrication;
 import foamfront.model.parts.Board;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rectangles a parts list asks for: each piece's bounding box, tapered pieces two by two head to tail where that saves board.
@@ -14,6 +15,11 @@ final class SheetItems {
     private int n;
 
     void load(RectanglePacker packer, List<CutPart> parts, Board board) {
+        load(packer, parts, board, null);
+    }
+
+    /** Without what lies in offcuts. */
+    void load(RectanglePacker packer, List<CutPart> parts, Board board, @Nullable Offcuts offcuts) {
         double across = SheetMargins.usable(board.width()) + SheetMargins.GAP;
         packer.clear(across, SheetMargins.usable(board.length()) + SheetMargins.GAP);
         n = 0;
@@ -22,9 +28,9 @@ final class SheetItems {
             Pattern pattern = cut.pattern();
             double length = pattern.length() + SheetMargins.GAP;
             double width = pattern.width() + SheetMargins.GAP;
-            double both = pattern.pairWidth() + 2 * SheetMargins.GAP;
-            boolean pairs = cut.count() > 1 && both < 2 * width - SheetMargins.GAP && both <= across;
-            int left = cut.count();
+            double both = cut.count() > 1 ? pattern.pairWidth() + 2 * SheetMargins.GAP : Double.POSITIVE_INFINITY;
+            boolean pairs = both < 2 * width - SheetMargins.GAP && both <= across;
+            int left = cut.count() - (offcuts == null ? 0 : offcuts.taken(i));
             while (pairs && left > 1) {
                 add(packer, i, true, both, length, !cut.grained());
                 left -= 2;

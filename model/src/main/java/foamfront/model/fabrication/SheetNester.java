@@ -14,6 +14,19 @@ public final class SheetNester {
     /** Whole sheets, at least {@link SheetPlan#bound}. */
     public int sheets(PartsList parts, Board board) {
         items.load(packer, parts.cut(), board);
+        int sheets = count();
+        if (sheets <= 1) {
+            return sheets;
+        }
+        Offcuts offcuts = Offcuts.of(parts.cut());
+        if (offcuts == null) {
+            return sheets;
+        }
+        items.load(packer, parts.cut(), board, offcuts);
+        return Math.min(sheets, count());
+    }
+
+    private int count() {
         return (int) Math.ceil(search.quick(packer.bound()) - Skyline.FLUSH);
     }
 }

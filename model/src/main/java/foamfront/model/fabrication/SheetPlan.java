@@ -8,7 +8,7 @@ import java.util.List;
  * @param sheets whole sheets cut
  * @param bound sheets no plan can do without; waste is measured against it
  * @param usedArea board in the pieces over board in the sheets
- * @param placements one for each piece, in the order of the parts list
+ * @param placements one for each piece
  */
 public record SheetPlan(int sheets, int bound, double usedArea, List<Placement> placements) {
     public SheetPlan {

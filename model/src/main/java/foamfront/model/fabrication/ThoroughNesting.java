@@ -3,6 +3,7 @@ package foamfront.model.fabrication;
 import foamfront.model.parts.Board;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Nesting for a design somebody will build: some thousand orders tried instead of a handful, and every piece's place given. */
 public final class ThoroughNesting {
@@ -15,9 +16,19 @@ public final class ThoroughNesting {
      * @param tries passes; 16 000 take a tenth of a second for one aeroplane and no longer depend on the seed's luck
      */
     public static SheetPlan of(PartsList parts, Board board, long seed, int tries) {
+        SheetPlan plain = of(parts, board, seed, tries, null);
+        Offcuts offcuts = plain.sheets() > plain.bound() ? Offcuts.of(parts.cut()) : null;
+        if (offcuts == null) {
+            return plain;
+        }
+        SheetPlan filled = of(parts, board, seed, tries, offcuts);
+        return filled.sheets() < plain.sheets() ? filled : plain;
+    }
+
+    private static SheetPlan of(PartsList parts, Board board, long seed, int tries, @Nullable Offcuts offcuts) {
         RectanglePacker packer = new RectanglePacker();
         SheetItems items = new SheetItems();
-        items.load(packer, parts.cut(), board);
+        items.load(packer, parts.cut(), board, offcuts);
         new OrderSearch(packer).thorough(seed, tries);
         int bound = SheetBound.of(parts.cut(), board);
         List<Placement> places = new ArrayList<>(parts.pieces());
@@ -29,6 +40,17 @@ public final class ThoroughNesting {
                 addPair(places, items.part(i), pattern, packer.bin[i], along, across, packer.turned[i]);
             } else {
                 places.add(new Placement(items.part(i), packer.bin[i], along, across, packer.turned[i], false));
+                if (offcuts != null && items.part(i) == offcuts.host()) {
+                    for (Offcuts.Laid piece : offcuts.laid()) {
+                        places.add(new Placement(
+                                piece.part(),
+                                packer.bin[i],
+                                along + piece.along(),
+                                across + piece.across(),
+                                piece.turned(),
+                                false));
+                    }
+                }
             }
         }
         int sheets = packer.bins();

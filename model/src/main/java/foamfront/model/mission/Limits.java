@@ -59,7 +59,7 @@ public final class Limits {
             new Bound(Measure.RUDDER_TURN, 0.10, 0.20, "turns by rudder without wallowing (Drela, from memory)"),
             atMost(Measure.MOTOR_LOAD, 1, "5 W/g continuous or the measured rating (from memory)"),
             atMost(Measure.CONTROLLER_LOAD, 1, "controller rated for 1.25 times the current (common practice)"),
-            atMost(Measure.SUPPLY_LOAD, 1, "the controller's 5 V supply feeds receiver and busy servos (judgement)"),
+            atMost(Measure.SUPPLY_LOAD, 1, "the 5 V supply feeds receiver and busy servos (judgement)"),
             atMost(Measure.BATTERY_LOAD, 1, "half the label rate, 30 C at most (common practice, judgement)"),
             atLeast(Measure.CELL_VOLTAGE, 3.3, "cells below this under load are being harmed (common practice)"),
             atMost(Measure.TIP_SPEED, 1, "what the blade family stands (from memory)"),

@@ -258,7 +258,8 @@ public enum Measure {
             "supply load",
             Unit.RATIO,
             LOWER,
-            "current of receiver and busy servos over what the controller's 5 V supply gives them"),
+            "current of receiver and busy servos over what the controller's 5 V supply gives them, without a motor over what a"
+                    + " regulator or the pack gives"),
     BATTERY_LOAD("battery load", Unit.RATIO, LOWER, "full-throttle current over half the label rate or 30 C"),
     CELL_VOLTAGE("cell voltage", Unit.VOLT, HIGHER, "least cell voltage at full throttle, battery at 30 %"),
     TIP_SPEED("propeller tip speed", Unit.RATIO, LOWER, "over what its blade family stands"),
@@ -413,7 +414,6 @@ public enum Measure {
             POWER_TRIM,
             MOTOR_LOAD,
             CONTROLLER_LOAD,
-            SUPPLY_LOAD,
             BATTERY_LOAD,
             CELL_VOLTAGE,
             TIP_SPEED,

@@ -55,6 +55,15 @@ public final class Loads {
         return (receiver + BUSY_SERVO * servos) / (share * controller.supply());
     }
 
+    /** What the regulator of a model without a motor gives receiver and servos at 5 V, A (from memory). */
+    public static final double REGULATOR = 3;
+
+    /** The same without a motor: against the regulator or what the receiver's pack stands, whichever is nearer its limit. */
+    public static double regulator(Battery battery, double receiver, double servos) {
+        double current = receiver + BUSY_SERVO * servos;
+        return Math.max(current / REGULATOR, battery(battery, current));
+    }
+
     /** Battery current in A against half the label or 30 C, the smaller. */
     public static double battery(Battery battery, double current) {
         double rate = Math.min(LABEL_SHARE * battery.rating(), HIGHEST_RATE);

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.Samples;
+import foamfront.model.airframe.Airframe;
 import foamfront.model.design.Design;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.factors.Factors;
@@ -72,6 +73,22 @@ class GliderTest {
         Mission windy = Records.with(Samples.mission(), "site.wind", 9.0);
         assertThat(of(GLIDER, windy).measures().of(Measure.CRUISE_SPEED)).isCloseTo(1.33 * 9, within(1e-9));
         assertThat(ratio).isGreaterThanOrEqualTo(1.3);
+    }
+
+    /** Five times the mean of every servo at once, against a regulator of 3 A or the pack's 30 C (closed form). */
+    @Test
+    void itsServosAskNoMoreThanRegulatorAndPackGive() {
+        Appraisal glider = of(GLIDER);
+        int servos = Airframe.of(GLIDER).servos().total();
+        double current = GLIDER.radio().receiver().current()
+                + 5 * servos * GLIDER.radio().servo().current();
+        assertThat(glider.measures().of(Measure.SUPPLY_LOAD)).isCloseTo(current / 3, within(1e-12));
+        Design faint = Records.with(GLIDER, "power.battery.rating", 2.0);
+        assertThat(of(faint).measures().of(Measure.SUPPLY_LOAD))
+                .as("a pack of 450 mAh and 2 C, half believed, gives 0.45 A")
+                .isCloseTo(current / 0.45, within(1e-9));
+        assertThat(of(faint).limits())
+                .anyMatch(check -> check.bound().measure() == Measure.SUPPLY_LOAD && !check.holds());
     }
 
     /** Over the ground it loses the wind's share of its glide (derived): a quarter is left at 1.33 winds. */

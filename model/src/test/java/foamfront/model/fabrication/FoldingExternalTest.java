@@ -26,6 +26,19 @@ class FoldingExternalTest {
             check.value("kerf that closes scores 10 mm apart on radius " + (int) row[0], row[1], kerf, 0.005, "mm");
         }
         Tube tube = new Tube(0.5, 0.070, 0.060, BOARD, false, 0);
+        check.value("groove of a control's hinge for 30 degrees", 2.7, 2000 * HingeGroove.WALL * BOARD, 0.05, "mm")
+                .value("paper round a square nose", 10, 1000 * Folding.doubledAllowance(BOARD), 1e-9, "mm")
+                .value(
+                        "wrap on its outer over one on its inner paper",
+                        40,
+                        1000 * (tube.width() - Tube.TAB - 2 * (tube.side() + tube.height() - 4 * BOARD)),
+                        1e-9,
+                        "mm")
+                .value("chord where a 12 % fold has no inside left", 83.33, 1000 * leastChord(), 0.01, "mm")
+                .band("glue tab of a tube", 10, 15, 1000 * Tube.TAB, "mm")
+                .band("strip laid flat in a fold", 15, 35, 1000 * FoldedWingParts.FLAT_STRIP, "mm")
+                .band("gap between parts, 2 mm at most, no knife wider", 0.3, 2, 1000 * SheetMargins.GAP, "mm")
+                .band("rim of a sheet left unused", 3, 5, 1000 * SheetMargins.RIM, "mm");
         FoldedSection section = Objects.requireNonNull(FoldedSection.of(new WingSection.FoldedFlatBottom(0.12)));
         check.value(
                         "wrap of a tube 70 x 60 mm outside, without its tab",
@@ -34,6 +47,13 @@ class FoldingExternalTest {
                         0.005,
                         "mm")
                 .value("skins of a 12 % fold of 200 mm chord", 410.87, 200 * section.developed(), 0.005, "mm");
+    }
+
+    /** Inside height is straight in chord: where it is nothing. */
+    private static double leastChord() {
+        double low = Folding.insideHeight(0, 0.12, BOARD);
+        double high = Folding.insideHeight(1, 0.12, BOARD);
+        return -low / (high - low);
     }
 
     @Test

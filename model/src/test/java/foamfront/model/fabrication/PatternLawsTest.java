@@ -33,6 +33,9 @@ class PatternLawsTest {
             assertThat(pattern.scored())
                     .as(part.name() + " scored")
                     .isCloseTo(sum(pattern, PatternLine.Kind.SCORE), ROUNDING);
+            assertThat(pattern.grooved())
+                    .as(part.name() + " grooved")
+                    .isCloseTo(sum(pattern, PatternLine.Kind.GROOVE), ROUNDING);
             assertThat(pattern.bevelled())
                     .as(part.name() + " bevelled")
                     .isCloseTo(sum(pattern, PatternLine.Kind.BEVEL), ROUNDING);
@@ -96,9 +99,12 @@ class PatternLawsTest {
         for (CutPart part : FlatPatterns.of(Airframe.of(design)).cut()) {
             Outline o = part.pattern().outline();
             for (PatternLine line : part.pattern().lines()) {
-                // the walls of a slanted hinge's groove end square to it, up to a board's thickness over the edge
-                double slack =
-                        line.kind() == PatternLine.Kind.BEVEL ? design.board().thickness() : 1e-9;
+                // the walls of a slanted groove end square to it, up to a board or two over the edge
+                double slack = switch (line.kind()) {
+                    case BEVEL -> design.board().thickness();
+                    case GROOVE -> 2 * design.board().thickness();
+                    default -> 1e-9;
+                };
                 assertThat(line.x1()).as(part.name()).isBetween(o.left() - slack, o.left() + o.length() + slack);
                 assertThat(line.y1()).as(part.name()).isBetween(o.low() - slack, o.low() + o.width() + slack);
                 assertThat(line.x2()).as(part.name()).isBetween(o.left() - slack, o.left() + o.length() + slack);

@@ -87,7 +87,17 @@ class StructureExternalTest {
     void ellipticLoad() {
         Validation check =
                 Validation.of(Subject.STRUCTURE, "Wing under an elliptic load", "Integrals of the ellipse: " + DERIVED);
-        double[][] table = {{0.1, .87289, .77937}, {0.25, .68504, .50421}, {0.5, .39100, .18888}, {0.8, .10409, .01980}
+        double[][] table = {
+            {0.1, .87289, .77937},
+            {0.2, .74706, .58856},
+            {0.25, .68504, .50421},
+            {0.3, .62384, .42712},
+            {0.4, .50463, .29427},
+            {0.5, .39100, .18888},
+            {0.6, .28476, .10943},
+            {0.7, .18812, .05394},
+            {0.8, .10409, .01980},
+            {0.9, .03739, .00354}
         };
         for (double[] row : table) {
             check.value("shear over the root's at 2y/b " + row[0], row[1], EllipticLoad.shear(row[0]), 0.51e-5, "")
@@ -106,16 +116,42 @@ class StructureExternalTest {
                 Subject.STRUCTURE,
                 "Pultruded tubes, E 127 GPa, 1.5 g/cm3",
                 "One supplier's least values; EI, mass " + DERIVED);
-        double[][] rows = {{3, 2, 0.405, 5.89}, {6, 4, 6.483, 23.56}, {8, 6, 17.455, 32.99}, {10, 8, 36.806, 42.41}};
+        double[][] rows = {
+            {3, 2, 0.405, 5.89},
+            {4, 2.5, 1.352, 11.49},
+            {5, 3, 3.391, 18.85},
+            {6, 4, 6.483, 23.56},
+            {8, 6, 17.455, 32.99},
+            {10, 8, 36.806, 42.41},
+            {12, 10, 66.929, 51.84},
+            {2, 0, 0.0997, 4.71},
+            {3, 0, 0.505, 10.6},
+            {4, 0, 1.596, 18.85},
+            {5, 0, 3.896, 29.45}
+        };
         for (double[] row : rows) {
             double d = row[0] / 1000;
             Spar tube = new Spar(
                     "tube", Spar.Shape.ROUND, d, d, row[1] / 1000, 127e9, 600e6, 1500, 1, 5, Provenance.INVENTED);
-            String name = String.format(Locale.ROOT, "%.0f/%.0f mm, ", row[0], row[1]);
+            String name = String.format(Locale.ROOT, row[1] == 0 ? "rod %.0f mm, " : "%.0f/%.3g mm, ", row[0], row[1]);
+            name = name.replace(".00", "");
             check.value(name + "EI", row[2], 127e9 * tube.secondMoment(), 0.51e-3, "N m2")
-                    .value(name + "mass", row[3], 1000 * tube.linearMass(), 0.51e-2, "g/m");
+                    .value(name + "mass", row[3], 1000 * tube.linearMass(), row[3] == 10.6 ? 0.051 : 0.51e-2, "g/m");
         }
+        strip(check, "carbon strip 0.5x3 mm", 0.5, 3, 127e9, 1500, 0.143, 2.25);
+        strip(check, "carbon strip 1x6 mm", 1, 6, 127e9, 1500, 2.286, 9.0);
+        strip(check, "carbon strip 1x10 mm", 1, 10, 127e9, 1500, 10.583, 15.0);
+        strip(check, "basswood 3x6 mm", 3, 6, 10.1e9, 370, 0.545, 6.66);
+        strip(check, "basswood 5x10 mm", 5, 10, 10.1e9, 370, 4.208, 18.5);
         check.value("8/6 mm, moment at 1000 MPa", 34.36, 1e9 * Examples.TUBE.secondMoment() / 0.004, 0.51e-2, "N m");
+    }
+
+    private static void strip(
+            Validation check, String name, double w, double h, double modulus, double density, double ei, double mass) {
+        Spar strip = new Spar(
+                name, Spar.Shape.STRIP, w / 1000, h / 1000, 0, modulus, 1e8, density, 1, 1, Provenance.INVENTED);
+        check.value(name + ", EI", ei, modulus * strip.secondMoment(), 0.51e-3, "N m2")
+                .value(name + ", mass", mass, 1000 * strip.linearMass(), 0.51e-2, "g/m");
     }
 
     @Test
@@ -168,7 +204,12 @@ class StructureExternalTest {
         Validation hinge = Validation.of(Subject.STRUCTURE, "Hinge moments", "Thin-aerofoil theory: " + DERIVED);
         double degree = Math.PI / 180;
         double[][] rows = {
-            {0.15, .00746, .01576}, {0.20, .00872, .01611}, {0.30, .01095, .01685}, {0.50, .01498, .01860}
+            {0.15, .00746, .01576},
+            {0.20, .00872, .01611},
+            {0.25, .00987, .01647},
+            {0.30, .01095, .01685},
+            {0.40, .01300, .01767},
+            {0.50, .01498, .01860}
         };
         for (double[] row : rows) {
             HingeMoment slopes = HingeMoment.of(row[0]);

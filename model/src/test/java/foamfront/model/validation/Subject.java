@@ -25,8 +25,8 @@ public enum Subject {
                     + " resistance under load rests on four bench sheets; ducted fans on one published chart and sellers' claims."),
     WORKSHOP(
             "Nesting on sheets",
-            "Only rectangles: parts with curved or slanted sides are nested by their bounding boxes, so real sheets can hold more"
-                    + " than this says."),
+            "Only rectangles: parts with slanted sides are nested by their bounding boxes, but for half-wings head to tail and a"
+                    + " delta's offcuts, so real sheets can hold more than this says."),
     FLIGHT(
             "Flight",
             "All of these are closed forms or worked examples: they check the arithmetic of flight, not its physics. A throw by"
