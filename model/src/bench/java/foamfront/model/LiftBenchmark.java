@@ -29,9 +29,9 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * The aerodynamic set-up of a wing with its tail, from surfaces to an aeroplane that can be flown at any speed: strips, matrix,
- * factorisation, right-hand sides, far wake, the antisymmetric half, trim lines, strip data and the stall. {@code setUp} is all
- * of it, {@code solve} the lifting system alone, {@code geometry} the airframe that comes before. Run with
- * {@code ./test --bench Lift}; allocation by JMH's gc profiler.
+ * factorisation, right-hand sides, far wake, the antisymmetric half, the body beside the wings, trim lines, strip data and the
+ * stall. {@code setUp} is all of it, {@code solve} the lifting system alone, {@code geometry} the airframe that comes before. Run
+ * with {@code ./test --bench Lift}; allocation by JMH's gc profiler.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -53,7 +53,6 @@ public class LiftBenchmark {
     private final ParasiteDrag drags = ParasiteBuildUp.of(airframe, air);
     private final SectionPolar[] polars = new SectionPolar[surfaces.size()];
     private final List<SectionLift> sections = new ArrayList<>();
-    private final double body = BodyMoment.pitchSlope(airframe.body(), airframe.area(), airframe.chord());
 
     public LiftBenchmark() {
         for (int i = 0; i < polars.length; i++) {
@@ -77,6 +76,7 @@ public class LiftBenchmark {
     @Benchmark
     public double setUp() {
         lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY);
+        double body = BodyMoment.pitchSlope(airframe, lifting);
         flight.prepare(
                 lifting, surfaces, polars, BALANCE, FORWARD, body, null, drags, air, WEIGHT, Factors.NOMINAL);
         return flight.stallSpeed();

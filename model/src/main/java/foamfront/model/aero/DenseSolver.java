@@ -14,35 +14,97 @@ final class DenseSolver {
      * replace.
      */
     static void solve(double[] a, int n, int stride) {
-        for (int k = 0; k + 1 < n; k += 2) {
-            eliminateTwo(a, n, stride, k);
+        int k = 0;
+        while (k + FOUR < n) {
+            eliminate(a, n, stride, k, FOUR);
+            updateBehindFour(a, stride, k);
+            updateBelowFour(a, n, stride, k);
+            k += FOUR;
         }
+        eliminate(a, n, stride, k, n - k);
+        updateBehind(a, n, stride, k);
         substituteBack(a, n, stride);
     }
 
-    /** Two columns in one pass over the rows below, in the order of operations of one after the other. */
-    private static void eliminateTwo(double[] a, int n, int stride, int k) {
-        exchange(a, k * stride, pivot(a, n, stride, k) * stride, k, stride);
+    /** Eliminates within up to four columns; whole rows change places, but what stands behind the columns is not yet touched. */
+    private static void eliminate(double[] a, int n, int stride, int k, int columns) {
+        for (int c = k; c < k + columns; c++) {
+            exchange(a, c * stride, pivot(a, n, stride, c) * stride, k, stride);
+            eliminateOne(a, n, stride, c, k + columns - 1 - c);
+        }
+    }
+
+    /** One column, and its effect on the next {@code behind}: written out, since loops of three turns cost more than they do. */
+    private static void eliminateOne(double[] a, int n, int stride, int c, int behind) {
+        int top = c * stride + c;
+        double inverse = 1 / a[top];
+        double u1 = behind > 0 ? a[top + 1] : 0;
+        double u2 = behind > 1 ? a[top + 2] : 0;
+        double u3 = behind > 2 ? a[top + 3] : 0;
+        for (int at = top + stride; at < n * stride; at += stride) {
+            double factor = a[at] * inverse;
+            a[at] = factor;
+            if (behind > 0) {
+                a[at + 1] -= factor * u1;
+            }
+            if (behind > 1) {
+                a[at + 2] -= factor * u2;
+            }
+            if (behind > 2) {
+                a[at + 3] -= factor * u3;
+            }
+        }
+    }
+
+    /** The rest of the four pivot rows. */
+    private static void updateBehindFour(double[] a, int stride, int k) {
         int first = k * stride;
-        double inverse = 1 / a[first + k];
-        for (int i = k + 1; i < n; i++) {
-            int row = i * stride;
-            a[row + k] *= inverse;
-            a[row + k + 1] -= a[row + k] * a[first + k + 1];
-        }
         int second = first + stride;
-        exchange(a, second, pivot(a, n, stride, k + 1) * stride, k, stride);
-        double factor = a[second + k];
-        for (int j = k + 2; j < stride; j++) {
-            a[second + j] -= factor * a[first + j];
+        int third = second + stride;
+        int fourth = third + stride;
+        double two = a[second + k];
+        double three = a[third + k];
+        double threeTwo = a[third + k + 1];
+        double four = a[fourth + k];
+        double fourTwo = a[fourth + k + 1];
+        double fourThree = a[fourth + k + 2];
+        for (int j = k + FOUR; j < stride; j++) {
+            double u0 = a[first + j];
+            double u1 = a[second + j] - two * u0;
+            double u2 = a[third + j] - three * u0 - threeTwo * u1;
+            a[second + j] = u1;
+            a[third + j] = u2;
+            a[fourth + j] = a[fourth + j] - four * u0 - fourTwo * u1 - fourThree * u2;
         }
-        inverse = 1 / a[second + k + 1];
-        for (int i = k + 2; i < n; i++) {
+    }
+
+    /** All rows below by the four pivot rows in one pass, in the order of operations of one after the other. */
+    private static void updateBelowFour(double[] a, int n, int stride, int k) {
+        int first = k * stride;
+        int second = first + stride;
+        int third = second + stride;
+        int fourth = third + stride;
+        for (int i = k + FOUR; i < n; i++) {
             int row = i * stride;
-            double one = a[row + k];
-            double other = a[row + k + 1] * inverse;
-            for (int j = k + 2; j < stride; j++) {
-                a[row + j] = a[row + j] - one * a[first + j] - other * a[second + j];
+            double f0 = a[row + k];
+            double f1 = a[row + k + 1];
+            double f2 = a[row + k + 2];
+            double f3 = a[row + k + 3];
+            for (int j = k + FOUR; j < stride; j++) {
+                a[row + j] =
+                        a[row + j] - f0 * a[first + j] - f1 * a[second + j] - f2 * a[third + j] - f3 * a[fourth + j];
+            }
+        }
+    }
+
+    /** Right-hand sides of the last, at most four, rows. */
+    private static void updateBehind(double[] a, int n, int stride, int k) {
+        for (int i = k + 1; i < n; i++) {
+            for (int c = k; c < i; c++) {
+                double factor = a[i * stride + c];
+                for (int j = n; j < stride; j++) {
+                    a[i * stride + j] -= factor * a[c * stride + j];
+                }
             }
         }
     }

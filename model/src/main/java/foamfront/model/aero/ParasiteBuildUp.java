@@ -4,6 +4,7 @@ import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Bay;
 import foamfront.model.airframe.BodyShape;
 import foamfront.model.airframe.Flotation;
+import foamfront.model.airframe.Intakes;
 import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Pylon;
 import foamfront.model.airframe.Stance;
@@ -49,7 +50,7 @@ public final class ParasiteBuildUp {
     private static final double SHORTEST_LEG = 0.02;
 
     /**
-     * Drag area of a fan's two side intakes over its swept annulus beyond the ram drag that its thrust counts: lips and spilled air
+     * Drag area of a fan's two side intakes over their area beyond the ram drag that its thrust counts: lips and spilled air
      * (judgement, 0.05 to 0.3).
      */
     private static final double INTAKES = 0.15;
@@ -70,7 +71,7 @@ public final class ParasiteBuildUp {
         }
         BoxBody body = new BoxBody(shape.full(), shape.width(), shape.height(), NOSE_RADIUS, base);
         Design design = airframe.design();
-        double fixed = wheels(design.undercarriage()) + motor(design) + vents(design);
+        double fixed = wheels(design.undercarriage()) + motor(airframe) + vents(design);
         return ParasiteDrag.of(
                 speed -> fixed
                         + body.dragArea(speed, nu)
@@ -151,12 +152,15 @@ public final class ParasiteBuildUp {
         return Math.max(0, underside - airframe.stations().stance().groundZ() - 0.5 * wheel.diameter());
     }
 
-    private static double motor(Design design) {
+    private static double motor(Airframe airframe) {
+        Design design = airframe.design();
         if (design.power() instanceof Power.Pusher pusher) {
             return bare(pusher.plant());
         }
         if (design.power() instanceof Power.DuctedFan ducted) {
-            return INTAKES * ducted.fan().annulus();
+            return INTAKES
+                    * Intakes.ratio(airframe.body(), ducted.fan())
+                    * ducted.fan().annulus();
         }
         // A nose motor stands in front of the body, whose forebody drag covers it.
         return design.power() instanceof Power.TwinTractor twin ? 2 * bare(twin.plant()) : 0;
@@ -239,7 +243,8 @@ public final class ParasiteBuildUp {
     private static double loads(Design design, double speed, double nu) {
         boolean outside = design.body() instanceof Body.ProfileBoard;
         double sum = 0;
-        for (Load load : design.loads()) {
+        for (int i = 0; i < design.loads().size(); i++) {
+            Load load = design.loads().get(i);
             if (outside || load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
                 sum += Fittings.box(load.length(), load.width(), load.height(), speed, nu);
             }

@@ -7,8 +7,7 @@ import foamfront.model.design.PowerPlant;
 /**
  * Where the propeller turns, by workshop rule (common practice): a nose motor stands on its firewall, a twin's on the wing's
  * leading edge; a pusher's disc clears the body below by 10 mm and every part of the trailing edge ahead of it by 10 mm and a
- * twentieth of its diameter. A fan stands last in the bay, its intakes in the body's sides, as large as its swept annulus, just
- * ahead of it.
+ * twentieth of its diameter. A fan stands last in the bay, its {@link Intakes} in the body's sides just ahead of it.
  *
  * @param x of the disc, m; ahead of the nose for a tractor, the middle of the intakes for a fan
  * @param y of the starboard shaft, m; 0 for one on the centre line

@@ -44,7 +44,7 @@ final class BalanceStage {
     static void run(Workbench w) {
         Airframe airframe = w.airframe;
         solveLift(w);
-        w.bodyMoment = BodyMoment.pitchSlope(airframe.body(), w.lifting.referenceArea(), w.lifting.referenceChord());
+        w.bodyMoment = BodyMoment.pitchSlope(airframe, w.lifting);
         Flotation flotation = airframe.stations().flotation();
         if (flotation != null) {
             w.bodyMoment += BodyMoment.floatPitch(flotation, w.lifting.referenceArea(), w.lifting.referenceChord());
@@ -154,7 +154,9 @@ final class BalanceStage {
         double least = w.balance.leastMargin();
         double most = w.balance.greatestMargin();
         boolean highCounts = false;
-        for (Bound bound : w.bounds()) {
+        List<Bound> bounds = w.bounds();
+        for (int i = 0; i < bounds.size(); i++) {
+            Bound bound = bounds.get(i);
             highCounts |= bound.measure() == Measure.STATIC_MARGIN && bound.margin(most) < bound.margin(least);
         }
         w.set(Measure.STATIC_MARGIN, highCounts ? most : least);
@@ -163,9 +165,7 @@ final class BalanceStage {
     private static void handling(Workbench w) {
         Airframe airframe = w.airframe;
         double fins = finStiffness(w);
-        double yaw = fins
-                + w.lifting.lateral().yawStiffness(w.balance.x())
-                + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
+        double yaw = fins + w.lifting.lateral().yawStiffness(w.balance.x()) + BodyMoment.yawSlope(airframe);
         Flotation flotation = airframe.stations().flotation();
         if (flotation != null) {
             yaw += BodyMoment.floatYaw(flotation, airframe.area(), airframe.span());

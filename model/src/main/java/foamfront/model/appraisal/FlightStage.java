@@ -56,13 +56,10 @@ final class FlightStage {
     private static void powered(Workbench w, Drive drive) {
         w.rule(Measure.WIND_GLIDE);
         int motors = w.design.power().motors();
-        PowerTrain train = train(w);
-        Performance p = w.performance;
         double wind = w.mission.site().wind();
-        w.flight.streams(motors);
-        p.solve(w.flight, train, drive.rotor(), streamArea(w), motors * idle(drive), wind);
-        FullThrottle full = p.fullThrottle();
-        LevelFlight level = p.level();
+        solve(w, drive);
+        FullThrottle full = w.performance.fullThrottle();
+        LevelFlight level = w.performance.level();
         double weight = w.flight.weight();
         w.set(Measure.ENDURANCE, level.endurance());
         w.set(Measure.EVERYDAY_FLIGHT, EVERYDAY * level.endurance());
@@ -91,10 +88,22 @@ final class FlightStage {
                 Measure.NOISE,
                 Installation.noise(w.design.power()) * Math.PI * drive.rotor().diameter() * level.cruiseRotation());
         w.topSpeed = full.topSpeed();
-        powerOn(w, drive, motors);
+        underPower(w, drive, motors);
         torque(w, drive, motors);
         oneMotorOut(w, drive);
-        powerTrim(w);
+    }
+
+    /** Every point of power plant and steady flight. */
+    static void solve(Workbench w, Drive drive) {
+        int motors = w.design.power().motors();
+        w.flight.streams(motors);
+        w.performance.solve(
+                w.flight,
+                train(w),
+                drive.rotor(),
+                streamArea(w),
+                motors * idle(drive),
+                w.mission.site().wind());
     }
 
     private static void polar(Workbench w) {
@@ -130,25 +139,41 @@ final class FlightStage {
                 : ParasiteBuildUp.idleFan((Fan) drive.rotor());
     }
 
-    /** The margin less what the propeller's or intake's normal force takes at full throttle and 1.2 stall speeds. */
-    private static void powerOn(Workbench w, Drive drive, int motors) {
+    /** Margin and elevator at full throttle and 1.2 stall speeds. */
+    private static void underPower(Workbench w, Drive drive, int motors) {
         double speed = safeSpeed(w);
         FullThrottle full = w.performance.fullThrottle();
         double force = drive.rotor() instanceof Propeller propeller
                 ? motors * PropellerNormalForce.areaPerRadian(propeller, full.topRotation(), speed)
                 : Jet.turningArea(((Fan) drive.rotor()).exitArea(), full.safeThrust(), speed, w.flight.density());
-        double slope = w.lifting.liftSlope() * w.lifting.referenceArea();
-        double shift = force * (w.airframe.stations().shaft().x() - w.neutralPoint) / (slope + force);
+        double lift = w.flight.liftCoefficient(speed);
+        double elevator = w.flight.elevator(lift);
+        w.slipstream.blow(motors, full.safeThrust(), speed, w.flight.density(), openDisc(drive), force);
+        w.slipstream.place(
+                w.airframe,
+                w.lifting,
+                w.flight.momentSlope(lift),
+                w.balance.x(),
+                w.flight.loadIncidence(lift),
+                elevator);
+        double shift = w.slipstream.shift(force, w.airframe.stations().shaft().x(), w.neutralPoint);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
+        powerTrim(w, elevator);
     }
 
-    /** Elevator at full throttle and 1.2 stall speeds: the trimmed one and what a thrust line off the balance point asks. */
-    private static void powerTrim(Workbench w) {
+    /** Of one propeller that turns in the open, m²; 0 for a fan. */
+    private static double openDisc(Drive drive) {
+        double radius = drive.rotor() instanceof Propeller propeller ? 0.5 * propeller.diameter() : 0;
+        return Math.PI * radius * radius;
+    }
+
+    /** The trimmed elevator and what a thrust line off the balance point and the slipstream ask besides. */
+    private static void powerTrim(Workbench w, double trimmed) {
         double area = safePressure(w) * w.lifting.referenceArea();
         double lever = w.airframe.stations().shaft().z() - w.balance.z();
-        double moment = -w.performance.fullThrottle().safeThrust() * lever / (area * w.lifting.referenceChord());
-        double authority = w.lifting.elevatorMomentSlope(w.balance.x());
-        double trimmed = w.flight.elevator(w.flight.liftCoefficient(safeSpeed(w)));
+        double moment = -w.performance.fullThrottle().safeThrust() * lever / (area * w.lifting.referenceChord())
+                + w.slipstream.trimChange();
+        double authority = w.lifting.elevatorMomentSlope(w.balance.x()) * (1 + w.slipstream.controlGain());
         double elevator = authority == 0 ? trimmed : trimmed - moment / authority;
         w.set(Measure.POWER_TRIM, Math.abs(elevator) / Handling.FULL_TRAVEL);
     }
@@ -170,7 +195,11 @@ final class FlightStage {
         w.set(Measure.ONE_MOTOR_OUT, moment < HOPELESS * rudder ? moment / rudder : HOPELESS);
     }
 
-    /** Propeller torque at full throttle against what the model stands in roll. */
+    /**
+     * Propeller torque at full throttle against what the model stands in roll. The swirl that torque leaves in the stream, and what a
+     * fin in it feels, are left out (judgement): a twin's fin stands between its streams, and of a counter-rotating pair the two swirls
+     * are mirror images besides.
+     */
     private static void torque(Workbench w, Drive drive, int motors) {
         if (drive.rotor() instanceof Fan) {
             // A fan's stators take its swirl out again.
@@ -203,7 +232,7 @@ final class FlightStage {
     static PowerTrain train(Workbench w) {
         Power power = w.design.power();
         PowerTrain train = w.train(drive(power), power.motors(), auxiliaryCurrent(w));
-        train.install(Installation.thrustShare(power), Installation.inflow(w.design));
+        train.install(Installation.thrustShare(w.airframe), Installation.inflow(w.design));
         train.chill(w.mission.site().temperature());
         return train;
     }
@@ -220,7 +249,8 @@ final class FlightStage {
     private static double auxiliaryCurrent(Workbench w) {
         Design design = w.design;
         double current = design.radio().receiver().current() + servoCurrent(w);
-        for (Load load : design.loads()) {
+        for (int i = 0; i < design.loads().size(); i++) {
+            Load load = design.loads().get(i);
             current += load.power()
                     / (LOAD_EFFICIENCY * MEAN_CELL * design.power().battery().cells());
         }

@@ -38,6 +38,15 @@ public record FanLaw(double diameter, double hub, double exit, double efficiency
     /** J₀ over the axial advance ratio at rest, e x: blades run at two thirds of their unloaded flow; judgement. */
     public static final double UNLOADED_FLOW = 1.5;
 
+    /** Intakes of this share of the swept annulus cost no more than {@link #INLET_LOSS} (common practice). */
+    public static final double AMPLE_INTAKE = 0.9;
+
+    /** Loss of a sharp-edged opening on the speed in it: sudden contraction from still air, a textbook's 0.5 (from memory). */
+    private static final double SHARP_EDGE = 0.5;
+
+    /** Smaller intakes are held here, so that a fan without any is a loss and no division by zero. */
+    private static final double LEAST_INTAKE = 0.05;
+
     private static final double STANDARD_DENSITY = 1.225;
 
     /** Speeds over the quoted one between which the coefficients are believed; judgement. */
@@ -86,6 +95,24 @@ public record FanLaw(double diameter, double hub, double exit, double efficiency
     /** Power of the jet over that of the shaft, at rest. */
     public double staticEfficiency() {
         return efficiency / loss();
+    }
+
+    /**
+     * Thrust over that with ample intakes. Through intakes of r times the annulus air moves at 1/r of its speed between the blades, so
+     * that below r of 0.9 the inlet loses K_s (1/r² − 1/0.9²) more of that speed's pressure. L grows by that times e², and at rest the
+     * same shaft power gives (L / L')^(2/3) of the thrust (derived, T³ going as the square of the jet's power); taken at every speed,
+     * though in flight ram pressure would help (judgement, on the safe side).
+     *
+     * @param intake area of the intakes over the swept annulus
+     */
+    public double thrustShare(double intake) {
+        double r = Math.max(LEAST_INTAKE, intake);
+        if (r >= AMPLE_INTAKE) {
+            return 1;
+        }
+        double more = SHARP_EDGE * (1 / (r * r) - 1 / (AMPLE_INTAKE * AMPLE_INTAKE));
+        double ratio = StrictMath.cbrt(loss() / (loss() + more * exit * exit));
+        return ratio * ratio;
     }
 
     /** Advance ratio at which the jet is no faster than flight. */

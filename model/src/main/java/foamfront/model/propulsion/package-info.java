@@ -11,7 +11,7 @@
  * <p>A ducted fan is a rotor like a propeller: its curves come from momentum theory ({@link foamfront.model.parts.FanLaw}), which
  * makes them functions of the advance ratio alone, so one solver serves both.
  *
- * <p>Depends on {@code parts}, {@code design} and {@code factors}. Start at {@link
+ * <p>Depends on {@code parts}, {@code design}, {@code factors} and {@code airframe}. Start at {@link
  * foamfront.model.propulsion.PowerTrain}.
  */
 @NullMarked

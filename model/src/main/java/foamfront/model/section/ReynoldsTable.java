@@ -90,9 +90,26 @@ final class ReynoldsTable {
     }
 
     double at(double logReynolds) {
-        double position = Math.min(STEPS, Math.max(0, (logReynolds - LOG_LOWEST) * STEPS_PER_LOG));
-        int below = Math.min(STEPS - 1, (int) position);
-        return values[below] + (position - below) * (values[below + 1] - values[below]);
+        double place = place(logReynolds);
+        int below = below(place);
+        return between(below, place - below);
+    }
+
+    /** Where a Reynolds number stands in every table, in steps. */
+    static double place(double logReynolds) {
+        double steps = (logReynolds - LOG_LOWEST) * STEPS_PER_LOG;
+        return steps < 0 ? 0 : steps > STEPS ? STEPS : steps;
+    }
+
+    /** The sample below a place. */
+    static int below(double place) {
+        return Math.min(STEPS - 1, (int) place);
+    }
+
+    /** The value a part of a step above a sample. */
+    double between(int below, double part) {
+        double value = values[below];
+        return value + part * (values[below + 1] - value);
     }
 
     static boolean inside(double logReynolds) {

@@ -205,7 +205,11 @@ public final class Quantities {
             return Unit.COUNT;
         }
         throw new QuantityException(
-                quote(text) + " has no unit", "Add the unit, one of " + UnitNames.symbols(dimension) + ".");
+                quote(text) + " has no unit", "Add the unit, " + oneOf(UnitNames.symbols(dimension)) + ".");
+    }
+
+    private static String oneOf(String symbols) {
+        return (symbols.contains(",") ? "one of " : "") + symbols;
     }
 
     private static Unit unit(String symbol, Dimension dimension, String text) {
@@ -214,8 +218,7 @@ public final class Quantities {
             return unit;
         }
         String wanted = UnitNames.symbols(dimension);
-        String advice =
-                wanted.isEmpty() ? "Write a plain number without a unit." : "Use one of the units " + wanted + ".";
+        String advice = wanted.isEmpty() ? "Write a plain number without a unit." : "Use " + oneOf(wanted) + ".";
         if (symbol.startsWith("_")) {
             throw new QuantityException(quote(text) + " is not a quantity", "Write figures without underscores.");
         }

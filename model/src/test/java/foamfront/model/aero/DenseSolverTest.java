@@ -12,7 +12,7 @@ class DenseSolverTest {
     private static final double ROUNDING = 1e-10;
 
     @ParameterizedTest(name = "{0} unknowns")
-    @ValueSource(ints = {1, 2, 3, 7, 16, 28, 33})
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 16, 28, 33})
     void solvesForSeveralRightHandSides(int n) {
         Random random = new Random(n);
         int stride = n + 3;

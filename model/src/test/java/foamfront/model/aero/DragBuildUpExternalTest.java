@@ -57,7 +57,8 @@ class DragBuildUpExternalTest {
             Subject.DRAG,
             "Wheels and legs",
             "Solid foam wheels between thin discs edge-on and rods, 0.4 to 0.8 (judgement); a 1.5 mm wire at 10 m/s by C."
-                    + " Wieselsberger (1922).");
+                    + " Wieselsberger (1922). Legs are bent wires here, so that a flat spring"
+                    + " leg's 1.40 has no part to apply to.");
 
     @Test
     void rodsAsMeasured() {

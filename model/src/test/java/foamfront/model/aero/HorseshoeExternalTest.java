@@ -14,7 +14,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  * made equal, against w s / Γ = (1/2π) [(s/x) / √(1 + x²/s²) + 1 + (x/s) / √(1 + x²/s²)] on the centre line (Biot-Savart).
  */
 class HorseshoeExternalTest {
+    /** Half the last printed digit. */
     private static final double EXACT = 5.1e-6;
+
+    private static final double FORMULA = 1e-12;
 
     private static final Validation HORSESHOE =
             Validation.of(Subject.LIFT, "One horseshoe", "Biot-Savart's law on the centre line behind it (derived).");
@@ -34,6 +37,9 @@ class HorseshoeExternalTest {
         double[] unit = new double[lattice.strips];
         Arrays.fill(unit, 1);
         double ours = -influence.upwash(unit, 0, 1, x * s, 0, 0) * s;
-        HORSESHOE.value(String.format(Locale.ROOT, "w s / Γ at x/s = %.1f", x), published, ours, EXACT, "");
+        double root = Math.sqrt(1 + x * x);
+        double closed = (root / x + 1) / (2 * Math.PI);
+        String words = String.format(Locale.ROOT, "w s / Γ at x/s = %.1f", x);
+        HORSESHOE.value(words, published, ours, EXACT, "").relative(words + ", formula", closed, ours, FORMULA, "");
     }
 }

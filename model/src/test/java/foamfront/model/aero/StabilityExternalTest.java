@@ -26,6 +26,9 @@ class StabilityExternalTest {
     /** Multhopp's method is good to this share. */
     private static final double BODY = 0.2;
 
+    /** A canted tail's load falls to nothing at the root as steeply as at the tip, where eight strips do not crowd. */
+    private static final double CANTED = 0.045;
+
     private static final Validation NEUTRAL = Validation.of(
             Subject.STABILITY,
             "Neutral point",
@@ -36,13 +39,15 @@ class StabilityExternalTest {
             Subject.STABILITY,
             "Body in pitch",
             "H. Multhopp, NACA TM-1036, 1942, (π/2) ∫ w² dx / S c; M. M. Munk's slender body, 2 V (k₂ − k₁) / S c (derived); R. R."
-                    + " Gilruth, NACA TR-711, with the wing's own flow (from memory).");
+                    + " Gilruth, NACA TR-711 (from memory), flown and measured: what the wing's flow and the boundary layer of the"
+                    + " body's rear leave. Ours has the wing's flow and no boundary layer, which is why it stays above.");
 
     private static final Validation VEE = Validation.of(
             Subject.STABILITY,
             "V-tail",
             "P. E. Purser and J. P. Campbell, NACA R-823, 1945 (from memory): C_L-alpha = a_N cos² ν, C_Y-beta = −K a_N sin² ν, K"
-                    + " 0.65 to 0.75.");
+                    + " 0.65 to 0.75. K grows with aspect ratio (derived: loads of opposite sign on both halves take from each other"
+                    + " at the root); a tail of aspect ratio 4 lies below the range, and a fine lattice says the same.");
 
     private static final Validation FLAP = Validation.of(
             Subject.STABILITY,
@@ -101,29 +106,82 @@ class StabilityExternalTest {
                 .band("Multhopp's over 0.95 of the slender body's", 1 - BODY, 1 + BODY, ours / (0.95 * munk), "");
         double factor = ours / (0.01 * 0.9 / (0.25 * 0.2083));
         assertThat(factor).isCloseTo(0.5 * Math.PI, within(1e-9));
-        // Gilruth's factor with the wing's quarter chord at 30 to 60 % of the body; ours leaves the wing's flow out.
-        PRISM.outside("ours over Gilruth's factor, wing at 30 % of the body", 1 - BODY, 1 + BODY, factor / 0.344, "")
+        PRISM.outside(
+                        "ours over Gilruth's factor, wing at 30 % of the body",
+                        1 - BODY, 1 + BODY, beside(0.3) / 0.344, "")
                 .outside(
-                        "ours over Gilruth's factor, wing at 60 % of the body", 1 - BODY, 1 + BODY, factor / 0.888, "");
+                        "ours over Gilruth's factor, wing at 60 % of the body",
+                        1 - BODY, 1 + BODY, beside(0.6) / 0.888, "");
+        // The wing's flow takes away behind it more than it adds ahead, the more so the further forward the wing
+        // stands.
+        assertThat(beside(0.3)).isLessThan(beside(0.6)).isLessThan(0.8 * factor);
+        assertThat(beside(0.6)).isLessThan(factor);
+    }
+
+    /** The body's moment beside a wing of aspect ratio 6 whose quarter chord lies at a share of its length, over w² l. */
+    private static double beside(double share) {
+        double line = share * 0.9;
+        double chord = 0.2;
+        WingFlow flow = new WingFlow(line - 0.25 * chord, line + 0.75 * chord, line, 1.2, 4.2 * 0.24);
+        return BodyMoment.prism(0.1, flow.along(0, 0.9)) / (0.01 * 0.9);
     }
 
     @ParameterizedTest(name = "{0} degrees")
     @CsvSource({"30", "35", "40"})
     void canted(double degrees) {
-        Surface level = TestWings.surface(Surface.Role.TAIL, 4, 0.8, 0, 0.05, 0.6, 0, 0);
+        Surface flat = level(4);
+        double area = TestWings.solved(flat).surfaceLiftSlope(0);
+        double cosine = Math.cos(Math.toRadians(degrees));
+        double lift = TestWings.solved(canted(flat, degrees)).surfaceLiftSlope(0) / area;
+        double ours = sideFactor(flat, degrees);
+        String words = String.format(Locale.ROOT, "%.0f degrees: ", degrees);
+        VEE.band(words + "lift over a_N cos² ν", 1, 1.1, lift / (cosine * cosine), "")
+                .outside(words + "K of the side force, aspect ratio 4", 0.65, 0.75, ours, "")
+                .relative(
+                        words + "K, aspect ratio 4, of a fine lattice",
+                        fineSideFactor(flat, degrees),
+                        ours,
+                        CANTED,
+                        "");
+    }
+
+    /** The opposite loads of both halves take from each other at the root, the less so the longer the halves are. */
+    @ParameterizedTest(name = "aspect ratio {0}")
+    @CsvSource({"6", "8"})
+    void longerTailsKeepMoreOfTheirSideForce(double aspectRatio) {
+        String words = String.format(Locale.ROOT, "35 degrees: K of the side force, aspect ratio %.0f", aspectRatio);
+        VEE.band(words, 0.65, 0.75, sideFactor(level(aspectRatio), 35), "");
+    }
+
+    private static Surface level(double aspectRatio) {
+        Surface tail = TestWings.surface(Surface.Role.TAIL, aspectRatio, 0.8, 0, 0.05, 0.6, 0, 0);
+        return TestWings.of(Surface.Role.WING, tail.panels());
+    }
+
+    /** The same halves turned up about the root. */
+    private static Surface canted(Surface level, double degrees) {
         Panel p = level.panels().get(0);
         double y = p.breadth() * Math.cos(Math.toRadians(degrees));
         double z = p.breadth() * Math.sin(Math.toRadians(degrees));
         Panel panel = new Panel(p.rootX(), 0, 0, p.rootChord(), 0, p.tipX(), y, z, p.tipChord(), 0);
-        LiftingSystem flat = TestWings.solved(TestWings.of(Surface.Role.WING, level.panels()));
-        LiftingSystem canted = TestWings.solved(TestWings.of(Surface.Role.WING, List.of(panel)));
-        double cosine = Math.cos(Math.toRadians(degrees));
+        return TestWings.of(Surface.Role.WING, List.of(panel));
+    }
+
+    private static double sideFactor(Surface level, double degrees) {
+        LiftingSystem canted = TestWings.solved(canted(level, degrees));
+        double side = -canted.lateral().sideForceSlope() * canted.referenceArea();
         double sine = Math.sin(Math.toRadians(degrees));
-        double lift = canted.surfaceLiftSlope(0) / flat.surfaceLiftSlope(0);
-        double side = -canted.lateral().sideForceSlope() * canted.referenceArea() / flat.surfaceLiftSlope(0);
-        String words = String.format(Locale.ROOT, "%.0f degrees: ", degrees);
-        VEE.band(words + "lift over a_N cos² ν", 1, 1.1, lift / (cosine * cosine), "")
-                .outside(words + "K of the side force", 0.65, 0.75, side / (sine * sine), "");
+        return side / TestWings.solved(level).surfaceLiftSlope(0) / (sine * sine);
+    }
+
+    private static double fineSideFactor(Surface level, double degrees) {
+        double lift =
+                new FullLattice(20, 5, level).solve((y, z, ny, nz, eta) -> nz).lift();
+        double side = new FullLattice(20, 5, canted(level, degrees))
+                .solve((y, z, ny, nz, eta) -> -ny)
+                .side();
+        double sine = Math.sin(Math.toRadians(degrees));
+        return Math.abs(side) / lift / (sine * sine);
     }
 
     @ParameterizedTest(name = "flap of {0} chord")

@@ -77,7 +77,7 @@ record Planting(
                                 Map.entry("design.wing.planform.incidence", 0.00781488),
                                 Map.entry("design.wing.planform.rootChord", 0.168084),
                                 Map.entry("design.wing.planform.span", 1.34088),
-                                Map.entry("design.wing.x", 0.179123)),
+                                Map.entry("design.wing.x", 0.1745)),
                         "mission.site.wind",
                         8.0,
                         9.5),
@@ -140,6 +140,8 @@ record Planting(
                                 2.5e-3,
                                 "design.body.length",
                                 0.8,
+                                "design.wing.x",
+                                0.214,
                                 "design.power.plant.motor.speedConstant",
                                 70.0),
                         "design.wing.planform.span",
@@ -153,6 +155,23 @@ record Planting(
                         "design.tail.plane.incidence",
                         0.061,
                         0.098),
+                // Without the washout that is its reflex, a swept wing hangs on its elevons.
+                new Planting(
+                        Measure.ELEVON_TRIM,
+                        "flying wing",
+                        Map.of(),
+                        "design.wing.planform.tipIncidence",
+                        -0.111,
+                        -0.025),
+                new Planting(Measure.YAW_STIFFNESS, "trainer", Map.of(), "design.tail.fin.height", 0.138, 0.1285),
+                // A wing moved aft keeps a short tail's aeroplane in balance.
+                new Planting(
+                        Measure.HORIZONTAL_TAIL_VOLUME,
+                        "trainer",
+                        Map.of("design.wing.x", 0.232),
+                        "design.tail.plane.span",
+                        0.245,
+                        0.2),
                 // A light load lies at the balance point below the battery's floor, so its length moves nothing else.
                 new Planting(
                         Measure.BAY_LENGTH,
@@ -161,8 +180,8 @@ record Planting(
                                 "design.loads",
                                 List.of(new Load("cargo", 0.03, 0.1, 0.03, 0.03, Place.BALANCE_POINT, false, 0, 0))),
                         "design.loads[0].length",
-                        0.4649,
-                        0.4669),
+                        0.46,
+                        0.475),
                 new Planting(
                         Measure.BOOM_STRENGTH,
                         "pod and boom",
@@ -302,10 +321,12 @@ record Planting(
                         0.45),
                 // Ahead of these wings a propeller takes no more than some 3 % of the chord from the margin, and 5 % at
                 // least are asked of it without power: only where a study asks less of that does this limit speak
-                // alone. What is dropped from the nose leaves the balance point behind.
+                // alone. What is dropped from the nose leaves the balance point behind; the tail stands high enough not
+                // to gain
+                // from the slipstream what the propeller takes.
                 new Planting(
                         Measure.POWER_ON_MARGIN,
-                        "trainer",
+                        "T-tail",
                         Map.of(
                                 "mission.limits",
                                 standingBut(new Bound(Measure.STATIC_MARGIN, 0.02, 0.20, "an expert's")),
@@ -315,13 +336,15 @@ record Planting(
                                 0.8,
                                 "design.tail.plane.x",
                                 0.7,
+                                "design.tail.plane.z",
+                                0.2,
                                 "design.wing.planform.span",
                                 1.0,
                                 "design.wing.x",
                                 0.2),
                         "design.loads[0].mass",
-                        0.099,
-                        0.1046),
+                        0.0451,
+                        0.0505),
                 // At the least chord cut by hand an aeroplane would have to stall at 3 m/s to be without any section's
                 // figures, and none of these boards and parts is so light: only where a study asks less of the chord
                 // does this limit speak alone.

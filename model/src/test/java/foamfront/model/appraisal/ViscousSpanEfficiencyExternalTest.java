@@ -28,7 +28,9 @@ class ViscousSpanEfficiencyExternalTest {
             "Complete aeroplanes at Re 60 000 to 200 000",
             "Span efficiency below 0.9: G. R. Spedding and J. McArthur, J. Aircraft 47 (2010), and G. K. Ananda, P. P. Sukumar and"
                     + " M. S. Selig (2015), abstracts; C_D0 of sheet-foam models 0.025 to 0.07 (from memory). Least squares"
-                    + " over trimmed level flight.");
+                    + " over trimmed level flight. A curved plate's section drags least near a lift coefficient of 0.6, so that its"
+                    + " drag falls where a parabola rises; floats and a hull carry wetted area, struts and wheels that the"
+                    + " range's aeroplanes on wheels do not.");
 
     @Test
     void completeAeroplanes() {

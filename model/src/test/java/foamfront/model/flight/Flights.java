@@ -40,7 +40,7 @@ final class Flights {
             sections.add(new SectionLift(polars[i].zeroLiftAngle(), 0.95, polars[i].momentCoefficient()));
         }
         lifting.solve(surfaces, sections, PlainFlap.SMALL_ANGLE_EFFICIENCY);
-        bodyMoment = BodyMoment.pitchSlope(airframe.body(), lifting.referenceArea(), lifting.referenceChord());
+        bodyMoment = BodyMoment.pitchSlope(airframe, lifting);
         double neutral = -(lifting.momentSlope(0) + bodyMoment) * lifting.referenceChord() / lifting.liftSlope();
         balanceX = Double.isNaN(stated) ? neutral - MARGIN * lifting.referenceChord() : stated;
         flight.prepare(

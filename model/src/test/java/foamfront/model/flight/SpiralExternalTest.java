@@ -59,8 +59,7 @@ class SpiralExternalTest {
         }
 
         LateralDerivatives derivatives() {
-            double yaw = lifting.lateral().yawStiffness(BALANCE)
-                    + BodyMoment.yawSlope(airframe.body(), airframe.area(), airframe.span());
+            double yaw = lifting.lateral().yawStiffness(BALANCE) + BodyMoment.yawSlope(airframe);
             for (Surface fin : airframe.fins()) {
                 yaw += FinYaw.stiffness(fin, 1, FinYaw.ON_BODY, BALANCE, airframe.area(), airframe.span());
             }

@@ -3,6 +3,7 @@ package foamfront.model.parts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -49,5 +50,32 @@ class FanLawTest {
         double froude = 2 / (1 + law.jet(j) / j);
         // Duct losses take a share of jet and inlet energy: below the rotor's efficiency, above half of it.
         assertThat(whole / froude).isBetween(0.5 * 0.8, 0.8);
+    }
+
+    /** Thrust in flight is the jet's momentum less the ram drag of the same air: mass flow times airspeed. */
+    @ParameterizedTest(name = "{0} m/s")
+    @CsvSource({"5", "15", "30"})
+    void ramDragIsCounted(double speed) {
+        double exit = 0.9 * 0.25 * Math.PI * (0.064 * 0.064 - 0.026 * 0.026);
+        FanLaw law = new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600);
+        double tip = 600 * 0.064;
+        double flow = DENSITY * exit * tip * law.jet(speed / tip);
+        double gross = flow * tip * law.jet(speed / tip);
+        double thrust = DENSITY * tip * tip * 0.064 * 0.064 * law.thrustCoefficient(speed / tip);
+        assertThat(thrust).isCloseTo(gross - flow * speed, within(ROUNDING));
+        assertThat(thrust).isLessThan(7.1);
+    }
+
+    /** T³ goes as the jet's power squared; intakes of half the annulus lose 0.5 (4 - 1/0.81) more of the pressure between the blades. */
+    @Test
+    void smallIntakesCostThrust() {
+        FanLaw law = new FanLaw(0.064, 0.026, 0.9, 0.8, 7.1, 600);
+        assertThat(law.thrustShare(1)).isEqualTo(1);
+        assertThat(law.thrustShare(0.9)).isEqualTo(1);
+        double whole = 0.8 / law.staticEfficiency();
+        double starved = whole + 0.81 * 0.5 * (4 - 1 / 0.81);
+        assertThat(StrictMath.pow(law.thrustShare(0.5), 1.5)).isCloseTo(whole / starved, within(ROUNDING));
+        assertThat(law.thrustShare(0.8999)).isCloseTo(1, within(1e-3));
+        assertThat(law.thrustShare(0)).isBetween(0.0, 0.1);
     }
 }

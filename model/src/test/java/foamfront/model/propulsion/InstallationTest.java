@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.Arrangements;
+import foamfront.model.Records;
+import foamfront.model.Samples;
+import foamfront.model.airframe.Airframe;
+import foamfront.model.airframe.Intakes;
+import foamfront.model.design.Design;
 import foamfront.model.factors.Factors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,8 +24,33 @@ class InstallationTest {
         double section = trainer.body().width() * trainer.body().height();
         assertThat(Installation.inflow(trainer)).isCloseTo(1 - 0.329 * section / (0.2286 * 0.2286), within(ROUNDING));
         assertThat(Installation.inflow(Arrangements.of("pusher"))).isEqualTo(1);
-        assertThat(Installation.thrustShare(Arrangements.of("pusher").power())).isBetween(0.95, 0.98);
+        assertThat(Installation.thrustShare(Airframe.of(Arrangements.of("pusher"))))
+                .isBetween(0.95, 0.98);
         assertThat(Installation.noise(Arrangements.of("pusher").power())).isGreaterThan(1);
+    }
+
+    /** Two openings of 48 mm by half a diameter are more than the annulus; those of 10 mm are 0.24 of it. */
+    @Test
+    void aFanInALowBodyStarvesByDegrees() {
+        Design design = Arrangements.of("fan");
+        double diameter = Samples.fan().diameter();
+        double annulus = Samples.fan().annulus();
+        double wall = Airframe.of(design).body().wall();
+        assertThat(thrustShare(design)).isEqualTo(1);
+        double last = 1;
+        for (double inside = 0.06; inside > 0.02; inside -= 0.002) {
+            Design lower = Records.with(design, "body.height", inside + 2 * wall);
+            double ratio = Math.min(1, (inside - 0.02) * diameter / annulus);
+            assertThat(Intakes.ratio(Airframe.of(lower).body(), Samples.fan())).isCloseTo(ratio, within(ROUNDING));
+            assertThat(thrustShare(lower)).isLessThanOrEqualTo(last).isPositive();
+            assertThat(ratio < 0.9).isEqualTo(thrustShare(lower) < 1);
+            last = thrustShare(lower);
+        }
+        assertThat(last).isLessThan(0.3);
+    }
+
+    private static double thrustShare(Design design) {
+        return Installation.thrustShare(Airframe.of(design));
     }
 
     @ParameterizedTest(name = "seed {0}")

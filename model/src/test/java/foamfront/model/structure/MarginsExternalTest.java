@@ -150,7 +150,11 @@ class MarginsExternalTest {
             width[i] = SEMISPAN / n;
             share[i] = 0.5 / n;
         }
-        return new SpanLoad(y, width, share);
+        SpanLoad load = new SpanLoad();
+        for (int i = 0; i < y.length; i++) {
+            load.add(y[i], width[i], share[i]);
+        }
+        return load;
     }
 
     /** V / (H t): 15.7 N on a strip 22 mm high, 2 x 0.15 mm of paper: 2.38 MPa against half of 12.5. */

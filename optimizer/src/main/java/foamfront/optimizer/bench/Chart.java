@@ -1,12 +1,13 @@
 package foamfront.optimizer.bench;
 
 import foamfront.model.units.Numbers;
+import foamfront.optimizer.pictures.Axis;
 import foamfront.optimizer.pictures.Svg;
 import java.util.Arrays;
 import java.util.List;
 
 /**
- * The plot of a sweep: thrust and electrical power, each from 0 to its own greatest value, in characters or as SVG. Lines are
+ * The plot of a sweep: thrust and electrical power, each on its own axis from 0 to a round figure, in characters or as SVG. Lines are
  * told apart by sign, dash and letter; there is no colour.
  */
 public final class Chart {
@@ -60,8 +61,8 @@ public final class Chart {
             draw(field, curves.get(k));
         }
         StringBuilder out = new StringBuilder();
-        String left = Numbers.significant(curves.get(0).highest(), 3);
-        String right = Numbers.significant(curves.get(1).highest(), 3);
+        String left = top(curves.get(0).axis());
+        String right = top(curves.get(1).axis());
         for (Curve curve : curves) {
             out.append(curve.sign()).append(' ').append(curve.head()).append("   ");
         }
@@ -94,10 +95,10 @@ public final class Chart {
 
     private void draw(char[][] field, Curve curve) {
         List<Double> y = curve.y();
-        double highest = curve.highest();
-        for (int column = 0; column < WIDTH && highest > 0; column++) {
+        Axis up = curve.axis();
+        for (int column = 0; column < WIDTH; column++) {
             double at = x[0] + (x[x.length - 1] - x[0]) * column / (WIDTH - 1);
-            int row = (int) Math.rint(between(at, y) / highest * (HEIGHT - 1));
+            int row = (int) Math.rint(up.share(between(at, y)) * (HEIGHT - 1));
             field[HEIGHT - 1 - Math.max(0, Math.min(HEIGHT - 1, row))][column] = curve.sign();
         }
     }
@@ -120,35 +121,39 @@ public final class Chart {
                 new double[] {TOP, BOTTOM, BOTTOM, TOP},
                 "stroke=\"black\"",
                 "");
-        double span = x[x.length - 1] - x[0];
-        for (int tick = 0; tick <= 4; tick++) {
-            double share = 0.25 * tick;
-            double height = BOTTOM - share * (BOTTOM - TOP);
-            page.text(LEFT + share * (RIGHT - LEFT), BOTTOM + 18, "middle", number(x[0] + share * span));
-            page.text(LEFT - 8, height + 4, "end", number(share * curves.get(0).highest()));
-            page.text(
-                    RIGHT + 8, height + 4, "start", number(share * curves.get(1).highest()));
+        Axis along = Axis.holding(across, x[0], x[x.length - 1]);
+        for (int i = 0; i <= along.steps(); i++) {
+            double share = along.share(along.low() + i * along.step());
+            page.text(LEFT + share * (RIGHT - LEFT), BOTTOM + 18, "middle", along.mark(i));
         }
+        marks(page, curves.get(0).axis(), LEFT - 8, "end");
+        marks(page, curves.get(1).axis(), RIGHT + 8, "start");
         page.text(0.5 * (LEFT + RIGHT), BOTTOM + 40, "middle", across);
-        line(page, curves.get(0), "", "solid, left: ", LEFT, "start");
-        line(page, curves.get(1), "7 4", "dashed, right: ", RIGHT, "end");
+        line(page, along, curves.get(0), "", "solid, left: ", LEFT, "start");
+        line(page, along, curves.get(1), "7 4", "dashed, right: ", RIGHT, "end");
         return page.page();
     }
 
-    private void line(Svg page, Curve curve, String dash, String place, double at, String anchor) {
+    private static void marks(Svg page, Axis up, double at, String anchor) {
+        for (int i = 0; i <= up.steps(); i++) {
+            double share = up.share(up.low() + i * up.step());
+            page.text(at, BOTTOM - share * (BOTTOM - TOP) + 4, anchor, up.mark(i));
+        }
+    }
+
+    private void line(Svg page, Axis along, Curve curve, String dash, String place, double at, String anchor) {
+        Axis up = curve.axis();
         double[] px = new double[x.length];
         double[] py = new double[x.length];
         for (int i = 0; i < x.length; i++) {
-            double along = x.length < 2 ? 0 : (x[i] - x[0]) / (x[x.length - 1] - x[0]);
-            double up = curve.highest() > 0 ? Math.max(0, curve.y().get(i)) / curve.highest() : 0;
-            px[i] = LEFT + along * (RIGHT - LEFT);
-            py[i] = BOTTOM - up * (BOTTOM - TOP);
+            px[i] = LEFT + along.share(x[i]) * (RIGHT - LEFT);
+            py[i] = BOTTOM - up.share(Math.max(0, curve.y().get(i))) * (BOTTOM - TOP);
         }
         page.line(px, py, "stroke=\"black\" stroke-width=\"1.5\"", dash);
         page.text(at, PAGE_HEIGHT - 6, anchor, place + curve.head());
     }
 
-    private static String number(double value) {
-        return Numbers.significant(value, 3);
+    private static String top(Axis up) {
+        return up.mark(up.steps());
     }
 }

@@ -1,5 +1,6 @@
 package foamfront.optimizer.bench;
 
+import foamfront.optimizer.pictures.Axis;
 import java.util.List;
 
 /**
@@ -14,12 +15,12 @@ record Curve(String head, char sign, List<Double> y) {
         y = List.copyOf(y);
     }
 
-    /** Greatest value; curves start at 0. */
-    double highest() {
+    /** From 0 to the first mark past the greatest value. */
+    Axis axis() {
         double highest = 0;
         for (double value : y) {
             highest = Math.max(highest, value);
         }
-        return highest;
+        return Axis.holding(head, 0, highest);
     }
 }

@@ -57,17 +57,22 @@ public final class FitPage {
     public String row(String name, double mass, Motor like, double continuousPower) {
         Motor whole = new Motor(
                 name,
-                mass,
+                printed(mass, Unit.GRAM),
                 like.diameter(),
                 like.length(),
-                fit.speedConstant(),
-                fit.catalogueResistance(),
-                fit.noLoadCurrent(),
+                printed(fit.speedConstant(), Unit.RPM_PER_VOLT),
+                printed(fit.catalogueResistance(), Unit.MILLIOHM),
+                printed(fit.noLoadCurrent(), Unit.AMPERE),
                 fit.noLoadVoltage(),
                 continuousPower,
                 like.price(),
                 Provenance.OWN_BENCH);
         return PartSheets.table("motors", List.of(whole)).csv();
+    }
+
+    /** With the four digits that a bench can mean. */
+    private static double printed(double si, Unit unit) {
+        return unit.toSi(Double.parseDouble(Numbers.significant(unit.fromSi(si), 4)));
     }
 
     /** The motor whose mass is nearest, to take size and price from. */

@@ -24,6 +24,7 @@ import foamfront.optimizer.runs.RunRecord;
 import foamfront.optimizer.search.ChangedProblem;
 import foamfront.optimizer.study.SearchSettings;
 import foamfront.optimizer.study.Study;
+import foamfront.optimizer.study.StudyKeys;
 import foamfront.optimizer.study.StudyReader;
 import java.nio.file.Path;
 import java.util.List;
@@ -102,6 +103,12 @@ final class ExploreCommand implements Callable<Integer> {
                             + " the study's; with --resume it narrows the report, and the search goes on in the region it began with")
     private List<String> prefer = List.of();
 
+    /** What {@code --time} says, s; null where it says nothing. */
+    private @Nullable Double timeLimit;
+
+    /** What {@code --stall} says; null where it says nothing. */
+    private @Nullable Double tolerance;
+
     ExploreCommand(Console console) {
         this.console = console;
     }
@@ -110,8 +117,10 @@ final class ExploreCommand implements Callable<Integer> {
     public Integer call() {
         Arguments.within("--threads", threads, 1, 1024);
         if (evaluations != null) {
-            Arguments.within("--evaluations", evaluations, 1, 100_000_000_000L);
+            Arguments.within("--evaluations", evaluations, 1, StudyKeys.MOST_EVALUATIONS);
         }
+        timeLimit = time == null ? null : Arguments.quantity("--time", time, Dimension.TIME, 1);
+        tolerance = stall == null ? null : Arguments.quantity("--stall", stall, Dimension.NUMBER, 0);
         if (resume != null) {
             return resumed(Arguments.folder(resume, results));
         }
@@ -126,9 +135,11 @@ final class ExploreCommand implements Callable<Integer> {
         Task task = asked.task();
         RunFolder folder = RunFolder.create(new Disk(), results, asked.asRead().name());
         RunLock lock = locked(folder);
+        boolean begun = false;
         try {
             RunWriter writer = new RunWriter(folder, task);
             String catalogue = writer.writeInputs(asked.text(), asked.asRead(), asked.texts(), asked.catalogue());
+            begun = true;
             SearchSettings search = task.study().search();
             return explore(
                     asked,
@@ -142,7 +153,9 @@ final class ExploreCommand implements Callable<Integer> {
                     null);
         } finally {
             lock.close();
-            folder.discardIfEmpty();
+            if (!begun) {
+                folder.discard();
+            }
         }
     }
 
@@ -229,24 +242,23 @@ final class ExploreCommand implements Callable<Integer> {
     private int explore(Asked asked, RunFolder folder, RunFacts facts, @Nullable String state) {
         Task task = asked.task();
         Study study = task.study();
-        double limit = time == null ? study.search().time() : Arguments.quantity("--time", time, Dimension.TIME, 1);
-        double tolerance =
-                stall == null ? study.search().stall() : Arguments.quantity("--stall", stall, Dimension.NUMBER, 0);
+        double limit = timeLimit == null ? study.search().time() : timeLimit;
         long clock = System.currentTimeMillis() / 1000;
         long start = System.nanoTime();
         Keeper keeper = new Keeper(folder.checkpoints(), facts, state, System::nanoTime);
         try (StopSignal signal = new StopSignal()) {
             ProgressLine progress = new ProgressLine(console, quiet, limit, state != null);
+            BooleanSupplier stop = () -> signal.getAsBoolean() || (System.nanoTime() - start) * 1e-9 > limit;
             Found found = Exploration.run(
                     task,
                     asked.starts(),
                     facts.evaluations(),
                     facts.seed(),
                     threads,
-                    tolerance,
+                    tolerance == null ? study.search().stall() : tolerance,
                     keeper,
                     progress,
-                    () -> signal.getAsBoolean() || (System.nanoTime() - start) * 1e-9 > limit);
+                    stop);
             progress.end();
             if (found.stopped()) {
                 sayHowToGoOn(found, folder, signal.getAsBoolean());
@@ -276,7 +288,7 @@ final class ExploreCommand implements Callable<Integer> {
             Show show = Show.of(study.showIn());
             folder.remove("limits.md");
             if (found.front().isEmpty() && !found.stopped()) {
-                relax(asked, found, facts.seed(), show, signal, folder);
+                relax(asked, found, facts.seed(), show, stop, folder);
             }
             folder.seal();
             return report(study, found, show, folder.path());
@@ -285,6 +297,9 @@ final class ExploreCommand implements Callable<Integer> {
 
     /** Says which limits rule everything out. */
     private void relax(Asked asked, Found found, long random, Show show, BooleanSupplier stop, RunFolder folder) {
+        if (!quiet) {
+            console.err().println("None meets every limit; looking for those that rule everything out ...");
+        }
         String words = Relaxation.of(asked.task().study(), asked.catalogue().workshop(), found, random, threads, stop)
                 .words(show);
         if (!words.isEmpty()) {
@@ -339,11 +354,15 @@ final class ExploreCommand implements Callable<Integer> {
         console.out()
                 .println(
                         front.size() > ROWS
-                                ? "All " + front.size() + " rows, more measures and every design are in:"
+                                ? "All " + front.size()
+                                        + " rows (above: those that stand out, and some spread between them), more measures and"
+                                        + " every design are in:"
                                 : "Files:");
         for (String name : List.of("front.md", "front.csv", "front.json", "designs")) {
             console.out().println("  " + folder.resolve(name));
         }
+        console.out().println("One in full: foamfront appraise '" + folder + "#" + (front.compromise() + 1) + "'");
+        console.out().println();
         Sentences.cautions(front).forEach(console.out()::println);
         return found.faultCount() > 0 ? faults(found, folder) : Exit.FINE;
     }

@@ -188,7 +188,7 @@ final class LineUpText {
                                         Column.number("cost [USD]")),
                                 rows)
                         .text());
-        out.append("Bought for one by one, each with everything of its own: ")
+        out.append("Bought for one by one, each with everything of its own and the whole drawer to itself: ")
                 .append(Numbers.fixed(list.apart(), 2))
                 .append(" USD. Prices are the catalogue's, some of them invented.\n");
     }

@@ -17,13 +17,18 @@ public final class Explanation {
 
     /** One sentence. */
     public static String sentence(Found found) {
-        String tried = found.evaluations() + " designs were tried and none met every limit";
+        String tried = found.evaluations() == 1
+                ? "1 design was tried and did not meet every limit"
+                : found.evaluations() + " designs were tried and none met every limit";
         if (found.blockers().isEmpty()) {
             return tried + ".";
         }
         Blocker first = found.blockers().get(0);
-        return tried + "; of the " + first.of() + " that came nearest, " + first.missed() + " miss the limit on "
-                + first.bound().measure().words() + ".";
+        String limit = " the limit on " + first.bound().measure().words() + ".";
+        return first.of() == 1
+                ? tried + "; the nearest misses" + limit
+                : tried + "; of the " + first.of() + " that came nearest, " + first.missed()
+                        + (first.missed() == 1 ? " misses" : " miss") + limit;
     }
 
     /** The limits that rule everything out, the most missed first. */

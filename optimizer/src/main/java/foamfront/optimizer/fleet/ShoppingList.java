@@ -29,7 +29,7 @@ import java.util.stream.Collectors;
  * with the receiver's leads (judgement).
  *
  * @param lines in the order in which the aeroplanes ask for them, boards first
- * @param apart cost of the same aeroplanes, each bought for by itself and with everything of its own, USD
+ * @param apart cost of the same aeroplanes, each bought for by itself, with everything of its own and the whole drawer of its study, USD
  */
 public record ShoppingList(List<Line> lines, double apart) {
     /**

@@ -10,14 +10,14 @@ import foamfront.model.units.Numbers;
  * @param step between marks
  * @param steps how many
  */
-record Axis(String words, double low, double step, int steps) {
+public record Axis(String words, double low, double step, int steps) {
     private static final int MOST_STEPS = 8;
 
     /** Steps of one, two or five of a decade. */
     private static final double[] ROUND = {1, 2, 5};
 
     /** That holds all values between two. */
-    static Axis holding(String words, double least, double greatest) {
+    public static Axis holding(String words, double least, double greatest) {
         double span = greatest > least ? greatest - least : 1;
         double decade = StrictMath.pow(10, Math.floor(StrictMath.log10(span / MOST_STEPS)));
         double step = 10 * decade;
@@ -36,12 +36,12 @@ record Axis(String words, double low, double step, int steps) {
     private static final double ROUNDING = 1e-9;
 
     /** Where a value lies, 0 to 1. */
-    double share(double value) {
+    public double share(double value) {
         return (value - low) / (steps * step);
     }
 
     /** A mark's figure, without a rest of rounding. */
-    String mark(int i) {
+    public String mark(int i) {
         double value = (Math.rint(low / step) + i) * step;
         int decimals = (int) Math.max(0, -Math.floor(StrictMath.log10(step) + ROUNDING));
         return Numbers.fixed(value + 0.0, decimals);

@@ -2,6 +2,7 @@ package foamfront.optimizer.runs;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -152,13 +153,25 @@ public final class RunFolder {
         AtomicFile.force(store, path);
     }
 
-    /** Removes the folder again if nothing was written into it. */
-    public void discardIfEmpty() {
+    /** Removes the folder and all in it: of a run that never began nothing stays. */
+    public void discard() {
         try {
-            store.delete(path);
-        } catch (IOException notEmpty) {
-            return; // it holds something: it stays
+            clear(path);
+        } catch (IOException e) {
+            return; // what cannot be removed stays; why the run never began is said already
         }
+    }
+
+    private void clear(Path folder) throws IOException {
+        for (String name : store.names(folder)) {
+            Path entry = folder.resolve(name);
+            if (Files.isDirectory(entry)) {
+                clear(entry);
+            } else {
+                store.delete(entry);
+            }
+        }
+        store.delete(folder);
     }
 
     private Path inside(String name) {

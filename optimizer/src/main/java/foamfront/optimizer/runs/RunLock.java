@@ -27,15 +27,20 @@ public final class RunLock implements AutoCloseable {
         try {
             folder.store().createAll(folder.path().resolve(CheckpointFiles.FOLDER));
             FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = attempt(channel);
-            if (lock == null) {
-                channel.close();
-                return null;
+            RunLock lock = new RunLock(channel);
+            try {
+                if (attempt(channel) == null) {
+                    lock.close();
+                    return null;
+                }
+                channel.truncate(0);
+                channel.write(ByteBuffer.wrap(
+                        ("process " + ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.UTF_8)));
+            } catch (IOException e) {
+                lock.close(); // what nobody holds must not stay locked
+                throw e;
             }
-            channel.truncate(0);
-            channel.write(ByteBuffer.wrap(
-                    ("process " + ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.UTF_8)));
-            return new RunLock(channel);
+            return lock;
         } catch (IOException e) {
             throw new CannotWrite(file, e);
         }

@@ -1,8 +1,10 @@
 package foamfront.optimizer.study;
 
+import foamfront.model.design.BodyKind;
 import foamfront.model.design.DesignVariable;
 import foamfront.model.design.Power;
 import foamfront.model.design.PowerKind;
+import foamfront.model.design.UndercarriageKind;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
 import foamfront.model.parts.Board;
@@ -12,6 +14,7 @@ import foamfront.model.units.Range;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.yaml.Fields;
 import foamfront.optimizer.yaml.Key;
+import foamfront.optimizer.yaml.KeyTable;
 import foamfront.optimizer.yaml.Value;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,8 +31,7 @@ final class Contradictions {
         new Pair(Measure.EVERYDAY_FLIGHT, Measure.ENDURANCE, 1 / 0.45),
         new Pair(Measure.EMPTY_MASS, Measure.MASS, 1),
         new Pair(Measure.PAYLOAD, Measure.MASS, 1),
-        new Pair(Measure.OUT_AND_BACK, Measure.RANGE, 1),
-        new Pair(Measure.CRUISE_RATIO, Measure.TOP_SPEED_RATIO, 1)
+        new Pair(Measure.OUT_AND_BACK, Measure.RANGE, 1)
     };
 
     /** What nothing is known of without an obstacle. */
@@ -55,6 +57,20 @@ final class Contradictions {
         contradictions.sheet();
         contradictions.obstacle();
         contradictions.gliders();
+        contradictions.thrown();
+    }
+
+    /** What is only ever thrown by hand has no take-off to be short of. */
+    private void thrown() {
+        Arrangements offered = study.arrangements();
+        boolean rolls = offered.bodies().contains(BodyKind.BOAT_HULL)
+                || offered.undercarriages().stream().anyMatch(kind -> kind != UndercarriageKind.NONE);
+        if (!rolls && study.aims().stream().anyMatch(aim -> aim.measure() == Measure.TAKE_OFF_DISTANCE)) {
+            file.fault(
+                    StudyKeys.AIM_KEY,
+                    "take-off distance: nothing offered takes off from ground or water",
+                    "Offer an undercarriage under arrangements, or drop the aim.");
+        }
     }
 
     /** What has no motor has no endurance, and its receiver no use for a flight battery. */
@@ -140,23 +156,28 @@ final class Contradictions {
 
     /** A chord is cut from one sheet. */
     private void sheet() {
-        Range chord = study.vary().get(DesignVariable.ROOT_CHORD);
-        if (chord == null || vary == null) {
-            return;
+        Range varied = study.vary().get(DesignVariable.ROOT_CHORD);
+        Double fixed = study.fixed().get(DesignVariable.ROOT_CHORD);
+        if (varied != null) {
+            sheet(vary, StudyKeys.VARY, varied.high());
+        } else if (fixed != null) {
+            sheet(file.known(StudyKeys.FIX_KEY), StudyKeys.FIX, fixed);
         }
+    }
+
+    private void sheet(@Nullable Fields stated, KeyTable keys, double chord) {
         double widest = 0;
         for (Board board : study.stock().boards()) {
             widest = Math.max(widest, board.width());
         }
-        Key key = StudyKeys.VARY.find(DesignVariable.ROOT_CHORD.words());
-        Value value = key == null ? null : vary.value(key);
+        Key key = keys.find(DesignVariable.ROOT_CHORD.words());
+        Value value = stated == null || key == null ? null : stated.value(key);
         String text = value == null ? null : value.text();
-        if (key != null && text != null && chord.high() > widest) {
+        if (stated != null && key != null && text != null && chord > widest) {
             Unit unit = Quantities.unit(text, Dimension.LENGTH);
-            vary.fault(
+            stated.fault(
                     key,
-                    Quantities.print(chord.high(), unit) + " is wider than the " + Quantities.print(widest, unit)
-                            + " sheet",
+                    Quantities.print(chord, unit) + " is wider than the " + Quantities.print(widest, unit) + " sheet",
                     "Use at most " + Quantities.print(widest, unit) + ", or name a wider board under boards.");
         }
     }

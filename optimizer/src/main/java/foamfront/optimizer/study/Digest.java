@@ -1,19 +1,24 @@
 package foamfront.optimizer.study;
 
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** The fingerprint of a file. */
-final class Digest {
+/** SHA-256 in hexadecimal: the fingerprint of a file or text. */
+public final class Digest {
     private Digest() {}
 
-    /** SHA-256 in hexadecimal. */
-    static String of(byte[] bytes) {
+    public static String of(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
+    }
+
+    /** Of a text in UTF-8. */
+    public static String of(String text) {
+        return of(text.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -165,7 +165,11 @@ public final class StudyKeys {
             limits());
 
     // search
-    static final Key EVALUATIONS = Key.of("evaluations", new Shape.Whole(100, 1_000_000_000), "designs to try; 50000");
+    /** More take months on any machine (judgement). */
+    public static final long MOST_EVALUATIONS = 1_000_000_000;
+
+    static final Key EVALUATIONS =
+            Key.of("evaluations", new Shape.Whole(100, MOST_EVALUATIONS), "designs to try; 50000");
     static final Key SEED = Key.of("seed", new Shape.Whole(0, Long.MAX_VALUE / 10), "of every random choice; 1");
     static final Key POPULATION =
             Key.of("population", new Shape.Whole(20, 5000), "designs kept between generations; 200");

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -109,13 +110,14 @@ class RunFolderTest {
     }
 
     @Test
-    void anEmptyRunIsTakenBackAFilledOneStays() {
+    void ofARunThatNeverBeganNothingStays() {
         RunFolder run = RunFolder.create(new Disk(), results, "s");
-        run.discardIfEmpty();
+        RunLock lock = Objects.requireNonNull(RunLock.of(run));
+        run.write("study.yaml", "x");
+        run.writeAll("catalogue", Map.of("boards.csv", "y"));
+        lock.close();
+        run.discard();
         assertThat(run.path()).doesNotExist();
-        RunFolder filled = RunFolder.create(new Disk(), results, "s");
-        filled.write("study.yaml", "x");
-        filled.discardIfEmpty();
-        assertThat(filled.path()).exists();
+        assertThat(RunFolder.create(new Disk(), results, "s").path()).isEqualTo(run.path());
     }
 }

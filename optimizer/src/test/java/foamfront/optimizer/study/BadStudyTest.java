@@ -3,7 +3,6 @@ package foamfront.optimizer.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foamfront.optimizer.faults.StudyException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Random;
 import org.assertj.core.api.Assertions;
@@ -58,7 +57,7 @@ class BadStudyTest {
 
     private static Study withDigestOf(String text) {
         Study study = Fixtures.study(text);
-        String digest = Digest.of(("\uFEFF" + text.replace("\n", "\r\n")).getBytes(StandardCharsets.UTF_8));
+        String digest = Digest.of("\uFEFF" + text.replace("\n", "\r\n"));
         return new Study(
                 study.name(),
                 study.about(),
@@ -105,6 +104,8 @@ class BadStudyTest {
                 .isEqualTo("""
                         trainer.yaml:5  vary.root chord: 580 mm is wider than the 508 mm sheet.
                                         Use at most 508 mm, or name a wider board under boards.""");
+        assertThat(Fixtures.refusal(GOOD + "fix: {root chord: 580 mm}\nboards: [white 5 mm]\n"))
+                .contains("fix.root chord: 580 mm is wider than the 508 mm sheet.");
     }
 
     @Test

@@ -133,6 +133,19 @@ class StudyReaderTest {
     }
 
     @Test
+    void whatIsThrownTakesNoRoomToTakeOff() {
+        String thrown = """
+                study: ridge
+                arrangements: {undercarriage: none}
+                vary: {span: 1 m to 2 m}
+                aim: {most: [payload], least: [take-off distance]}
+                """;
+        assertThat(Fixtures.refusal(thrown)).contains("nothing offered takes off from ground or water");
+        assertThat(Fixtures.study(thrown.replace("none", "[none, tricycle]")).aims())
+                .hasSize(2);
+    }
+
+    @Test
     void whatHasNoMotorHasNoEndurance() {
         String glider = """
                 study: ridge
