@@ -96,13 +96,7 @@ class MarginsExternalTest {
     }
 
     private static WingStress tubeAlone(double lift) {
-        Surface wing = new Surface(
-                Surface.Role.WING,
-                new WingSection.FlatPlate(),
-                List.of(new Panel(0, 0, 0, 0.2, 0, 0, SEMISPAN, 0, 0.2, 0)),
-                true,
-                List.of());
-        return WingStress.of(SpanLoad.elliptic(SEMISPAN, 0.5), tube(), wing, new WingStress.Forces(lift, 0, 0, 0, 0));
+        return WingStress.of(SpanLoad.elliptic(SEMISPAN, 0.5), tube(), wing(), new WingStress.Forces(lift, 0, 0, 0, 0));
     }
 
     private static WingBeam tube() {
