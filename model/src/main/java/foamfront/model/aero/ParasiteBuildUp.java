@@ -243,7 +243,8 @@ public final class ParasiteBuildUp {
     private static double loads(Design design, double speed, double nu) {
         boolean outside = design.body() instanceof Body.ProfileBoard;
         double sum = 0;
-        for (Load load : design.loads()) {
+        for (int i = 0; i < design.loads().size(); i++) {
+            Load load = design.loads().get(i);
             if (outside || load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
                 sum += Fittings.box(load.length(), load.width(), load.height(), speed, nu);
             }

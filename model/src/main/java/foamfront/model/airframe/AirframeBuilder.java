@@ -89,19 +89,20 @@ final class AirframeBuilder {
     }
 
     private static List<Control> wingControls(Controls controls, WingKind kind) {
-        List<Control> list = new ArrayList<>(2);
+        Control flap = controls.flaps() == FlapKind.FLAPS
+                ? new Control(Control.Kind.FLAP, controls.flapChord(), Controls.FLAP_ROOT, controls.flapEnd())
+                : null;
+        if (!controls.ailerons()) {
+            return flap == null ? List.of() : List.of(flap);
+        }
+        boolean tailless = kind == WingKind.FLYING_WING || kind == WingKind.DELTA;
+        Control.Kind turns = tailless
+                ? Control.Kind.ELEVON
+                : controls.flaps() == FlapKind.FLAPERONS ? Control.Kind.FLAPERON : Control.Kind.AILERON;
         double inner = 1 - controls.aileronSpan();
-        if (controls.ailerons()) {
-            boolean tailless = kind == WingKind.FLYING_WING || kind == WingKind.DELTA;
-            Control.Kind turns = tailless
-                    ? Control.Kind.ELEVON
-                    : controls.flaps() == FlapKind.FLAPERONS ? Control.Kind.FLAPERON : Control.Kind.AILERON;
-            list.add(new Control(turns, controls.aileronChord(), inner, kind == WingKind.DELTA ? DELTA_ELEVON_END : 1));
-        }
-        if (controls.flaps() == FlapKind.FLAPS) {
-            list.add(new Control(Control.Kind.FLAP, controls.flapChord(), Controls.FLAP_ROOT, controls.flapEnd()));
-        }
-        return list;
+        double outer = kind == WingKind.DELTA ? DELTA_ELEVON_END : 1;
+        Control aileron = new Control(turns, controls.aileronChord(), inner, outer);
+        return flap == null ? List.of(aileron) : List.of(aileron, flap);
     }
 
     private static @Nullable Surface tail(Design design) {
@@ -144,12 +145,12 @@ final class AirframeBuilder {
 
     /** One fin on the centre line, or several spread evenly over {@code spread}. */
     private static List<Surface> row(Fin fin, double trailing, double spread, double z, List<Control> controls) {
-        List<Surface> list = new ArrayList<>(fin.count());
-        for (int i = 0; i < fin.count(); i++) {
-            double y = fin.count() == 1 ? 0 : spread * ((double) i / (fin.count() - 1) - 0.5);
-            list.add(SurfaceBuilder.fin(fin, trailing, y, z, controls));
+        Surface[] row = new Surface[fin.count()];
+        for (int i = 0; i < row.length; i++) {
+            double y = row.length == 1 ? 0 : spread * ((double) i / (row.length - 1) - 0.5);
+            row[i] = SurfaceBuilder.fin(fin, trailing, y, z, controls);
         }
-        return list;
+        return List.of(row);
     }
 
     /**
@@ -172,7 +173,8 @@ final class AirframeBuilder {
     }
 
     private static Panel abreast(Surface wing, double y) {
-        for (Panel panel : wing.panels()) {
+        for (int i = 0; i < wing.panels().size(); i++) {
+            Panel panel = wing.panels().get(i);
             if (y <= panel.tipY()) {
                 return panel;
             }
@@ -188,7 +190,8 @@ final class AirframeBuilder {
     private static double chordX(Surface wing) {
         double moment = 0;
         double area = 0;
-        for (Panel panel : wing.panels()) {
+        for (int i = 0; i < wing.panels().size(); i++) {
+            Panel panel = wing.panels().get(i);
             double c1 = panel.rootChord();
             double c2 = panel.tipChord();
             double mean = (panel.rootX() * (2 * c1 + c2) + panel.tipX() * (c1 + 2 * c2)) / (3 * (c1 + c2));

@@ -30,8 +30,10 @@ public record Crossing(String words, double depth) {
             }
         }
         if (!(airframe.design().tail() instanceof Tail.None)) {
-            for (Surface fin : airframe.fins()) {
-                for (Surface wing : surfaces) {
+            for (int m = 0; m < airframe.fins().size(); m++) {
+                Surface fin = airframe.fins().get(m);
+                for (int j = 0; j < surfaces.size(); j++) {
+                    Surface wing = surfaces.get(j);
                     if (wing.isWing()) {
                         deepest = deeper(
                                 deepest, "a ", fin, wing, pierced(fin.panels().get(0), wing));

@@ -34,7 +34,8 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
     /** Both halves' area in their own planes, m². */
     public double area() {
         double sum = 0;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             sum += panel.area();
         }
         return mirrored ? 2 * sum : sum;
@@ -43,12 +44,14 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
     /** Area of one half between two fractions of its breadth, in its own plane, m². */
     public double areaBetween(double from, double to) {
         double length = 0;
-        for (Panel panel : panels) {
+        for (int j = 0; j < panels.size(); j++) {
+            Panel panel = panels.get(j);
             length += panel.breadth();
         }
         double passed = 0;
         double sum = 0;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             double breadth = panel.breadth();
             double inner = Math.max(0, (from * length - passed) / breadth);
             double outer = Math.min(1, (to * length - passed) / breadth);
@@ -63,7 +66,8 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
     /** Its longest chord, which of a wing with a cut-out is not the root's, m. */
     public double longestChord() {
         double longest = 0;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             longest = Math.max(longest, Math.max(panel.rootChord(), panel.tipChord()));
         }
         return longest;
@@ -72,7 +76,8 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
     /** The panel at a station y of the half that has them, the outermost beyond its tip. */
     Panel panelAt(double y) {
         Panel found = panels.get(0);
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             found = panel.rootY() <= y ? panel : found;
         }
         return found;
@@ -89,7 +94,8 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
     public double quarterChordX() {
         double sum = 0;
         double area = 0;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             area += panel.area();
             double root = panel.rootX() + 0.25 * panel.rootChord();
             double tip = panel.tipX() + 0.25 * panel.tipChord();
@@ -103,7 +109,8 @@ public record Surface(Role role, WingSection section, List<Panel> panels, boolea
     public double meanAerodynamicChord() {
         double square = 0;
         double area = 0;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             square += panel.chordSquared();
             area += panel.area();
         }

@@ -4,7 +4,6 @@ import foamfront.model.design.Fin;
 import foamfront.model.design.Planform;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.WingSection;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Panels from the named dimensions of wings, stabilisers and fins. */
@@ -16,21 +15,21 @@ final class SurfaceBuilder {
     static Surface wing(
             Surface.Role role, Planform plan, WingSection section, double x, double z, List<Control> controls) {
         double semispan = 0.5 * plan.span();
-        List<Panel> panels = new ArrayList<>(plan.breaks().size() + 1);
+        Panel[] panels = new Panel[plan.breaks().size() + 1];
         double at = 0;
         double quarter = x + 0.25 * plan.rootChord();
         double height = z;
         double chord = plan.rootChord();
         double sweep = plan.sweep();
         double dihedral = plan.dihedral();
-        for (int i = 0; i <= plan.breaks().size(); i++) {
+        for (int i = 0; i < panels.length; i++) {
             boolean last = i == plan.breaks().size();
             double to = last ? 1 : plan.breaks().get(i).at();
             double tip = last ? plan.tipChord() : plan.breaks().get(i).chord();
             double dy = (to - at) * semispan;
             double nextQuarter = quarter + dy * StrictMath.tan(sweep);
             double nextHeight = height + dy * StrictMath.tan(dihedral);
-            panels.add(new Panel(
+            panels[i] = new Panel(
                     quarter - 0.25 * chord,
                     at * semispan,
                     height,
@@ -40,7 +39,7 @@ final class SurfaceBuilder {
                     to * semispan,
                     nextHeight,
                     tip,
-                    twist(plan, to)));
+                    twist(plan, to));
             at = to;
             quarter = nextQuarter;
             height = nextHeight;
@@ -50,7 +49,7 @@ final class SurfaceBuilder {
                 dihedral = plan.breaks().get(i).dihedral();
             }
         }
-        return new Surface(role, section, panels, true, controls);
+        return new Surface(role, section, List.of(panels), true, controls);
     }
 
     static Surface tail(TailPlane plane, double elevatorChord) {

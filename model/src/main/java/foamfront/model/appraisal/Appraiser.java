@@ -2,6 +2,7 @@ package foamfront.model.appraisal;
 
 import foamfront.model.design.Design;
 import foamfront.model.factors.Factors;
+import foamfront.model.mass.MassBreakdown;
 import foamfront.model.mission.Measure;
 import foamfront.model.mission.Mission;
 import java.util.List;
@@ -35,7 +36,9 @@ public final class Appraiser {
     public Appraisal appraise(Design design, Mission mission, Factors factors) {
         Workbench w = begin(design, mission, factors);
         runAll(w);
-        return Findings.of(w);
+        Appraisal appraisal = Findings.of(w);
+        w.masses = new MassBreakdown(); // those are the appraisal's now
+        return appraisal;
     }
 
     private static void runAll(Workbench w) {

@@ -154,7 +154,9 @@ final class BalanceStage {
         double least = w.balance.leastMargin();
         double most = w.balance.greatestMargin();
         boolean highCounts = false;
-        for (Bound bound : w.bounds()) {
+        List<Bound> bounds = w.bounds();
+        for (int i = 0; i < bounds.size(); i++) {
+            Bound bound = bounds.get(i);
             highCounts |= bound.measure() == Measure.STATIC_MARGIN && bound.margin(most) < bound.margin(least);
         }
         w.set(Measure.STATIC_MARGIN, highCounts ? most : least);

@@ -250,7 +250,8 @@ final class FlightStage {
     private static double auxiliaryCurrent(Workbench w) {
         Design design = w.design;
         double current = design.radio().receiver().current() + servoCurrent(w);
-        for (Load load : design.loads()) {
+        for (int i = 0; i < design.loads().size(); i++) {
+            Load load = design.loads().get(i);
             current += load.power()
                     / (LOAD_EFFICIENCY * MEAN_CELL * design.power().battery().cells());
         }

@@ -36,7 +36,8 @@ final class PilotStage {
         double speed = Double.NaN;
         double canopy = Double.NaN;
         double height = w.mission.site().releaseHeight();
-        for (Load load : w.design.loads()) {
+        for (int i = 0; i < w.design.loads().size(); i++) {
+            Load load = w.design.loads().get(i);
             if (load.released()) {
                 double terminal = load.descent() > 0 ? load.descent() : boxSpeed(w, load);
                 time = most(time, Fall.time(terminal, height));

@@ -29,7 +29,8 @@ final class Proportions {
                 Math.min(Math.min(reach(airframe), clear(airframe)), Math.min(ahead, boom(airframe))));
         w.set(Measure.TAIL_SIZE, tailSize(airframe));
         double least = Double.POSITIVE_INFINITY;
-        for (Surface surface : airframe.surfaces()) {
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface surface = airframe.surfaces().get(i);
             least = Math.min(least, last(surface).tipChord());
         }
         w.set(Measure.LEAST_CHORD, least);
@@ -64,10 +65,12 @@ final class Proportions {
     /** Least between the wings' trailing edges and the tail's leading edge abreast of them: both are straight between kinks, m. */
     private static double gap(Airframe airframe, Surface tail) {
         double gap = Double.POSITIVE_INFINITY;
-        for (Surface wing : airframe.surfaces()) {
+        for (int k = 0; k < airframe.surfaces().size(); k++) {
+            Surface wing = airframe.surfaces().get(k);
             for (int i = 0; wing.isWing() && i < wing.panels().size(); i++) {
                 Panel ahead = wing.panels().get(i);
-                for (Panel behind : tail.panels()) {
+                for (int j = 0; j < tail.panels().size(); j++) {
+                    Panel behind = tail.panels().get(j);
                     double from = Math.max(ahead.rootY(), behind.rootY());
                     double to = Math.min(ahead.tipY(), behind.tipY());
                     if (from < to) {
@@ -93,7 +96,8 @@ final class Proportions {
     /** Body ahead of the foremost wing root, m. */
     private static double nose(Airframe airframe) {
         double foremost = Double.POSITIVE_INFINITY;
-        for (Surface surface : airframe.surfaces()) {
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface surface = airframe.surfaces().get(i);
             if (surface.role() == Surface.Role.WING || surface.role() == Surface.Role.SECOND_WING) {
                 foremost = Math.min(foremost, surface.panels().get(0).rootX());
             }
@@ -120,7 +124,8 @@ final class Proportions {
         if (tail != null) {
             size = Math.max(tail.area() / (TAIL_AREA * airframe.area()), tail.span() / (TAIL_SPAN * airframe.span()));
         }
-        for (Surface fin : airframe.fins()) {
+        for (int i = 0; i < airframe.fins().size(); i++) {
+            Surface fin = airframe.fins().get(i);
             size = Math.max(size, fin.aspectRatio() / FIN_ASPECT_RATIO);
         }
         return size;
@@ -140,7 +145,8 @@ final class Proportions {
         double room = Double.POSITIVE_INFINITY;
         double belly = -0.5 * airframe.body().height();
         double ground = belly - airframe.stations().stance().groundZ() - Stance.GROUND_CLEARANCE;
-        for (Load load : w.design.loads()) {
+        for (int i = 0; i < w.design.loads().size(); i++) {
+            Load load = w.design.loads().get(i);
             if (load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
                 room = Math.min(room, 0.5 * airframe.body().length() - load.length());
                 room = Math.min(room, airframe.body().width() - load.width());

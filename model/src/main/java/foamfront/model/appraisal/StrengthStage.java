@@ -13,7 +13,6 @@ import foamfront.model.structure.NoseJoint;
 import foamfront.model.structure.SpanLoad;
 import foamfront.model.structure.Structure;
 import foamfront.model.structure.StructureMargins;
-import java.util.ArrayList;
 import java.util.List;
 
 /** What the structure has in hand at the limit load. */
@@ -112,32 +111,25 @@ final class StrengthStage {
 
     /** Each wing's own lift distribution at maximum lift, one half. */
     private static List<SpanLoad> spanLoads(Workbench w) {
-        List<SpanLoad> wings = new ArrayList<>(2);
+        int wing = 0;
         for (int s = 0; s < w.lifting.surfaceCount(); s++) {
             if (w.airframe.surfaces().get(w.lifting.listed(s)).isWing()) {
-                wings.add(spanLoad(w, s));
+                lay(w.spanLoads.get(wing++), w, s);
             }
         }
-        return wings;
+        return w.spanLoads;
     }
 
-    private static SpanLoad spanLoad(Workbench w, int surface) {
-        int from = w.lifting.firstStrip(surface);
-        int n = w.lifting.endStrip(surface) - from;
-        double[] y = new double[n];
-        double[] width = new double[n];
-        double[] share = new double[n];
+    private static void lay(SpanLoad load, Workbench w, int surface) {
+        load.clear();
         double lift = w.flight.maximumLift();
         double alpha = w.flight.loadIncidence(lift);
         double elevator = w.flight.elevator(lift);
         double outwards = Winglets.rootBending(Winglets.heightOverSpan(w.airframe.surfaces()));
         double total = lift * w.lifting.referenceArea() / outwards;
-        for (int i = 0; i < n; i++) {
-            int strip = from + i;
-            y[i] = w.lifting.stripY(strip);
-            width[i] = w.lifting.stripBreadth(strip);
-            share[i] = w.lifting.stripLiftCoefficient(strip, alpha, elevator, 0) * w.lifting.stripArea(strip) / total;
+        for (int i = w.lifting.firstStrip(surface); i < w.lifting.endStrip(surface); i++) {
+            double share = w.lifting.stripLiftCoefficient(i, alpha, elevator, 0) * w.lifting.stripArea(i) / total;
+            load.add(w.lifting.stripY(i), w.lifting.stripBreadth(i), share);
         }
-        return new SpanLoad(y, width, share);
     }
 }

@@ -89,7 +89,8 @@ final class Waterside {
     /** What hangs under the belly keeps clear of still water at rest as of ground; a hull's belly is under it. */
     private static void loadsBelow(Workbench w, Flotation flotation, Floating rest, double behind) {
         double belly = -0.5 * w.airframe.body().height();
-        for (Load load : w.design.loads()) {
+        for (int i = 0; i < w.design.loads().size(); i++) {
+            Load load = w.design.loads().get(i);
             if (load.place() == Place.BELOW) {
                 double end = 0.5 * load.length();
                 double surface = Math.max(rest.surface(-behind - end), rest.surface(-behind + end));

@@ -23,6 +23,7 @@ import foamfront.model.mission.Mission;
 import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.section.SectionPolar;
 import foamfront.model.structure.FlightLoads;
+import foamfront.model.structure.SpanLoad;
 import foamfront.model.structure.StructureMargins;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -45,6 +46,9 @@ final class Workbench {
     final SheetNester nester = new SheetNester();
     final double[] values = new double[MEASURES];
 
+    /** Weighed anew for each design, until an appraisal takes it along. */
+    MassBreakdown masses = new MassBreakdown();
+
     /** Not set. */
     private static final int UNKNOWN = -1;
 
@@ -65,10 +69,11 @@ final class Workbench {
     Factors factors;
     Airframe airframe;
     PartsList parts;
-    MassBreakdown masses;
     int sheets;
     SectionPolar[] polars = new SectionPolar[0];
     final List<SectionLift> sections = new ArrayList<>(6);
+    /** Of a wing and of a biplane's second. */
+    final List<SpanLoad> spanLoads = List.of(new SpanLoad(), new SpanLoad());
     /** C_l of full ailerons, flaps up; 0 without. */
     double rollPower;
 

@@ -19,7 +19,6 @@ import foamfront.model.fabrication.FoldRoom;
 import foamfront.model.fabrication.TransportBox;
 import foamfront.model.flight.Handling;
 import foamfront.model.mass.ClearanceCheck;
-import foamfront.model.mass.MassBreakdown;
 import foamfront.model.mission.Measure;
 
 /** Geometry, patterns, sheets, masses, money and minutes: everything that needs no air. */
@@ -61,7 +60,7 @@ final class WorkshopStage {
     }
 
     private static void masses(Workbench w, Airframe airframe) {
-        w.masses = MassBreakdown.of(airframe, w.parts, w.mission.workshop(), w.factors);
+        w.masses.weigh(airframe, w.parts, w.mission.workshop(), w.factors);
         double mass = w.masses.mass();
         double area = airframe.area();
         w.set(Measure.PAYLOAD, w.design.payload());
@@ -77,7 +76,8 @@ final class WorkshopStage {
             return 0;
         }
         double missing = 0;
-        for (Load load : design.loads()) {
+        for (int i = 0; i < design.loads().size(); i++) {
+            Load load = design.loads().get(i);
             if (load.place() == Place.NOSE) {
                 missing = Math.max(missing, load.view());
             }

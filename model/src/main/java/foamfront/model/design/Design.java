@@ -33,7 +33,8 @@ public record Design(
     /** Mass of everything carried, kg. */
     public double payload() {
         double sum = 0;
-        for (Load load : loads) {
+        for (int i = 0; i < loads.size(); i++) {
+            Load load = loads.get(i);
             sum += load.mass();
         }
         return sum;

@@ -126,12 +126,12 @@ final class BodyParts {
      * a floor passes.
      */
     private void sleeves(int splices, double x) {
-        sleeve("sleeve board", splices, new Rectangle(SLEEVE, shape.insideWidth()), x);
-        sleeve("sleeve side", splices, new Rectangle(SLEEVE, shape.insideHeight() - 2 * shape.wall()), x);
+        sleeve("body sleeve board", splices, new Rectangle(SLEEVE, shape.insideWidth()), x);
+        sleeve("body sleeve side", splices, new Rectangle(SLEEVE, shape.insideHeight() - 2 * shape.wall()), x);
     }
 
     private void sleeve(String name, int splices, Rectangle board, double x) {
-        out.part("body " + name, 2 * splices, false, false, board, 2 * board.width(), x, 0.5 * w(), 0);
+        out.part(name, 2 * splices, false, false, board, 2 * board.width(), x, 0.5 * w(), 0);
     }
 
     private Tube tube(double length, boolean angle, double hatch) {

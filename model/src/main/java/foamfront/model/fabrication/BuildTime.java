@@ -36,7 +36,8 @@ public record BuildTime(
         int pieces = 0;
         int folds = 0;
         int bevels = 0;
-        for (CutPart part : parts.cut()) {
+        for (int i = 0; i < parts.cut().size(); i++) {
+            CutPart part = parts.cut().get(i);
             Pattern pattern = part.pattern();
             int n = part.count();
             double scored = pattern.scored();

@@ -30,17 +30,18 @@ public final class FlatPatterns {
     public static PartsList of(Airframe airframe) {
         Design design = airframe.design();
         PartsBuffer out = new PartsBuffer(design);
-        for (Surface surface : airframe.surfaces()) {
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface surface = airframe.surfaces().get(i);
             out.turnTo(surface.role() == Surface.Role.TAIL ? Assembly.TAIL : Assembly.WING);
             switch (surface.role()) {
                 case WING -> {
                     if (design.wing() instanceof Wing.Delta) {
                         DeltaParts.add(out, airframe);
                     } else {
-                        wing(out, design.wing().build(), surface, "wing");
+                        wing(out, design.wing().build(), surface, WingNames.LOWER);
                     }
                 }
-                case SECOND_WING -> wing(out, design.wing().build(), surface, "upper wing");
+                case SECOND_WING -> wing(out, design.wing().build(), surface, WingNames.UPPER);
                 case TAIL -> new PlateParts(out, "stabiliser", surface.section()).add(surface, true);
                 case FIN -> {}
             }
@@ -55,19 +56,19 @@ public final class FlatPatterns {
         return out.list();
     }
 
-    private static void wing(PartsBuffer out, WingBuild build, Surface wing, String name) {
+    private static void wing(PartsBuffer out, WingBuild build, Surface wing, WingNames names) {
         FoldedSection folded = FoldedSection.of(wing.section());
         if (folded != null) {
-            new FoldedWingParts(out, folded, build, name).add(wing);
+            new FoldedWingParts(out, folded, build, names).add(wing);
         } else {
-            new PlateParts(out, name, wing.section(), build.spar()).add(wing, build.joint() == WingJoint.ONE_PIECE);
+            new PlateParts(out, names, wing.section(), build.spar()).add(wing, build.joint() == WingJoint.ONE_PIECE);
         }
         if (build.spar() instanceof WingSpar.Stock stock) {
-            stockSpar(out, stock, build.joint(), wing, name);
+            stockSpar(out, stock, build.joint(), wing, names);
         }
         if (build.tips() == WingTips.WINGLETS) {
             Surface winglet = Winglet.on(wing, 1);
-            new PlateParts(out, name + " winglet", winglet.section()).addFins(winglet, 2, 0.5 * wing.span(), false);
+            new PlateParts(out, names.winglet(), winglet.section()).addFins(winglet, 2, 0.5 * wing.span(), false);
         }
     }
 
@@ -75,12 +76,12 @@ public final class FlatPatterns {
      * A straight spar for each stretch of the wing that does not bend up or down, with joiners where stretches meet; one spar from
      * side to side where the innermost stretch of a one-piece wing is level. Kinks in plan, as at a cut-out, are bridged.
      */
-    static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingJoint joint, Surface wing, String name) {
+    static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingJoint joint, Surface wing, WingNames names) {
         List<Panel> panels = wing.panels();
         int from = 0;
         while (from < panels.size()) {
             int to = straightUntil(panels, from);
-            stretch(out, stock, joint, name, panels.subList(from, to), from == 0);
+            stretch(out, stock, joint, names, panels.subList(from, to), from == 0);
             from = to;
         }
     }
@@ -101,12 +102,18 @@ public final class FlatPatterns {
     }
 
     private static void stretch(
-            PartsBuffer out, WingSpar.Stock stock, WingJoint joint, String name, List<Panel> panels, boolean inner) {
+            PartsBuffer out,
+            WingSpar.Stock stock,
+            WingJoint joint,
+            WingNames names,
+            List<Panel> panels,
+            boolean inner) {
         double half = 0;
         double x = 0;
         double y = 0;
         double z = 0;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             double share = panel.breadth();
             half += share;
             x += share * 0.5 * (atSpar(panel.rootX(), panel.rootChord()) + atSpar(panel.tipX(), panel.tipChord()));
@@ -119,10 +126,10 @@ public final class FlatPatterns {
                 && root.rootZ() == root.tipZ()
                 && 2 * half <= stock.spar().length();
         if (through) {
-            out.stock(name + " spar", stock.spar(), 2 * half, 1, x / half, y / half, z / half);
+            out.stock(names.spar(), stock.spar(), 2 * half, 1, x / half, y / half, z / half);
             return;
         }
-        out.stock(name + " spar", stock.spar(), half, 2, x / half, y / half, z / half);
+        out.stock(names.spar(), stock.spar(), half, 2, x / half, y / half, z / half);
         // A plug-in tube is held over one root chord each side; a glued joiner over fifteen diameters (common
         // practice).
         double engaged = inner && joint == WingJoint.PLUG_IN
@@ -130,7 +137,7 @@ public final class FlatPatterns {
                 : JOINER_DIAMETERS * stock.spar().height();
         int joiners = inner ? 1 : 2;
         double at = atSpar(root.rootX(), root.rootChord());
-        out.stock(name + " joiner", stock.spar(), 2 * engaged, joiners, at, root.rootY(), root.rootZ());
+        out.stock(names.joiner(), stock.spar(), 2 * engaged, joiners, at, root.rootY(), root.rootZ());
     }
 
     private static double atSpar(double leading, double chord) {
@@ -142,7 +149,8 @@ public final class FlatPatterns {
             return;
         }
         double y = 0;
-        for (Surface fin : fins) {
+        for (int i = 0; i < fins.size(); i++) {
+            Surface fin = fins.get(i);
             y += Math.abs(fin.panels().get(0).rootY());
         }
         Surface fin = fins.get(0);

@@ -231,14 +231,23 @@ public final class FoldedPanel implements Spanned {
 
     /** A control's hinge on the last top facet. */
     private PatternLine hingeLine(PatternLine.Kind kind, Hinge hinge) {
-        int last = rootX.length - 2;
-        double up = 1 - hinge.chordFraction() / facet(last);
-        return line(kind, last, hinge.from(), up, hinge.to(), up);
+        double up = hingeHeight(hinge);
+        return line(kind, rootX.length - 2, hinge.from(), up, hinge.to(), up);
+    }
+
+    /** Where a hinge lies between the edges of the last top facet. */
+    private double hingeHeight(Hinge hinge) {
+        return 1 - hinge.chordFraction() / facet(rootX.length - 2);
+    }
+
+    /** Length of a line across facet k. */
+    private double run(int k, double s1, double u1, double s2, double u2) {
+        return Outline.distance(px(k, s1, u1), py(k, s1, u1), px(k, s2, u2), py(k, s2, u2));
     }
 
     @Override
     public double sparLine() {
-        return skins == Skins.TOP ? 0 : seat().length();
+        return skins == Skins.TOP ? 0 : run(0, 0, seatHeight(), 1, seatHeight());
     }
 
     @Override
@@ -248,8 +257,11 @@ public final class FoldedPanel implements Spanned {
 
     /** The spar's station on the bottom, where its web stands. */
     private PatternLine seat() {
-        double up = (1 - SectionShape.SPAR_STATION) / facet(0);
-        return line(CUT, 0, 0, up, 1, up);
+        return line(CUT, 0, 0, seatHeight(), 1, seatHeight());
+    }
+
+    private double seatHeight() {
+        return (1 - SectionShape.SPAR_STATION) / facet(0);
     }
 
     @Override
@@ -265,12 +277,12 @@ public final class FoldedPanel implements Spanned {
         int last = rootX.length - 2;
         for (int i = 0; i < hinges.size(); i++) {
             Hinge hinge = hinges.get(i);
-            double up = 1 - hinge.chordFraction() / facet(last);
+            double up = hingeHeight(hinge);
             if (hinge.slitAtStart()) {
-                sum += line(CUT, last, hinge.from(), up, hinge.from(), 1).length();
+                sum += run(last, hinge.from(), up, hinge.from(), 1);
             }
             if (hinge.slitAtEnd()) {
-                sum += line(CUT, last, hinge.to(), up, hinge.to(), 1).length();
+                sum += run(last, hinge.to(), up, hinge.to(), 1);
             }
         }
         return sum;
@@ -300,7 +312,9 @@ public final class FoldedPanel implements Spanned {
         }
         double sum = 0;
         for (int i = 0; i < hinges.size(); i++) {
-            sum += hingeLine(FOLD, hinges.get(i)).length();
+            Hinge hinge = hinges.get(i);
+            double up = hingeHeight(hinge);
+            sum += run(rootX.length - 2, hinge.from(), up, hinge.to(), up);
         }
         return sum;
     }
@@ -396,7 +410,7 @@ public final class FoldedPanel implements Spanned {
             lines.add(fold);
             lines.add(hingeLine(TAPE, hinge));
             HingeGroove.add(lines, fold, thickness, BEVEL);
-            double up = 1 - hinge.chordFraction() / facet(last - 1);
+            double up = hingeHeight(hinge);
             if (hinge.slitAtStart()) {
                 lines.add(line(CUT, last - 1, hinge.from(), up, hinge.from(), 1));
             }

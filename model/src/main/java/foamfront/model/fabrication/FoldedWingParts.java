@@ -28,13 +28,13 @@ final class FoldedWingParts {
     private final PartsBuffer out;
     private final FoldedSection section;
     private final WingBuild build;
-    private final String name;
+    private final WingNames names;
 
-    FoldedWingParts(PartsBuffer out, FoldedSection section, WingBuild build, String name) {
+    FoldedWingParts(PartsBuffer out, FoldedSection section, WingBuild build, WingNames names) {
         this.out = out;
         this.section = section;
         this.build = build;
-        this.name = name;
+        this.names = names;
     }
 
     void add(Surface wing) {
@@ -57,7 +57,7 @@ final class FoldedWingParts {
                         spliced ? 0.5 * bend : rise(panel), last ? 0.5 * (rise(panels.get(i + 1)) - rise(panel)) : 0);
                 piece(piece, 2, mitre, Hinges.on(wing, piece), spliced);
                 if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
-                    doubler("splice doubler", piece, 2, Math.abs(piece.rootY()), bend);
+                    doubler(names.spliceDoubler(), piece, 2, Math.abs(piece.rootY()), bend);
                 }
             }
         }
@@ -105,10 +105,10 @@ final class FoldedWingParts {
         double trailing = breadth;
         double edges = both.leadingEdge();
         if (both.width() <= out.across) {
-            out.skin(name, count, SparSeat.in(both, build.spar()), trailing, splice, edges, x, y, z);
+            out.skin(names.wing(), count, SparSeat.in(both, build.spar()), trailing, splice, edges, x, y, z);
         } else {
             out.skin(
-                    name + " bottom",
+                    names.bottom(),
                     count,
                     SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges, mitre), build.spar()),
                     trailing + both.leadingEdge(),
@@ -117,16 +117,7 @@ final class FoldedWingParts {
                     x,
                     y,
                     z);
-            out.skin(
-                    name + " top",
-                    count,
-                    skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre),
-                    0,
-                    0,
-                    edges,
-                    x,
-                    y,
-                    z);
+            out.skin(names.top(), count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre), 0, 0, edges, x, y, z);
         }
         strip(p, count, breadth);
     }
@@ -141,16 +132,16 @@ final class FoldedWingParts {
         double tip = inside(p.tipChord());
         boolean onEdge = Math.min(root, tip) >= ON_EDGE;
         Pattern pattern = onEdge ? Plate.of(root, tip, breadth, out.thickness) : new Rectangle(breadth, FLAT_STRIP);
-        String what = build.spar() instanceof WingSpar.BoardStrip ? " spar" : " web";
-        out.part(name + what, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
+        String name = build.spar() instanceof WingSpar.BoardStrip ? names.spar() : names.web();
+        out.part(name, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
     }
 
     /** A strip running one chord each side of a joint, angled where the joint turns the wing up by {@code bend}. */
-    private void doubler(String what, Panel p, int count, double y, double bend) {
+    private void doubler(String name, Panel p, int count, double y, double bend) {
         double height = Math.max(inside(p.rootChord()), ON_EDGE);
         double length = Math.min(2 * p.rootChord(), out.along);
         out.part(
-                name + " " + what,
+                name,
                 count,
                 false,
                 true,
@@ -165,14 +156,14 @@ final class FoldedWingParts {
         double c = root.rootChord();
         if (build.joint() == WingJoint.ONE_PIECE) {
             if (build.spar() instanceof WingSpar.BoardStrip) {
-                doubler("joint doubler", root, 1, 0, 2 * rise(root));
+                doubler(names.jointDoubler(), root, 1, 0, 2 * rise(root));
             }
             return;
         }
         // Strips of tape across the lower skins, side by side over the chord, and one along the joint.
         double hinge = build.joint() == WingJoint.FOLDING ? c * (HINGE_STRIP / PartsBuffer.TAPE_WIDTH + 1) : 0;
         out.taped(
-                name + " root rib",
+                names.rootRib(),
                 2,
                 true,
                 RootRib.of(section, c, out.thickness, build.spar()),

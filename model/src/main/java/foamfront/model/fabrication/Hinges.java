@@ -5,6 +5,7 @@ import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Controls of a surface seen by one piece of it. */
 final class Hinges {
@@ -13,7 +14,7 @@ final class Hinges {
 
     private Hinges() {}
 
-    /** From root to tip. */
+    /** From root to tip; a surface has two controls at most. */
     static List<Hinge> on(Surface surface, Panel piece) {
         if (surface.controls().isEmpty()) {
             return List.of();
@@ -24,19 +25,20 @@ final class Hinges {
         double full = along(surface, last.tipY(), last.tipZ()) - root;
         double start = (along(surface, piece.rootY(), piece.rootZ()) - root) / full;
         double end = (along(surface, piece.tipY(), piece.tipZ()) - root) / full;
-        List<Hinge> list = new ArrayList<>(2);
-        for (int i = surface.controls().size() - 1; i >= 0; i--) {
-            Control control = surface.controls().get(i);
-            double from = Math.max(0, (control.from() - start) / (end - start));
-            double to = Math.min(1, (control.to() - start) / (end - start));
-            if (to - from > SLIVER) {
-                list.add(new Hinge(control.chordFraction(), snap(from), snap(to)));
-            }
+        Hinge one = hinge(surface.controls().get(0), start, end);
+        Hinge other = surface.controls().size() > 1 ? hinge(surface.controls().get(1), start, end) : null;
+        if (one == null || other == null) {
+            Hinge lone = one == null ? other : one;
+            return lone == null ? List.of() : List.of(lone);
         }
-        if (list.size() == 2 && list.get(0).from() > list.get(1).from()) {
-            list.add(list.remove(0));
-        }
-        return list;
+        return other.from() > one.from() ? List.of(one, other) : List.of(other, one);
+    }
+
+    /** What a piece between two fractions of the surface's breadth has of a control; null for none. */
+    private static @Nullable Hinge hinge(Control control, double start, double end) {
+        double from = Math.max(0, (control.from() - start) / (end - start));
+        double to = Math.min(1, (control.to() - start) / (end - start));
+        return to - from > SLIVER ? new Hinge(control.chordFraction(), snap(from), snap(to)) : null;
     }
 
     /** A mirrored surface is measured along y, a fin along z. */
@@ -55,7 +57,8 @@ final class Hinges {
             Hinge h = half.get(i);
             list.add(new Hinge(h.chordFraction(), 0.5 - 0.5 * h.to(), 0.5 - 0.5 * h.from()));
         }
-        for (Hinge h : half) {
+        for (int j = 0; j < half.size(); j++) {
+            Hinge h = half.get(j);
             list.add(new Hinge(h.chordFraction(), 0.5 + 0.5 * h.from(), 0.5 + 0.5 * h.to()));
         }
         return list;

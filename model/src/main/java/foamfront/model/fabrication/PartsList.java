@@ -19,7 +19,8 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
     /** Board in all parts, m². */
     public double area() {
         double sum = 0;
-        for (CutPart part : cut) {
+        for (int i = 0; i < cut.size(); i++) {
+            CutPart part = cut.get(i);
             sum += part.area();
         }
         return sum;
@@ -28,7 +29,8 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
     /** Number of cut pieces. */
     public int pieces() {
         int sum = 0;
-        for (CutPart part : cut) {
+        for (int i = 0; i < cut.size(); i++) {
+            CutPart part = cut.get(i);
             sum += part.count();
         }
         return sum;
@@ -37,7 +39,8 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
     /** Bends and hinges in all pieces. */
     public int folds() {
         int sum = 0;
-        for (CutPart part : cut) {
+        for (int i = 0; i < cut.size(); i++) {
+            CutPart part = cut.get(i);
             sum += part.count() * part.pattern().folds();
         }
         return sum;
@@ -46,7 +49,8 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
     /** Tape in all, covering included, m. */
     public double tape() {
         double sum = 0;
-        for (CutPart part : cut) {
+        for (int i = 0; i < cut.size(); i++) {
+            CutPart part = cut.get(i);
             sum += part.tapeLength() + part.coveringLength();
         }
         return sum;
@@ -55,7 +59,8 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
     /** Glue bead in all, m. */
     public double glue() {
         double sum = 0;
-        for (CutPart part : cut) {
+        for (int i = 0; i < cut.size(); i++) {
+            CutPart part = cut.get(i);
             sum += part.glueLength();
         }
         return sum;
@@ -73,7 +78,8 @@ public record PartsList(List<CutPart> cut, List<StockPiece> stock) {
         double along = SheetMargins.usable(board.length());
         double across = SheetMargins.usable(board.width());
         double worst = 0;
-        for (CutPart part : cut) {
+        for (int i = 0; i < cut.size(); i++) {
+            CutPart part = cut.get(i);
             double length = part.pattern().length();
             double width = part.pattern().width();
             double straight = Math.max(length / along, width / across);

@@ -14,19 +14,27 @@ final class PlateParts {
     /** Score lines that bend a plate to an arc (judgement: facets of a seventh of the chord). */
     static final int ARC_SCORES = 6;
 
+    private static final WingSpar NO_SPAR = new WingSpar.BoardStrip();
+
     private final PartsBuffer out;
     private final String name;
+    private final String step;
     private final WingSection section;
     private final WingSpar spar;
 
     /** A tail, fin or winglet, which has no spar. */
     PlateParts(PartsBuffer out, String name, WingSection section) {
-        this(out, name, section, new WingSpar.BoardStrip());
+        this(out, name, "step", section, NO_SPAR);
     }
 
-    PlateParts(PartsBuffer out, String name, WingSection section, WingSpar spar) {
+    PlateParts(PartsBuffer out, WingNames names, WingSection section, WingSpar spar) {
+        this(out, names.wing(), names.step(), section, spar);
+    }
+
+    private PlateParts(PartsBuffer out, String name, String step, WingSection section, WingSpar spar) {
         this.out = out;
         this.name = name;
+        this.step = step;
         this.section = section;
         this.spar = spar;
     }
@@ -41,12 +49,14 @@ final class PlateParts {
             }
         }
         boolean first = true;
-        for (Panel panel : surface.panels()) {
-            int pieces = out.pieces(plate(panel, false, List.of()).length());
+        for (int i = 0; i < surface.panels().size(); i++) {
+            Panel panel = surface.panels().get(i);
+            Plate all = plate(panel, false, Hinges.on(surface, panel));
+            int pieces = out.pieces(all.length());
             for (int j = 0; j < pieces; j++) {
-                Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
+                Panel piece = pieces == 1 ? panel : Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
                 double joint = first ? 0.5 * piece.rootChord() : piece.rootChord();
-                piece(piece, 2, plate(piece, false, Hinges.on(surface, piece)), joint);
+                piece(piece, 2, pieces == 1 ? all : plate(piece, false, Hinges.on(surface, piece)), joint);
                 first = false;
             }
         }
@@ -101,7 +111,7 @@ final class PlateParts {
                     List.of());
             double beads = 3 * p.breadth() * (plate.whole() ? 2 : 1);
             out.part(
-                    name + " step",
+                    step,
                     count,
                     count == 2,
                     true,

@@ -17,7 +17,8 @@ final class SheetBound {
         double across = SheetMargins.usable(board.width());
         double area = 0;
         int large = 0;
-        for (CutPart part : parts) {
+        for (int i = 0; i < parts.size(); i++) {
+            CutPart part = parts.get(i);
             area += part.area();
             Pattern pattern = part.pattern();
             boolean boxy = pattern.pairWidth() >= 2 * pattern.width();

@@ -28,8 +28,8 @@ final class SheetItems {
             Pattern pattern = cut.pattern();
             double length = pattern.length() + SheetMargins.GAP;
             double width = pattern.width() + SheetMargins.GAP;
-            double both = pattern.pairWidth() + 2 * SheetMargins.GAP;
-            boolean pairs = cut.count() > 1 && both < 2 * width - SheetMargins.GAP && both <= across;
+            double both = cut.count() > 1 ? pattern.pairWidth() + 2 * SheetMargins.GAP : Double.POSITIVE_INFINITY;
+            boolean pairs = both < 2 * width - SheetMargins.GAP && both <= across;
             int left = cut.count() - (offcuts == null ? 0 : offcuts.taken(i));
             while (pairs && left > 1) {
                 add(packer, i, true, both, length, !cut.grained());

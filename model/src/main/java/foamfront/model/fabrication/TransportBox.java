@@ -74,7 +74,8 @@ public record TransportBox(double longest, double margin) {
         double slope = halves ? (tip.tipZ() - root.rootZ()) / (tip.tipY() - root.rootY()) : 0;
         double low = 0;
         double high = 0;
-        for (Panel panel : panels) {
+        for (int i = 0; i < panels.size(); i++) {
+            Panel panel = panels.get(i);
             double off = panel.tipZ() - root.rootZ() - slope * (panel.tipY() - root.rootY());
             low = Math.min(low, off);
             high = Math.max(high, off);
@@ -85,8 +86,10 @@ public record TransportBox(double longest, double margin) {
     /** Rearmost point of any surface, m. */
     private static double aft(Airframe airframe) {
         double aft = 0;
-        for (Surface surface : airframe.surfaces()) {
-            for (Panel panel : surface.panels()) {
+        for (int j = 0; j < airframe.surfaces().size(); j++) {
+            Surface surface = airframe.surfaces().get(j);
+            for (int i = 0; i < surface.panels().size(); i++) {
+                Panel panel = surface.panels().get(i);
                 aft = Math.max(aft, Math.max(panel.rootX() + panel.rootChord(), panel.tipX() + panel.tipChord()));
             }
         }
@@ -157,10 +160,12 @@ public record TransportBox(double longest, double margin) {
 
     private static double top(Airframe airframe, boolean winged) {
         double high = 0.5 * airframe.body().height();
-        for (Surface surface : airframe.surfaces()) {
+        for (int j = 0; j < airframe.surfaces().size(); j++) {
+            Surface surface = airframe.surfaces().get(j);
             boolean left = surface.role() == Surface.Role.WING && !winged;
             if (!left && !(surface.role() == Surface.Role.FIN && folds(airframe))) {
-                for (Panel panel : surface.panels()) {
+                for (int i = 0; i < surface.panels().size(); i++) {
+                    Panel panel = surface.panels().get(i);
                     high = Math.max(high, panel.tipZ());
                 }
             }

@@ -43,13 +43,16 @@ public final class GroundAttitude {
             double x = s.secondAxle();
             least = Math.min(least, axle.touching(x, underside(airframe, x) - TAIL_WHEEL));
         }
-        for (Surface surface : airframe.surfaces()) {
-            for (Panel p : surface.panels()) {
+        for (int k = 0; k < airframe.surfaces().size(); k++) {
+            Surface surface = airframe.surfaces().get(k);
+            for (int j = 0; j < surface.panels().size(); j++) {
+                Panel p = surface.panels().get(j);
                 least = Math.min(least, trailingEdge(axle, p.rootX(), p.rootZ(), p.rootChord(), p.rootTwist()));
                 least = Math.min(least, trailingEdge(axle, p.tipX(), p.tipZ(), p.tipChord(), p.tipTwist()));
             }
         }
-        for (Load load : airframe.design().loads()) {
+        for (int i = 0; i < airframe.design().loads().size(); i++) {
+            Load load = airframe.design().loads().get(i);
             if (load.place() == Place.BELOW) {
                 double bottom = -0.5 * airframe.body().height() - load.height();
                 least = Math.min(least, axle.touching(balanceX + 0.5 * load.length(), bottom));

@@ -53,7 +53,8 @@ public final class Handling {
     public static double verticalTailVolume(Airframe airframe) {
         double sum = 0;
         double wing = airframe.chordX() + 0.25 * airframe.chord();
-        for (Surface surface : airframe.surfaces()) {
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface surface = airframe.surfaces().get(i);
             if (surface.role() == Surface.Role.FIN) {
                 sum += surface.area() * (surface.quarterChordX() - wing);
             }

@@ -93,8 +93,10 @@ public final class HighLift {
     /** Maximum lift over dynamic pressure that flaps add, m². */
     private double gain(List<Surface> surfaces) {
         double sum = 0;
-        for (Surface surface : surfaces) {
-            for (Control control : surface.controls()) {
+        for (int j = 0; j < surfaces.size(); j++) {
+            Surface surface = surfaces.get(j);
+            for (int i = 0; i < surface.controls().size(); i++) {
+                Control control = surface.controls().get(i);
                 if (isFlap(control)) {
                     double more = PlainFlap.maximumLiftSlope(control.chordFraction()) * flap;
                     sum += PARTIAL
@@ -112,13 +114,15 @@ public final class HighLift {
     private static double hinge(Surface surface, Control control) {
         double ahead = 1 - control.chordFraction();
         double length = 0;
-        for (Panel panel : surface.panels()) {
+        for (int j = 0; j < surface.panels().size(); j++) {
+            Panel panel = surface.panels().get(j);
             length += panel.breadth();
         }
         double passed = 0;
         double back = 0;
         double across = 0;
-        for (Panel panel : surface.panels()) {
+        for (int i = 0; i < surface.panels().size(); i++) {
+            Panel panel = surface.panels().get(i);
             double inner = Math.max(0, (control.from() * length - passed) / panel.breadth());
             double outer = Math.min(1, (control.to() * length - passed) / panel.breadth());
             double share = Math.max(0, outer - inner);
@@ -137,8 +141,10 @@ public final class HighLift {
     private static double separation(List<Surface> surfaces, double deflection) {
         double sine = StrictMath.sin(deflection);
         double sum = 0;
-        for (Surface surface : surfaces) {
-            for (Control control : surface.controls()) {
+        for (int j = 0; j < surfaces.size(); j++) {
+            Surface surface = surfaces.get(j);
+            for (int i = 0; i < surface.controls().size(); i++) {
+                Control control = surface.controls().get(i);
                 if (isFlap(control)) {
                     sum += PLAIN
                             * StrictMath.pow(control.chordFraction(), CHORD_POWER)

@@ -67,7 +67,8 @@ public final class Stability {
     /** Mean tangent of the quarter chord's sweep, each stretch by its share of the moment of an elliptic load (derived). */
     private static double sweep(Surface wing) {
         double sum = 0;
-        for (Panel panel : wing.panels()) {
+        for (int i = 0; i < wing.panels().size(); i++) {
+            Panel panel = wing.panels().get(i);
             double back = panel.tipX() + 0.25 * panel.tipChord() - panel.rootX() - 0.25 * panel.rootChord();
             double share = beyond(wing, panel.rootY()) - beyond(wing, panel.tipY());
             sum += share * back / (panel.tipY() - panel.rootY());
@@ -98,7 +99,8 @@ public final class Stability {
         double span = airframe.span();
         double side = 0;
         double damping = 0;
-        for (Surface fin : airframe.surfaces()) {
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface fin = airframe.surfaces().get(i);
             if (fin.role() == Surface.Role.FIN) {
                 double force = FinYaw.sideForceSlope(fin, 1, FinYaw.ON_BODY);
                 double arm = fin.quarterChordX() - x;
@@ -127,7 +129,8 @@ public final class Stability {
         double area = lifting.referenceArea();
         double slope = lifting.liftSlope();
         double wings = 0;
-        for (Surface surface : airframe.surfaces()) {
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface surface = airframe.surfaces().get(i);
             if (surface.isWing()) {
                 wings += slope / area * squares(surface, x);
             }
@@ -143,7 +146,8 @@ public final class Stability {
         }
         double flat = 0.5 * tail.span();
         double breadth = 0;
-        for (Panel panel : tail.panels()) {
+        for (int i = 0; i < tail.panels().size(); i++) {
+            Panel panel = tail.panels().get(i);
             breadth += panel.breadth();
         }
         double cosine = flat / breadth;
@@ -155,7 +159,8 @@ public final class Stability {
     /** ∫ (x − x₀)² dS of the quarter-chord line, both halves, by Simpson's rule, m⁴. */
     private static double squares(Surface surface, double x) {
         double sum = 0;
-        for (Panel panel : surface.panels()) {
+        for (int i = 0; i < surface.panels().size(); i++) {
+            Panel panel = surface.panels().get(i);
             double inner = panel.rootX() + 0.25 * panel.rootChord() - x;
             double outer = panel.tipX() + 0.25 * panel.tipChord() - x;
             double middle = 0.5 * (inner + outer);

@@ -6,7 +6,6 @@ import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.StockPiece;
 import foamfront.model.factors.Factors;
 import foamfront.model.parts.Workshop;
-import java.util.List;
 
 /**
  * What the builder makes: board, glue and tape (covering included) of every cut part, pieces of stock, and the builder's
@@ -16,7 +15,7 @@ import java.util.List;
 final class BuiltMasses {
     private BuiltMasses() {}
 
-    static void add(Airframe airframe, PartsList parts, Workshop workshop, Factors factors, List<MassItem> items) {
+    static void add(Airframe airframe, PartsList parts, Workshop workshop, Factors factors, MassTable items) {
         double sum = 0;
         double momentX = 0;
         double momentZ = 0;
@@ -30,13 +29,13 @@ final class BuiltMasses {
                     * PartsList.mass(part, airframe.design().board(), workshop);
             MassGroup group = MassGroup.of(part.assembly());
             if (part.fromBalancePoint()) {
-                items.add(placed(part, mass));
+                placed(items, part, mass);
                 placed += mass;
                 placedX += mass * part.x();
                 placedZ += mass * part.z();
                 continue;
             }
-            items.add(spread(airframe, part.name(), mass, part.x(), part.y(), part.z(), group));
+            spread(items, airframe, part.name(), mass, part.x(), part.y(), part.z(), group);
             sum += mass;
             momentX += mass * part.x();
             momentZ += mass * part.z();
@@ -45,33 +44,34 @@ final class BuiltMasses {
         for (int i = 0; i < parts.stock().size(); i++) {
             StockPiece piece = parts.stock().get(i);
             MassGroup group = MassGroup.of(piece.assembly());
-            items.add(spread(airframe, piece.name(), piece.mass(), piece.x(), piece.y(), piece.z(), group));
+            spread(items, airframe, piece.name(), piece.mass(), piece.x(), piece.y(), piece.z(), group);
         }
         if (placed > 0) {
-            items.add(MassItem.relative(
+            items.relative(
                     "builder's allowance by the balance point",
                     workshop.allowance() * placed,
                     placedX / placed,
                     0,
                     placedZ / placed,
-                    MassGroup.UNDERCARRIAGE));
+                    MassGroup.UNDERCARRIAGE);
         }
         if (sum > 0) {
             double mass = workshop.allowance() * sum;
-            items.add(spread(
+            spread(
+                    items,
                     airframe,
                     "builder's allowance",
                     mass,
                     momentX / sum,
                     spreadY / sum,
                     momentZ / sum,
-                    MassGroup.BODY));
+                    MassGroup.BODY);
         }
     }
 
     /** What keeps its distance to the balance point; a pair either side of the centre line as an even box of its inertia. */
-    private static MassItem placed(CutPart part, double mass) {
-        return new MassItem(
+    private static void placed(MassTable items, CutPart part, double mass) {
+        items.add(
                 part.name(),
                 mass,
                 part.x(),
@@ -88,13 +88,20 @@ final class BuiltMasses {
      * A mass spread evenly about its centroid: to four times its mean distance from the centre line across, over the chord
      * of a wing or tail, over as much of the body as its centroid allows.
      */
-    private static MassItem spread(
-            Airframe airframe, String name, double mass, double x, double y, double z, MassGroup group) {
+    private static void spread(
+            MassTable items,
+            Airframe airframe,
+            String name,
+            double mass,
+            double x,
+            double y,
+            double z,
+            MassGroup group) {
         double length = switch (group) {
             case WING -> airframe.chord();
             case TAIL -> airframe.tail() == null ? 0 : airframe.tail().meanAerodynamicChord();
             default -> Math.max(0, 2 * Math.min(x, airframe.body().length() - x));
         };
-        return new MassItem(name, mass, x, 0, z, length, 4 * y, 0, group, false);
+        items.add(name, mass, x, 0, z, length, 4 * y, 0, group, false);
     }
 }

@@ -44,7 +44,8 @@ public final class ClearanceCheck {
         Battery battery = design.power().battery();
         double tallest = 0;
         double least = either(battery.width(), battery.height(), width, height);
-        for (Load load : design.loads()) {
+        for (int i = 0; i < design.loads().size(); i++) {
+            Load load = design.loads().get(i);
             if (load.place() == Place.ON_TOP || load.place() == Place.BELOW) {
                 continue;
             }

@@ -14,7 +14,6 @@ import foamfront.model.design.Undercarriage;
 import foamfront.model.design.Wing;
 import foamfront.model.design.WingJoint;
 import foamfront.model.parts.Wheel;
-import java.util.List;
 
 /**
  * What is bought and fitted, the battery excepted, with the floors no model escapes: 12 g of power leads (from
@@ -52,7 +51,7 @@ final class EquipmentMasses {
 
     private EquipmentMasses() {}
 
-    static void add(Airframe airframe, List<MassItem> items) {
+    static void add(Airframe airframe, MassTable items) {
         power(airframe, items);
         radio(airframe, items);
         wheels(airframe, items);
@@ -60,33 +59,32 @@ final class EquipmentMasses {
         Bay bay = airframe.stations().bay();
         int packs = design.power().battery().packs();
         double middle = 0.5 * (bay.from() + bay.to());
-        items.add(MassItem.point("battery strap", packs * STRAP, middle, 0, bay.batteryZ(), MassGroup.POWER));
+        items.point("battery strap", packs * STRAP, middle, 0, bay.batteryZ(), MassGroup.POWER);
         if (packs > 1) {
-            items.add(MassItem.point(
-                    "battery harness", (packs - 1) * HARNESS, bay.controllerX(), 0, bay.batteryZ(), MassGroup.POWER));
+            items.point(
+                    "battery harness", (packs - 1) * HARNESS, bay.controllerX(), 0, bay.batteryZ(), MassGroup.POWER);
         }
         double nose = design.body().nosePiece();
         if (nose > 0) {
-            items.add(MassItem.point("nose pegs and bands", NOSE_BANDS, nose, 0, 0, MassGroup.BODY));
+            items.point("nose pegs and bands", NOSE_BANDS, nose, 0, 0, MassGroup.BODY);
         }
         if (design.wing().build().joint() == WingJoint.FOLDING) {
             double x = design.wing().x() + 0.5 * design.wing().planform().rootChord();
-            items.add(MassItem.point(
+            items.point(
                     "hooks of the folding joint",
                     WING_CATCH,
                     x,
                     0,
                     design.wing().z(),
-                    MassGroup.WING));
+                    MassGroup.WING);
         }
         if (design.wing().build().holdDown() == HoldDown.RUBBER_BANDS) {
             double x = design.wing().x() + 0.5 * design.wing().planform().rootChord();
-            items.add(MassItem.point(
-                    "rubber bands", RUBBER_BANDS, x, 0, design.wing().z(), MassGroup.WING));
+            items.point("rubber bands", RUBBER_BANDS, x, 0, design.wing().z(), MassGroup.WING);
         }
     }
 
-    private static void power(Airframe airframe, List<MassItem> items) {
+    private static void power(Airframe airframe, MassTable items) {
         Shaft shaft = airframe.stations().shaft();
         double inside = airframe.stations().bay().controllerX();
         Power power = airframe.design().power();
@@ -98,59 +96,59 @@ final class EquipmentMasses {
             double x = airframe.design().wing().x();
             plant(twin.plant(), shaft, x, shaft.y(), items);
             plant(twin.plant(), shaft, x, -shaft.y(), items);
-            items.add(
-                    MassItem.point("leads in the wing", 2 * WING_LEADS * shaft.y(), x, 0, shaft.z(), MassGroup.POWER));
+            items.point("leads in the wing", 2 * WING_LEADS * shaft.y(), x, 0, shaft.z(), MassGroup.POWER);
         } else if (power instanceof Power.DuctedFan fan) {
             double x = shaft.motorX();
-            items.add(MassItem.point("fan with motor", fan.fan().mass(), x, 0, 0, MassGroup.POWER));
-            items.add(MassItem.point("controller", fan.controller().mass(), inside, 0, 0, MassGroup.POWER));
-            items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (inside + x), 0, 0, MassGroup.POWER));
-            items.add(MassItem.point("fan mount", FIREWALL, x, 0, 0, MassGroup.POWER));
+            items.point("fan with motor", fan.fan().mass(), x, 0, 0, MassGroup.POWER);
+            items.point("controller", fan.controller().mass(), inside, 0, 0, MassGroup.POWER);
+            items.point("power leads", POWER_LEADS, 0.5 * (inside + x), 0, 0, MassGroup.POWER);
+            items.point("fan mount", FIREWALL, x, 0, 0, MassGroup.POWER);
         } else {
             double x = airframe.stations().bay().radioX();
-            items.add(MassItem.point("switch and regulator", RADIO_SUPPLY, x, 0, 0, MassGroup.POWER));
+            items.point("switch and regulator", RADIO_SUPPLY, x, 0, 0, MassGroup.POWER);
         }
     }
 
     /** One motor with its propeller, controller at {@code controllerX}, leads between it and the motor. */
-    private static void plant(PowerPlant plant, Shaft shaft, double controllerX, double y, List<MassItem> items) {
+    private static void plant(PowerPlant plant, Shaft shaft, double controllerX, double y, MassTable items) {
         double z = shaft.z();
         MassGroup group = MassGroup.POWER;
         double mount = shaft.motorX() + 0.5 * plant.motor().length();
-        items.add(MassItem.point("motor", plant.motor().mass(), shaft.motorX(), y, z, group));
-        items.add(MassItem.point("propeller", plant.propeller().mass(), shaft.x(), y, z, group));
-        items.add(MassItem.point("controller", plant.controller().mass(), controllerX, y, 0, group));
-        items.add(MassItem.point("power leads", POWER_LEADS, 0.5 * (controllerX + shaft.motorX()), y, 0, group));
-        items.add(MassItem.point("firewall and screws", FIREWALL, mount, y, z, group));
+        items.point("motor", plant.motor().mass(), shaft.motorX(), y, z, group);
+        items.point("propeller", plant.propeller().mass(), shaft.x(), y, z, group);
+        items.point("controller", plant.controller().mass(), controllerX, y, 0, group);
+        items.point("power leads", POWER_LEADS, 0.5 * (controllerX + shaft.motorX()), y, 0, group);
+        items.point("firewall and screws", FIREWALL, mount, y, z, group);
     }
 
-    private static void radio(Airframe airframe, List<MassItem> items) {
+    private static void radio(Airframe airframe, MassTable items) {
         Design design = airframe.design();
         Bay bay = airframe.stations().bay();
         MassGroup group = MassGroup.RADIO;
         double receiver = Math.max(LEAST_RECEIVER, design.radio().receiver().mass());
-        items.add(MassItem.point("receiver", receiver, bay.radioX(), 0, 0, group));
+        items.point("receiver", receiver, bay.radioX(), 0, 0, group);
         double servo = design.radio().servo().mass();
         int tail = airframe.servos().tail();
         if (tail > 0) {
-            items.add(MassItem.point("tail servos", tail * servo, bay.servoX(), 0, 0, group));
-            items.add(MassItem.point("tail servo leads", tail * SERVO_LEAD, bay.servoX(), 0, 0, group));
+            items.point("tail servos", tail * servo, bay.servoX(), 0, 0, group);
+            items.point("tail servo leads", tail * SERVO_LEAD, bay.servoX(), 0, 0, group);
             // A pushrod reaches from its servo to the horn at the tail.
             double middle = 0.5 * (bay.servoX() + airframe.body().length());
-            items.add(MassItem.point("tail horns and pushrods", tail * HORN_AND_PUSHROD, middle, 0, 0, group));
+            items.point("tail horns and pushrods", tail * HORN_AND_PUSHROD, middle, 0, 0, group);
         }
-        for (Control control : airframe.wing().controls()) {
+        for (int i = 0; i < airframe.wing().controls().size(); i++) {
+            Control control = airframe.wing().controls().get(i);
             double each = servo + SERVO_LEAD + HORN_AND_PUSHROD;
             double y = 0.25 * (control.from() + control.to()) * airframe.span();
             double hinge = hinge(airframe.wing(), control, y);
             double z = design.wing().z();
-            items.add(MassItem.point("wing servo, starboard", each, hinge, y, z, group));
-            items.add(MassItem.point("wing servo, port", each, hinge, -y, z, group));
+            items.point("wing servo, starboard", each, hinge, y, z, group);
+            items.point("wing servo, port", each, hinge, -y, z, group);
             if (design.wing() instanceof Wing.Biplane biplane) {
                 double middle = z + 0.5 * biplane.gap();
                 double x = hinge - 0.5 * biplane.stagger();
-                items.add(MassItem.point("link to the upper wing, starboard", HORN_AND_PUSHROD, x, y, middle, group));
-                items.add(MassItem.point("link to the upper wing, port", HORN_AND_PUSHROD, x, -y, middle, group));
+                items.point("link to the upper wing, starboard", HORN_AND_PUSHROD, x, y, middle, group);
+                items.point("link to the upper wing, port", HORN_AND_PUSHROD, x, -y, middle, group);
             }
         }
     }
@@ -170,32 +168,32 @@ final class EquipmentMasses {
         throw new IllegalStateException("a surface without panels");
     }
 
-    private static void wheels(Airframe airframe, List<MassItem> items) {
+    private static void wheels(Airframe airframe, MassTable items) {
         Undercarriage gear = airframe.design().undercarriage();
         double x = airframe.stations().stance().secondAxle();
         double belly = -0.5 * airframe.body().height();
         MassGroup group = MassGroup.UNDERCARRIAGE;
         if (gear instanceof Undercarriage.TailWheel tailWheel) {
             main(airframe, tailWheel.wheel(), items);
-            items.add(MassItem.point("tail skid", TAIL_SKID, x, 0, belly, group));
+            items.point("tail skid", TAIL_SKID, x, 0, belly, group);
         } else if (gear instanceof Undercarriage.Tricycle tricycle) {
             main(airframe, tricycle.wheel(), items);
-            items.add(MassItem.point("nose wheel", tricycle.wheel().mass(), x, 0, belly, group));
+            items.point("nose wheel", tricycle.wheel().mass(), x, 0, belly, group);
         } else if (gear instanceof Undercarriage.Amphibian amphibian) {
             main(airframe, amphibian.wheel(), items);
-            items.add(MassItem.point("tail skid", TAIL_SKID, x, 0, belly, group));
-            items.add(MassItem.relative(
-                    "wheel hinges", WHEEL_HINGES, airframe.stations().stance().mainAxle(), 0, belly, group));
+            items.point("tail skid", TAIL_SKID, x, 0, belly, group);
+            items.relative(
+                    "wheel hinges", WHEEL_HINGES, airframe.stations().stance().mainAxle(), 0, belly, group);
         }
     }
 
-    private static void main(Airframe airframe, Wheel wheel, List<MassItem> items) {
+    private static void main(Airframe airframe, Wheel wheel, MassTable items) {
         Stance stance = airframe.stations().stance();
         Wing wing = airframe.design().wing();
         double y = 0.5 * Stance.TRACK * wing.planform().span();
         double z = stance.groundZ() + 0.5 * wheel.diameter();
         MassGroup group = MassGroup.UNDERCARRIAGE;
-        items.add(MassItem.relative("main wheel, starboard", wheel.mass(), stance.mainAxle(), y, z, group));
-        items.add(MassItem.relative("main wheel, port", wheel.mass(), stance.mainAxle(), -y, z, group));
+        items.relative("main wheel, starboard", wheel.mass(), stance.mainAxle(), y, z, group);
+        items.relative("main wheel, port", wheel.mass(), stance.mainAxle(), -y, z, group);
     }
 }

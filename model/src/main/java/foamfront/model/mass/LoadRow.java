@@ -4,7 +4,6 @@ import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Bay;
 import foamfront.model.design.Body;
 import foamfront.model.design.Load;
-import java.util.List;
 
 /**
  * Loads where they ride: those for the nose in a row, the battery's room starting behind them; those at the balance point in a
@@ -13,27 +12,28 @@ import java.util.List;
 final class LoadRow {
     private LoadRow() {}
 
-    static void add(Airframe airframe, List<MassItem> items) {
+    static void add(Airframe airframe, MassTable items) {
         Bay bay = airframe.stations().bay();
         double nose = bay.loadsFrom();
         double middle = -0.5 * bay.middle();
-        for (Load load : airframe.design().loads()) {
+        for (int i = 0; i < airframe.design().loads().size(); i++) {
+            Load load = airframe.design().loads().get(i);
             switch (load.place()) {
                 case NOSE, BEHIND_NOSE -> {
-                    items.add(item(airframe, load, nose + 0.5 * load.length(), false));
+                    add(items, airframe, load, nose + 0.5 * load.length(), false);
                     nose += load.length() + Bay.GAP;
                 }
                 case BALANCE_POINT -> {
-                    items.add(item(airframe, load, middle + 0.5 * load.length(), true));
+                    add(items, airframe, load, middle + 0.5 * load.length(), true);
                     middle += load.length() + Bay.GAP;
                 }
-                case ON_TOP, BELOW -> items.add(item(airframe, load, 0, true));
+                case ON_TOP, BELOW -> add(items, airframe, load, 0, true);
             }
         }
     }
 
-    private static MassItem item(Airframe airframe, Load load, double x, boolean relative) {
-        return new MassItem(
+    private static void add(MassTable items, Airframe airframe, Load load, double x, boolean relative) {
+        items.add(
                 load.name(),
                 load.mass(),
                 x,

@@ -5,58 +5,35 @@ import foamfront.model.fabrication.PartsList;
 import foamfront.model.factors.Factors;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Workshop;
-import java.util.ArrayList;
 import java.util.List;
 
-/** Every mass of one aeroplane but the sliding battery, and that battery beside them. */
+/**
+ * Every mass of one aeroplane but the sliding battery, and that battery beside them. One that {@link #weigh weighs} again holds
+ * the next aeroplane's masses, so it stays with one worker.
+ */
 public final class MassBreakdown {
-    private final List<MassItem> items;
-    private final MassItem battery;
-    private final double mass;
-    private final double relativeMass;
-    private final double momentX;
-    private final double momentY;
-    private final double momentZ;
-    private final double released;
-    private final double releasedRelative;
-    private final double releasedMomentX;
+    private final MassTable table = new MassTable();
+    private MassItem battery = MassItem.point("battery", 0, 0, 0, 0, MassGroup.BATTERY);
+    private double mass;
+    private double relativeMass;
+    private double momentX;
+    private double momentY;
+    private double momentZ;
+    private double released;
+    private double releasedRelative;
+    private double releasedMomentX;
+
+    /** Of nothing yet. */
+    public MassBreakdown() {}
 
     /**
      * @param items all but the battery
      * @param battery its x is not read: the balance sets it
      */
     public MassBreakdown(List<MassItem> items, MassItem battery) {
-        this.items = List.copyOf(items);
         this.battery = battery;
-        double sum = battery.mass();
-        double relative = 0;
-        double mx = 0;
-        double my = battery.mass() * battery.y();
-        double mz = battery.mass() * battery.z();
-        double gone = 0;
-        double goneRelative = 0;
-        double goneMoment = 0;
-        for (MassItem item : this.items) {
-            double m = item.mass();
-            sum += m;
-            mx += m * item.x();
-            my += m * item.y();
-            mz += m * item.z();
-            relative += item.fromBalancePoint() ? m : 0;
-            if (item.group() == MassGroup.RELEASED) {
-                gone += m;
-                goneMoment += m * item.x();
-                goneRelative += item.fromBalancePoint() ? m : 0;
-            }
-        }
-        mass = sum;
-        relativeMass = relative;
-        momentX = mx;
-        momentY = my;
-        momentZ = mz;
-        released = gone;
-        releasedRelative = goneRelative;
-        releasedMomentX = goneMoment;
+        items.forEach(table::add);
+        sum();
     }
 
     /**
@@ -65,30 +42,60 @@ public final class MassBreakdown {
      * @param parts what is cut and sawn for it
      */
     public static MassBreakdown of(Airframe airframe, PartsList parts, Workshop workshop, Factors factors) {
-        List<MassItem> items =
-                new ArrayList<>(parts.cut().size() + parts.stock().size() + 24);
-        BuiltMasses.add(airframe, parts, workshop, factors, items);
-        EquipmentMasses.add(airframe, items);
-        LoadRow.add(airframe, items);
-        Battery battery = airframe.design().power().battery();
-        return new MassBreakdown(
-                items,
-                new MassItem(
-                        "battery",
-                        battery.mass(),
-                        0,
-                        0,
-                        airframe.stations().bay().batteryZ(),
-                        battery.length(),
-                        battery.width(),
-                        battery.height(),
-                        MassGroup.BATTERY,
-                        false));
+        MassBreakdown masses = new MassBreakdown();
+        masses.weigh(airframe, parts, workshop, factors);
+        return masses;
+    }
+
+    /** Takes the masses of an airframe in place of those held. */
+    public void weigh(Airframe airframe, PartsList parts, Workshop workshop, Factors factors) {
+        table.clear();
+        BuiltMasses.add(airframe, parts, workshop, factors, table);
+        EquipmentMasses.add(airframe, table);
+        LoadRow.add(airframe, table);
+        Battery pack = airframe.design().power().battery();
+        battery = new MassItem(
+                "battery",
+                pack.mass(),
+                0,
+                0,
+                airframe.stations().bay().batteryZ(),
+                pack.length(),
+                pack.width(),
+                pack.height(),
+                MassGroup.BATTERY,
+                false);
+        sum();
+    }
+
+    private void sum() {
+        mass = battery.mass();
+        relativeMass = 0;
+        momentX = 0;
+        momentY = battery.mass() * battery.y();
+        momentZ = battery.mass() * battery.z();
+        released = 0;
+        releasedRelative = 0;
+        releasedMomentX = 0;
+        for (int i = 0; i < table.size(); i++) {
+            double m = table.mass(i);
+            double relative = table.fromBalancePoint(i) ? m : 0;
+            mass += m;
+            momentX += m * table.x(i);
+            momentY += m * table.y(i);
+            momentZ += m * table.z(i);
+            relativeMass += relative;
+            if (table.group(i) == MassGroup.RELEASED) {
+                released += m;
+                releasedMomentX += m * table.x(i);
+                releasedRelative += relative;
+            }
+        }
     }
 
     /** All but the battery, in a fixed order. */
     public List<MassItem> items() {
-        return items;
+        return table.items();
     }
 
     public MassItem battery() {
@@ -111,12 +118,37 @@ public final class MassBreakdown {
             return battery.mass();
         }
         double sum = 0;
-        for (MassItem item : items) {
-            if (item.group() == group) {
-                sum += item.mass();
+        for (int i = 0; i < table.size(); i++) {
+            if (table.group(i) == group) {
+                sum += table.mass(i);
             }
         }
         return sum;
+    }
+
+    /** Moment of all ahead of a station about it, each at its centroid, kg m. */
+    public double momentAhead(double station, double batteryX, double balancePoint) {
+        double moment = battery.mass() * Math.max(0, station - batteryX);
+        for (int i = 0; i < table.size(); i++) {
+            moment += table.mass(i) * Math.max(0, station - x(i, balancePoint));
+        }
+        return moment;
+    }
+
+    /** Front of the foremost load, m from the nose; NaN without one. */
+    public double foremostLoad(double balancePoint) {
+        double front = Double.NaN;
+        for (int i = 0; i < table.size(); i++) {
+            if (table.group(i) == MassGroup.PAYLOAD || table.group(i) == MassGroup.RELEASED) {
+                double x = x(i, balancePoint) - 0.5 * table.length(i);
+                front = Double.isNaN(front) ? x : Math.min(front, x);
+            }
+        }
+        return front;
+    }
+
+    private double x(int i, double balancePoint) {
+        return table.fromBalancePoint(i) ? balancePoint + table.x(i) : table.x(i);
     }
 
     /** Mass once a fraction of the released loads is gone, kg. */

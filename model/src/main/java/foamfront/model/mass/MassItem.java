@@ -35,11 +35,6 @@ public record MassItem(
         return new MassItem(name, mass, x, y, z, 0, 0, 0, group, false);
     }
 
-    /** A point mass that keeps its distance to the balance point. */
-    static MassItem relative(String name, double mass, double x, double y, double z, MassGroup group) {
-        return new MassItem(name, mass, x, y, z, 0, 0, 0, group, true);
-    }
-
     /** Its place from the nose once the balance point is known, m. */
     double xAt(double balancePoint) {
         return fromBalancePoint ? balancePoint + x : x;

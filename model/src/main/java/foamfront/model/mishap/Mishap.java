@@ -13,8 +13,6 @@ import foamfront.model.fabrication.Tube;
 import foamfront.model.factors.Factors;
 import foamfront.model.mass.Balance;
 import foamfront.model.mass.MassBreakdown;
-import foamfront.model.mass.MassGroup;
-import foamfront.model.mass.MassItem;
 import foamfront.model.parts.Board;
 import foamfront.model.parts.Workshop;
 
@@ -92,7 +90,7 @@ public record Mishap(
                         && airframe.stations().shaft().x() < depth);
         int propellers = ahead ? design.power().motors() : 0;
         double pack = balance.batteryX() - 0.5 * masses.battery().length();
-        double load = foremost(masses, balance);
+        double load = masses.foremostLoad(balance.aim());
         Hit first = design.power() instanceof Power.NoseTractor
                 ? Hit.PROPELLER
                 : load <= Bay.FRONT && !(load > pack) ? Hit.LOAD : pack <= Bay.FRONT ? Hit.BATTERY : Hit.NOSE;
@@ -120,19 +118,6 @@ public record Mishap(
         double around = flat ? body.height() : 2 * (body.width() + body.height());
         double paper = MEAN_CRUSH * factors.boardStrength() * board.faceStrength() * 2 * board.faceThickness();
         return around * (paper + FOAM * (board.thickness() - 2 * board.faceThickness()));
-    }
-
-    /** Front of the foremost load inside the body, m; NaN without one. */
-    private static double foremost(MassBreakdown masses, Balance balance) {
-        double front = Double.NaN;
-        for (MassItem item : masses.items()) {
-            boolean load = item.group() == MassGroup.PAYLOAD || item.group() == MassGroup.RELEASED;
-            if (load) {
-                double x = (item.fromBalancePoint() ? balance.aim() + item.x() : item.x()) - 0.5 * item.length();
-                front = Double.isNaN(front) ? x : Math.min(front, x);
-            }
-        }
-        return front;
     }
 
     private static double cost(Airframe airframe, int propellers, boolean battery, double built, Workshop workshop) {

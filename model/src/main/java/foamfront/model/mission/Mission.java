@@ -19,7 +19,8 @@ public record Mission(Site site, Limits limits, List<Owned> drawer, CarSpace car
 
     /** How many of a part are in the drawer. */
     public int owned(String part) {
-        for (Owned owned : drawer) {
+        for (int i = 0; i < drawer.size(); i++) {
+            Owned owned = drawer.get(i);
             if (owned.part().equals(part)) {
                 return owned.count();
             }

@@ -2,7 +2,6 @@ package foamfront.model.structure;
 
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.mass.MassBreakdown;
-import foamfront.model.mass.MassItem;
 
 /**
  * The joint of a replaceable nose: tongues guide it, a rubber band over pegs on each side holds it against
@@ -25,12 +24,7 @@ public final class NoseJoint {
      */
     public static double reserve(
             MassBreakdown masses, double batteryX, double balancePoint, double joint, double height, double thrust) {
-        MassItem battery = masses.battery();
-        double moment = battery.mass() * Math.max(0, joint - batteryX);
-        for (MassItem item : masses.items()) {
-            double x = item.fromBalancePoint() ? balancePoint + item.x() : item.x();
-            moment += item.mass() * Math.max(0, joint - x);
-        }
+        double moment = masses.momentAhead(joint, batteryX, balancePoint);
         double landing = LoadFactor.landing() * Atmosphere.GRAVITY * moment;
         return Math.min(
                 StructureMargins.reserve(BANDS_BEAR, thrust),

@@ -22,6 +22,11 @@ public record SectionOutline(
 
     private static final double[] FOLD_RISE = {0, SectionShape.FIRST_HEIGHT, 1, 0};
 
+    /** The same above and below. */
+    private static final double[] BOTH_X = {0, FOLD_X[1], FOLD_X[2], 1, FOLD_X[2], FOLD_X[1]};
+
+    private static final double[] BOTH_RISE = {0, FOLD_RISE[1], 1, 0, -1, -FOLD_RISE[1]};
+
     /**
      * Reduces a closed outline, points in order, the last joined to the first.
      *
@@ -29,11 +34,15 @@ public record SectionOutline(
      * @param z over chord
      */
     public static SectionOutline of(double[] x, double[] z) {
-        double low = z[0];
-        double high = z[0];
-        for (double height : z) {
-            low = Math.min(low, height);
-            high = Math.max(high, height);
+        return of(x, z, 1);
+    }
+
+    private static SectionOutline of(double[] x, double[] rise, double scale) {
+        double low = scale * rise[0];
+        double high = low;
+        for (double r : rise) {
+            low = Math.min(low, scale * r);
+            high = Math.max(high, scale * r);
         }
         double thickness = high - low;
         double length = 0;
@@ -45,10 +54,10 @@ public record SectionOutline(
         for (int i = 0; i < x.length; i++) {
             int j = i + 1 == x.length ? 0 : i + 1;
             double dx = x[j] - x[i];
-            double dz = z[j] - z[i];
+            double dz = scale * rise[j] - scale * rise[i];
             double ds = Math.sqrt(dx * dx + dz * dz);
-            double a = (z[i] - low) / thickness;
-            double b = (z[j] - low) / thickness;
+            double a = (scale * rise[i] - low) / thickness;
+            double b = (scale * rise[j] - low) / thickness;
             length += ds;
             aft += ds * 0.5 * (x[i] + x[j]);
             first += ds * 0.5 * (a + b);
@@ -64,19 +73,12 @@ public record SectionOutline(
 
     /** Flat below, folded top. */
     static SectionOutline flatBottom(double thickness) {
-        double[] z = new double[FOLD_X.length];
-        for (int i = 0; i < z.length; i++) {
-            z[i] = thickness * FOLD_RISE[i];
-        }
-        return of(FOLD_X, z);
+        return of(FOLD_X, FOLD_RISE, thickness);
     }
 
     /** Folded alike above and below. */
     static SectionOutline symmetrical(double thickness) {
-        double h = 0.5 * thickness;
-        double[] x = {FOLD_X[0], FOLD_X[1], FOLD_X[2], 1, FOLD_X[2], FOLD_X[1]};
-        double[] z = {0, h * FOLD_RISE[1], h, 0, -h, -h * FOLD_RISE[1]};
-        return of(x, z);
+        return of(BOTH_X, BOTH_RISE, 0.5 * thickness);
     }
 
     /** The outline of a folded section as the project's folds make it, and its thickness over chord. */

@@ -24,11 +24,14 @@ final class ServoLoad {
         boolean apart = airframe.design().tail() instanceof Tail.VTail;
         // Servos of one side drive both wings of a biplane.
         double wings = 0;
-        for (Surface surface : airframe.surfaces()) {
+        for (int k = 0; k < airframe.surfaces().size(); k++) {
+            Surface surface = airframe.surfaces().get(k);
             wings += surface.role() == Surface.Role.WING || surface.role() == Surface.Role.SECOND_WING ? 1 : 0;
         }
-        for (Surface surface : airframe.surfaces()) {
-            for (Control control : surface.controls()) {
+        for (int j = 0; j < airframe.surfaces().size(); j++) {
+            Surface surface = airframe.surfaces().get(j);
+            for (int i = 0; i < surface.controls().size(); i++) {
+                Control control = surface.controls().get(i);
                 double moment = moment(surface, control, loads);
                 switch (control.kind()) {
                     case RUDDER -> rudders += moment;
@@ -68,14 +71,16 @@ final class ServoLoad {
     /** ∫ c² along the part of the span the control takes, m³. */
     private static double chordSquared(Surface surface, Control control) {
         double breadth = 0;
-        for (Panel panel : surface.panels()) {
+        for (int j = 0; j < surface.panels().size(); j++) {
+            Panel panel = surface.panels().get(j);
             breadth += panel.breadth();
         }
         double from = control.from() * breadth;
         double to = control.to() * breadth;
         double at = 0;
         double sum = 0;
-        for (Panel panel : surface.panels()) {
+        for (int i = 0; i < surface.panels().size(); i++) {
+            Panel panel = surface.panels().get(i);
             double b = panel.breadth();
             double inner = Math.max(0, Math.min(b, from - at));
             double outer = Math.max(0, Math.min(b, to - at));

@@ -1,8 +1,10 @@
 package foamfront.model.structure;
 
+import java.util.Arrays;
+
 /**
  * How lift lies along one half wing: strips from root to tip. Lift acts at each strip's station; strips adjoin, so their
- * edges are the sums of their widths.
+ * edges are the sums of their widths. Laid again by a worker for each of its designs.
  */
 public final class SpanLoad {
     /** Strips of the stand-in: its root moment is exact, its tip deflection within 0.01 %. */
@@ -28,23 +30,34 @@ public final class SpanLoad {
         }
     }
 
-    private final double[] y;
-    private final double[] width;
-    private final double[] share;
+    private double[] y = new double[ELLIPTIC_STRIPS];
+    private double[] width = new double[ELLIPTIC_STRIPS];
+    private double[] share = new double[ELLIPTIC_STRIPS];
+    private int strips;
+
+    /** Forgets the strips laid so far. */
+    public void clear() {
+        strips = 0;
+    }
 
     /**
-     * @param y where each strip's lift acts, m from the centre line
-     * @param width of each strip, m
-     * @param share of the aeroplane's lift each strip carries; one half of a lone wing has 0.5 in all
+     * Lays the next strip from the root.
+     *
+     * @param y where its lift acts, m from the centre line
+     * @param width m
+     * @param share of the aeroplane's lift it carries; one half of a lone wing has 0.5 in all
      */
-    public SpanLoad(double[] y, double[] width, double[] share) {
-        if (y.length == 0 || y.length != width.length || y.length != share.length) {
-            throw new IllegalArgumentException("a span load needs as many stations (" + y.length + ") as widths ("
-                    + width.length + ") and shares (" + share.length + ")");
+    public void add(double y, double width, double share) {
+        if (strips == this.y.length) {
+            int room = 2 * strips;
+            this.y = Arrays.copyOf(this.y, room);
+            this.width = Arrays.copyOf(this.width, room);
+            this.share = Arrays.copyOf(this.share, room);
         }
-        this.y = y.clone();
-        this.width = width.clone();
-        this.share = share.clone();
+        this.y[strips] = y;
+        this.width[strips] = width;
+        this.share[strips] = share;
+        strips++;
     }
 
     /**
@@ -54,19 +67,15 @@ public final class SpanLoad {
      * @param share of the aeroplane's lift on this half wing, 0.5 for a lone wing
      */
     public static SpanLoad elliptic(double semispan, double share) {
-        double[] y = new double[ELLIPTIC_STRIPS];
-        double[] width = new double[ELLIPTIC_STRIPS];
-        double[] part = new double[ELLIPTIC_STRIPS];
+        SpanLoad load = new SpanLoad();
         for (int i = 0; i < ELLIPTIC_STRIPS; i++) {
-            y[i] = semispan * ETA[i];
-            width[i] = semispan * WIDTH[i];
-            part[i] = share * SHARE[i];
+            load.add(semispan * ETA[i], semispan * WIDTH[i], share * SHARE[i]);
         }
-        return new SpanLoad(y, width, part);
+        return load;
     }
 
     int strips() {
-        return y.length;
+        return strips;
     }
 
     double y(int strip) {
@@ -84,8 +93,8 @@ public final class SpanLoad {
     /** Sum of the strips' shares whatever their sign. */
     double size() {
         double sum = 0;
-        for (double part : share) {
-            sum += Math.abs(part);
+        for (int i = 0; i < strips; i++) {
+            sum += Math.abs(share[i]);
         }
         return sum;
     }
@@ -93,8 +102,8 @@ public final class SpanLoad {
     /** Sum of the strips' widths, m. */
     double semispan() {
         double sum = 0;
-        for (double part : width) {
-            sum += part;
+        for (int i = 0; i < strips; i++) {
+            sum += width[i];
         }
         return sum;
     }
@@ -103,7 +112,7 @@ public final class SpanLoad {
     double arm() {
         double sum = 0;
         double moment = 0;
-        for (int i = 0; i < y.length; i++) {
+        for (int i = 0; i < strips; i++) {
             sum += Math.abs(share[i]);
             moment += Math.abs(share[i]) * y[i];
         }

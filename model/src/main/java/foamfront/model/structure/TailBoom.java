@@ -52,7 +52,8 @@ record TailBoom(double deflection, double reserve) {
         double force = pressure * tail.area();
         double bend = force * length * length * length / (3 * beam.bending()) / arm;
         double torque = 0;
-        for (Surface fin : airframe.fins()) {
+        for (int i = 0; i < airframe.fins().size(); i++) {
+            Surface fin = airframe.fins().get(i);
             Panel panel = fin.panels().get(0);
             torque += pressure * fin.area() * Math.abs(0.5 * (panel.rootZ() + panel.tipZ()));
         }

@@ -56,7 +56,8 @@ final class TailPlates {
             }
         }
         boolean folding = airframe.design().tail().finJoint() == FinJoint.FOLDING;
-        for (Surface fin : airframe.fins()) {
+        for (int i = 0; i < airframe.fins().size(); i++) {
+            Surface fin = airframe.fins().get(i);
             double moment = finPressure(fin, loads) * firstMoment(fin, 0) + atop;
             least = Math.min(least, StructureMargins.reserve(bears * chord(fin, 0), moment));
             if (folding) {
@@ -110,7 +111,8 @@ final class TailPlates {
 
     private static double worth(Surface surface, Control.Kind kind, double travel) {
         double most = 0;
-        for (Control control : surface.controls()) {
+        for (int i = 0; i < surface.controls().size(); i++) {
+            Control control = surface.controls().get(i);
             if (control.kind() == kind) {
                 most = Math.max(
                         most, PlainFlap.effectiveness(control.chordFraction()) * PlainFlap.efficiency(travel) * travel);
@@ -123,7 +125,8 @@ final class TailPlates {
     private static double weightMoment(Airframe airframe, Surface tail, FlightLoads loads, double limit) {
         double area = tail.area();
         double height = 0;
-        for (Surface fin : airframe.fins()) {
+        for (int i = 0; i < airframe.fins().size(); i++) {
+            Surface fin = airframe.fins().get(i);
             area += fin.area();
             height = Math.max(height, breadth(fin));
         }
@@ -144,7 +147,8 @@ final class TailPlates {
 
     private static double breadth(Surface surface) {
         double sum = 0;
-        for (Panel panel : surface.panels()) {
+        for (int i = 0; i < surface.panels().size(); i++) {
+            Panel panel = surface.panels().get(i);
             sum += panel.breadth();
         }
         return sum;
@@ -154,7 +158,8 @@ final class TailPlates {
     static double firstMoment(Surface surface, double from) {
         double sum = 0;
         double at = 0;
-        for (Panel panel : surface.panels()) {
+        for (int i = 0; i < surface.panels().size(); i++) {
+            Panel panel = surface.panels().get(i);
             double start = Math.max(at, from);
             double end = at + panel.breadth();
             if (end > start) {
@@ -169,7 +174,8 @@ final class TailPlates {
 
     private static double chord(Surface surface, double from) {
         double at = 0;
-        for (Panel panel : surface.panels()) {
+        for (int i = 0; i < surface.panels().size(); i++) {
+            Panel panel = surface.panels().get(i);
             if (from <= at + panel.breadth()) {
                 return chord(panel, from - at);
             }

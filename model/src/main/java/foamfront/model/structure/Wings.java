@@ -25,16 +25,18 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
     /**
      * The wing that has least in hand, figure by figure.
      *
-     * @param spans load of one half of each wing, in the airframe's order
+     * @param spans load of one half of each wing, in the airframe's order; what follows them is not read
      */
     WingMargins worst(List<SpanLoad> spans) {
         double area = 0;
-        for (Surface surface : airframe.surfaces()) {
+        for (int j = 0; j < airframe.surfaces().size(); j++) {
+            Surface surface = airframe.surfaces().get(j);
             area += surface.isWing() ? surface.area() : 0;
         }
         WingMargins worst = WingMargins.UNLOADED;
         int k = 0;
-        for (Surface surface : airframe.surfaces()) {
+        for (int i = 0; i < airframe.surfaces().size(); i++) {
+            Surface surface = airframe.surfaces().get(i);
             if (surface.isWing()) {
                 double mass = 0.5 * loads.wingMass() * surface.area() / area;
                 WingMargins one = margins(surface, spans.get(k), mass, k == 0);

@@ -14,7 +14,6 @@ import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.Undercarriage;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -23,9 +22,9 @@ class EquipmentMassesTest {
     private static final Design TRAINER = Examples.trainer();
 
     private static List<MassItem> items(Design design) {
-        List<MassItem> items = new ArrayList<>();
-        EquipmentMasses.add(Airframe.of(design), items);
-        return items;
+        MassTable table = new MassTable();
+        EquipmentMasses.add(Airframe.of(design), table);
+        return table.items();
     }
 
     private static Servos servos(Design design) {

@@ -89,9 +89,9 @@ class RowLawsTest {
         }
         double length = design.power().battery().length();
         row.add(Stretch.about("battery", BatteryBay.of(airframe).nearest(aim, aim), length));
-        List<MassItem> loads = new ArrayList<>();
+        MassTable loads = new MassTable();
         LoadRow.add(airframe, loads);
-        for (MassItem load : loads) {
+        for (MassItem load : loads.items()) {
             row.add(Stretch.about(load.name(), load.xAt(aim), load.length()));
         }
         return row;

@@ -96,13 +96,7 @@ class MarginsExternalTest {
     }
 
     private static WingStress tubeAlone(double lift) {
-        Surface wing = new Surface(
-                Surface.Role.WING,
-                new WingSection.FlatPlate(),
-                List.of(new Panel(0, 0, 0, 0.2, 0, 0, SEMISPAN, 0, 0.2, 0)),
-                true,
-                List.of());
-        return WingStress.of(SpanLoad.elliptic(SEMISPAN, 0.5), tube(), wing, new WingStress.Forces(lift, 0, 0, 0, 0));
+        return WingStress.of(SpanLoad.elliptic(SEMISPAN, 0.5), tube(), wing(), new WingStress.Forces(lift, 0, 0, 0, 0));
     }
 
     private static WingBeam tube() {
@@ -156,7 +150,11 @@ class MarginsExternalTest {
             width[i] = SEMISPAN / n;
             share[i] = 0.5 / n;
         }
-        return new SpanLoad(y, width, share);
+        SpanLoad load = new SpanLoad();
+        for (int i = 0; i < y.length; i++) {
+            load.add(y[i], width[i], share[i]);
+        }
+        return load;
     }
 
     /** V / (H t): 15.7 N on a strip 22 mm high, 2 x 0.15 mm of paper: 2.38 MPa against half of 12.5. */

@@ -133,8 +133,9 @@ class StructureExternalTest {
             double d = row[0] / 1000;
             Spar tube = new Spar(
                     "tube", Spar.Shape.ROUND, d, d, row[1] / 1000, 127e9, 600e6, 1500, 1, 5, Provenance.INVENTED);
-            String name = String.format(Locale.ROOT, row[1] == 0 ? "rod %.0f mm, " : "%.0f/%.3g mm, ", row[0], row[1]);
-            name = name.replace(".00", "");
+            String size = String.format(Locale.ROOT, "%.0f", row[0]);
+            String bore = String.format(Locale.ROOT, "%.1f", row[1]).replace(".0", "");
+            String name = row[1] == 0 ? "rod " + size + " mm, " : size + "/" + bore + " mm, ";
             check.value(name + "EI", row[2], 127e9 * tube.secondMoment(), 0.51e-3, "N m2")
                     .value(name + "mass", row[3], 1000 * tube.linearMass(), row[3] == 10.6 ? 0.051 : 0.51e-2, "g/m");
         }

@@ -54,7 +54,11 @@ class WingStressTest {
         for (int i = 0; i < n; i++) {
             share[i] *= 0.5 / sum;
         }
-        return new SpanLoad(y, width, share);
+        SpanLoad load = new SpanLoad();
+        for (int i = 0; i < n; i++) {
+            load.add(y[i], width[i], share[i]);
+        }
+        return load;
     }
 
     /** The closed forms of an elliptic load, derived: 1.0 kg, 1.2 m, n 4, carbon tube 8/6 alone. */

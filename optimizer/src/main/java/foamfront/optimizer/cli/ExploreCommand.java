@@ -10,6 +10,8 @@ import foamfront.optimizer.explore.Relaxation;
 import foamfront.optimizer.explore.RunFacts;
 import foamfront.optimizer.explore.RunWriter;
 import foamfront.optimizer.explore.Task;
+import foamfront.optimizer.faults.Fault;
+import foamfront.optimizer.faults.StudyException;
 import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontPage;
 import foamfront.optimizer.front.Plot;
@@ -161,7 +163,24 @@ final class ExploreCommand implements Callable<Integer> {
 
     /** The region asked for on the command line, in one line. */
     private String region() {
-        return prefer.stream().flatMap(String::lines).map(String::strip).collect(Collectors.joining(BOUNDS));
+        return prefer.stream()
+                .flatMap(String::lines)
+                .map(String::strip)
+                .map(ExploreCommand::withColon)
+                .collect(Collectors.joining(BOUNDS));
+    }
+
+    private static String withColon(String bound) {
+        if (bound.indexOf(':') < 0) {
+            throw new StudyException(List.of(new Fault(
+                    "--prefer",
+                    0,
+                    0,
+                    "",
+                    "'" + bound + "' has no colon after its measure",
+                    "Write --prefer \"endurance: at least 12 min\".")));
+        }
+        return bound;
     }
 
     private static List<Bound> bounds(Asked asked, String region) {
@@ -322,6 +341,9 @@ final class ExploreCommand implements Callable<Integer> {
     private int report(Study study, Found found, Show show, Path folder) {
         if (found.front().isEmpty()) {
             console.err().println(Explanation.sentence(found));
+            if (found.evaluations() == 0) {
+                return Exit.NOTHING_FEASIBLE;
+            }
             console.err().println();
             console.err().print(Explanation.table(found, show).text());
             console.err().println();

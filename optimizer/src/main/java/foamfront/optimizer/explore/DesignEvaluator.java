@@ -34,17 +34,14 @@ final class DesignEvaluator implements Evaluator {
     @Override
     public Evaluation evaluate(double[] values) {
         Score score = appraiser.score(genome.decode(values), mission, Factors.NOMINAL);
-        if (!score.feasible()) {
-            return Evaluation.infeasible(score.excesses());
-        }
         double[] costs = new double[aims.size()];
         for (int i = 0; i < costs.length; i++) {
             if (Double.isNaN(score.value(i))) {
-                return Evaluation.infeasible(lacking(score));
+                return Evaluation.infeasible(score.feasible() ? lacking(score) : score.excesses());
             }
             costs[i] = Costs.of(aims.get(i), score.value(i));
         }
-        return Evaluation.feasible(costs);
+        return score.feasible() ? Evaluation.feasible(costs) : Evaluation.infeasible(costs, score.excesses());
     }
 
     private static double[] lacking(Score score) {

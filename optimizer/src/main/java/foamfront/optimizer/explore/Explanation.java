@@ -17,6 +17,9 @@ public final class Explanation {
 
     /** One sentence. */
     public static String sentence(Found found) {
+        if (found.evaluations() == 0) {
+            return "The search was stopped before its first designs were computed.";
+        }
         String tried = found.evaluations() == 1
                 ? "1 design was tried and did not meet every limit"
                 : found.evaluations() + " designs were tried and none met every limit";
@@ -64,6 +67,9 @@ public final class Explanation {
     }
 
     static String markdown(Study study, Found found, Show show) {
+        if (found.evaluations() == 0) {
+            return "# " + Table.plain(study.name()) + "\n\n" + sentence(found) + "\n";
+        }
         return "# " + Table.plain(study.name()) + "\n\n" + sentence(found)
                 + "\n\n## Limits that rule everything out\n\n"
                 + table(found, show).markdown()

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CheckpointFiles {
     /** The number goes up whenever what the state's lines mean changes. */
-    static final String FORMAT = "foamfront checkpoint 2\n";
+    static final String FORMAT = "foamfront checkpoint 3\n";
 
     private static final Pattern ANY_FORMAT = Pattern.compile("foamfront checkpoint \\d+\n");
     static final String FOLDER = "checkpoint";

@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 public final class Evaluation {
     private static final double[] NONE = {};
 
+    /** Counts before the numbers of a row. */
+    private static final int ROW_HEAD = 2;
+
     private final double[] objectives;
     private final double[] excesses;
     private final double violation;
@@ -31,7 +34,7 @@ public final class Evaluation {
     }
 
     /**
-     * A design that breaks a limit. Its objectives are never looked at.
+     * A design that breaks a limit and of which nothing else is known.
      *
      * @param excesses over limits, each divided by its limit, summed by group of limits: designs that do better in some group
      *     than all others are kept while nothing is feasible; none below 0, their sum above 0, as many for every design
@@ -40,19 +43,44 @@ public final class Evaluation {
         return new Evaluation(NONE, excesses.clone());
     }
 
+    /**
+     * A design that breaks a limit, with its objectives: one that would be good if it kept its limits may lie near designs that
+     * are good and do. It never counts as an answer.
+     *
+     * @param objectives as of a feasible design; where one is not finite, none is used
+     * @param excesses as of {@link #infeasible(double...)}
+     */
+    public static Evaluation infeasible(double[] objectives, double[] excesses) {
+        return new Evaluation(areFinite(objectives) ? objectives.clone() : NONE, excesses.clone());
+    }
+
     /** {@link #infeasible} where the violation is above 0, otherwise {@link #feasible}. */
     public static Evaluation of(double violation, double... objectives) {
-        return violation > 0 ? infeasible(violation) : feasible(objectives);
+        return violation > 0 ? infeasible(objectives, new double[] {violation}) : feasible(objectives);
     }
 
-    /** What {@link #numbers} gave, turned back. */
-    static Evaluation of(boolean feasible, double[] numbers) {
-        return feasible ? new Evaluation(numbers, NONE) : new Evaluation(NONE, numbers);
+    /** All there is to it as one row of numbers: how many these are, how many of them are excesses, excesses, objectives. */
+    double[] row() {
+        double[] row = new double[ROW_HEAD + excesses.length + objectives.length];
+        row[0] = row.length - ROW_HEAD;
+        row[1] = excesses.length;
+        System.arraycopy(excesses, 0, row, ROW_HEAD, excesses.length);
+        System.arraycopy(objectives, 0, row, ROW_HEAD + excesses.length, objectives.length);
+        return row;
     }
 
-    /** All there is to it: the objectives of a feasible design, the excesses of another. */
-    double[] numbers() {
-        return isFeasible() ? objectives : excesses;
+    /** Reads a row from its place {@code from} on. */
+    static Evaluation ofRow(double[] row, int from) {
+        int excesses = from + ROW_HEAD;
+        int objectives = excesses + (int) row[from + 1];
+        return new Evaluation(
+                Arrays.copyOfRange(row, objectives, endOfRow(row, from)),
+                Arrays.copyOfRange(row, excesses, objectives));
+    }
+
+    /** Where what follows such a row begins. */
+    static int endOfRow(double[] row, int from) {
+        return from + ROW_HEAD + (int) row[from];
     }
 
     public boolean isFeasible() {
@@ -64,12 +92,12 @@ public final class Evaluation {
         return violation;
     }
 
-    /** The objective of this index; only a feasible design has any. */
+    /** The objective of this index; every feasible design has all of them. */
     public double objective(int index) {
         return objectives[index];
     }
 
-    /** A copy of the objectives; empty for an infeasible design. */
+    /** A copy of the objectives; empty for an infeasible design of which they are unknown. */
     public double[] objectives() {
         return objectives.clone();
     }
@@ -87,15 +115,20 @@ public final class Evaluation {
     /** True where the search can rank it: the right number of finite objectives, or excesses none below 0 and some above. */
     boolean isSound(int expected) {
         if (!isFeasible()) {
-            return violation > 0
+            return (objectives.length == 0 || objectives.length == expected)
+                    && violation > 0
                     && violation < Double.POSITIVE_INFINITY
                     && Arrays.stream(excesses).allMatch(excess -> excess >= 0);
         }
-        boolean sound = objectives.length == expected;
-        for (double objective : objectives) {
-            sound &= Double.isFinite(objective);
+        return objectives.length == expected && areFinite(objectives);
+    }
+
+    private static boolean areFinite(double[] numbers) {
+        boolean finite = true;
+        for (double number : numbers) {
+            finite &= Double.isFinite(number);
         }
-        return sound;
+        return finite;
     }
 
     @Override

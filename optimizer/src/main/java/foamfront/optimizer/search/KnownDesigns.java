@@ -53,27 +53,24 @@ final class KnownDesigns {
         scores[start] = fitness.evaluation();
     }
 
-    /** Each held design as a row: place, whether feasible, count of its numbers, these, values. */
+    /** Each held design as a row: place, evaluation, values. */
     void exchange(Tape tape) {
         List<double[]> rows = new ArrayList<>();
         for (int k = 0; k < scores.length; k++) {
             Evaluation score = scores[k];
             if (score != null) {
-                double[] numbers = score.numbers();
-                double[] row = new double[3 + numbers.length + values[k].length];
+                double[] evaluation = score.row();
+                double[] row = new double[1 + evaluation.length + values[k].length];
                 row[0] = k;
-                row[1] = score.isFeasible() ? 1 : 0;
-                row[2] = numbers.length;
-                System.arraycopy(numbers, 0, row, 3, numbers.length);
-                System.arraycopy(values[k], 0, row, 3 + numbers.length, values[k].length);
+                System.arraycopy(evaluation, 0, row, 1, evaluation.length);
+                System.arraycopy(values[k], 0, row, 1 + evaluation.length, values[k].length);
                 rows.add(row);
             }
         }
         for (double[] row : tape.rows("known", rows)) {
             int place = (int) row[0];
-            int first = 3 + (int) row[2];
-            values[place] = Arrays.copyOfRange(row, first, row.length);
-            scores[place] = Evaluation.of(row[1] == 1, Arrays.copyOfRange(row, 3, first));
+            values[place] = Arrays.copyOfRange(row, Evaluation.endOfRow(row, 1), row.length);
+            scores[place] = Evaluation.ofRow(row, 1);
             hashes[place] = UnitChromosome.hash(values[place]);
         }
     }

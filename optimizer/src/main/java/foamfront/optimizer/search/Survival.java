@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * algorithms, Computer Methods in Applied Mechanics and Engineering 186 (2000) 311-338). Infeasible ones follow, sorted without
  * dominance in their excesses by group of limits, so that different ways towards feasibility go on side by side (the idea: Ray,
  * Tai, Seow, Multiobjective design optimization by an evolutionary algorithm, Engineering Optimization 33(4) (2001) 399-424,
- * from memory), and by their sum where that leaves a choice. Copies of a vector of objectives or excesses come last. Some
+ * from memory), and by their sum where that leaves a choice; a few that would beat the feasible ones stand beside these ({@link Promising}).
+ * Copies of a vector of objectives or excesses come last. Some
  * places may be reserved for niches.
  */
 final class Survival {
@@ -32,10 +33,14 @@ final class Survival {
      */
     private static final int INFEASIBLE_TOURNAMENT = 4;
 
+    /** One place in so many is for infeasible designs that would beat the feasible ones (measured). */
+    private static final int PROMISING_SHARE = 10;
+
     private final int survivors;
     private final LexicographicOrder order = new LexicographicOrder();
     private final FastSort sort = new FastSort();
     private final Thinning thinning = new Thinning();
+    private final Promising promising = new Promising();
     private final NichePlaces places;
     private final Interest interest;
     private final List<Double> resolution;
@@ -144,6 +149,7 @@ final class Survival {
         if (!interest.isAll()) {
             admitInteresting(feasible, reserved);
         }
+        admitPromising(feasible, infeasible, reserved);
         admitFronts(feasible, fronts, chosen.length, reserved);
         admitTiers(infeasible, reserved);
         admitCopies(feasible, reserved);
@@ -186,6 +192,22 @@ final class Survival {
         }
         for (int k = before; k < chosenCount; k++) {
             reserved[chosen[k]] = true;
+        }
+    }
+
+    /** Only beside feasible ones: where there are none, the way to the first of them is all that counts. */
+    private void admitPromising(int[] feasible, int[] infeasible, boolean[] reserved) {
+        if (feasible.length == 0) {
+            return;
+        }
+        int most = Math.min(chosen.length - chosenCount, survivors / PROMISING_SHARE);
+        int[] candidates = Arrays.stream(infeasible).filter(i -> !reserved[i]).toArray();
+        int[] front = Arrays.stream(feasible).filter(i -> ranks[i] == 0).toArray();
+        for (int member : promising.choose(candidates, front, objectives, violation, most)) {
+            reserved[member] = true;
+            ranks[member] = promising.tier(member);
+            burden[member] = 0;
+            chosen[chosenCount++] = member;
         }
     }
 

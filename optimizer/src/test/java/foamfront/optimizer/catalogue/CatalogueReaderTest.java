@@ -20,6 +20,8 @@ import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CatalogueReaderTest {
     private static final int MUTATIONS = 500;
@@ -106,6 +108,35 @@ class CatalogueReaderTest {
                 .hasMessageContaining("Did you mean 'capacity'?")
                 .hasMessageContaining("batteries.csv:2  capacity: the column is missing")
                 .hasMessageContaining("receivers.csv");
+    }
+
+    @Test
+    void boardsThatNothingCanBeBuiltOfAreFaults() throws IOException {
+        edit("boards.csv", "white 5 mm,4.5", "white 5 mm,0");
+        edit("boards.csv", "white 3 mm,3.0,235,762,508", "white 3 mm,3.0,235,40,30");
+        edit("boards.csv", "art A1 5 mm,5.0,450,841,594,0.2", "art A1 5 mm,5.0,450,841,594,3.2");
+
+        assertThatThrownBy(() -> CatalogueReader.folder(folder))
+                .isInstanceOf(StudyException.class)
+                .hasMessageContaining("boards.csv:3  board thickness must be above 0 m but is 0.0")
+                .hasMessageContaining("boards.csv:4  sheet width 0.03 m is less than the 0.06 m of the smallest mount")
+                .hasMessageContaining("boards.csv:6  two faces of 0.0032 m leave no core in a board of 0.005 m");
+    }
+
+    /** Rates that a user edited, word and sign. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "',0.6,0.8,1.5,',',ten,0.8,1.5,','workshop.csv:3  cut rate: ''ten'' is not a quantity'",
+        "',0.6,0.8,1.5,',',0.6,,1.5,','workshop.csv:3  fold rate'",
+        "',0.6,0.8,1.5,',',-0.6,0.8,1.5,','workshop.csv:3  cut rate must be above 0 s/m but is -36.0'",
+        "'cut rate [min/m]','cut rat [min/m]','workshop.csv:2  cut rat [min/m]: there is no such column'"
+    })
+    void ratesOfTheWorkshopAreReadOrRefused(String from, String to, String fault) throws IOException {
+        edit("workshop.csv", from, to);
+
+        assertThatThrownBy(() -> CatalogueReader.folder(folder))
+                .isInstanceOf(StudyException.class)
+                .hasMessageContaining(fault);
     }
 
     @Test

@@ -89,8 +89,9 @@ class PreferTest {
                         .err())
                 .contains("prefer.stall speed", "not aimed at");
         assertThat(explore(Dropper.YAML, "--prefer", "payload: 200 g").err()).contains("which way");
-        assertThat(explore(Dropper.YAML, "--prefer", "payload at least 200 g").code())
-                .isEqualTo(Exit.USER_INPUT);
+        Run colonless = explore(Dropper.YAML, "--prefer", "payload at least 200 g");
+        assertThat(colonless.code()).isEqualTo(Exit.USER_INPUT);
+        assertThat(colonless.err()).contains("no colon", "\"endurance: at least 12 min\"");
     }
 
     @Test

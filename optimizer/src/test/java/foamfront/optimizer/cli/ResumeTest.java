@@ -25,6 +25,13 @@ class ResumeTest {
     private static final int KILLS = 10;
     private static final String EVALUATIONS = "12000";
 
+    /** Of the processes that go on one after another: none of them may show in what they write. */
+    private static final List<List<String>> MACHINES = List.of(
+            List.of("-Duser.language=tr", "-Duser.country=TR", "-Duser.timezone=Pacific/Apia"),
+            List.of("-Duser.language=ar", "-Duser.country=EG", "-Duser.extensions=u-nu-arab"),
+            List.of("-Duser.language=de", "-Duser.country=DE", "-Dfile.encoding=ISO-8859-1"),
+            List.of("-XX:TieredStopAtLevel=1"));
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -37,19 +44,24 @@ class ResumeTest {
         run = folder.resolve("seed-dropper/001");
     }
 
+    /** Each process on another count of threads and in another country, and by turns on the other Java where one is named. */
     @Test
     void aRunKilledAgainAndAgainEndsAsOneLeftAlone() throws Exception {
         Path alone = Files.createDirectory(folder.resolve("alone"));
         assertThat(explore(EVALUATIONS, alone).code()).isZero();
         SplittableRandom random = new SplittableRandom(5);
+        String here = System.getProperty("java.home");
+        String other = System.getProperty("foamfront.otherJava", "");
         Child child = Child.exploring(folder, study, EVALUATIONS);
         Child.waitFor(run.resolve("checkpoint/00000001.txt"));
         for (int kill = 0; kill < KILLS; kill++) {
             child.endsWithin(random.nextInt(kill < KILLS / 2 ? 300 : 1500));
             child.kill();
             child = Child.start(
+                    Path.of(other.isEmpty() || kill % 2 == 0 ? here : other),
                     folder,
-                    List.of(),
+                    Files.createTempFile(folder, "out", ".txt"),
+                    MACHINES.get(kill % MACHINES.size()),
                     "explore",
                     "--resume",
                     run.toString(),
@@ -136,7 +148,7 @@ class ResumeTest {
         refused("version of foamfront (9");
         files.write(
                 loaded.facts(),
-                loaded.state().replaceAll("(?m)^(\\+\\d+ \\+1 \\+[012]) \\S+ ", "$1 4000000000000001 "));
+                loaded.state().replaceAll("(?m)^(\\+\\d+ \\+1 \\+[012] \\S+ \\S+) \\S+ ", "$1 4000000000000001 "));
         refused("the computation");
         files.write(loaded.facts(), loaded.state());
 

@@ -55,6 +55,17 @@ class SameBytesTest {
                 Path.of(System.getProperty("java.home")), here, one, seed, threads, List.of(options.split(" ", -1)));
     }
 
+    /** A whole search without the compiler would take minutes; one design passes through the same arithmetic. */
+    @Test
+    void interpretedCodeAppraisesTheSame() throws Exception {
+        Run.of("explore", study, "--evaluations", "600", "--out", folder.toString(), "--quiet");
+        String design = folder.resolve("seed-dropper/001/designs/001.yaml").toString();
+        Child child = Child.start(folder, List.of("-Xint"), "appraise", design, "--json");
+        Run here = Run.of("appraise", design, "--json");
+        assertThat(child.end()).as(child.err()).isEqualTo(here.code()).isZero();
+        assertThat(child.out()).isEqualTo(here.out());
+    }
+
     /** {@code ./test} names the other Java where one is installed. */
     @Test
     void anotherJavaLeavesTheSameFilesAndWords() throws Exception {

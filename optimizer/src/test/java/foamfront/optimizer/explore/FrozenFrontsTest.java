@@ -70,7 +70,7 @@ class FrozenFrontsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lapwing-camera", "fete-biplane"})
+    @ValueSource(strings = {"lapwing-camera", "dyke-glider", "marsh-dart", "gravel-pit-amphibian", "fete-biplane"})
     void oneThreadGivesTheSameBytesAsFive(String name) throws IOException {
         Path file = Shipped.FOLDER.resolve(name + ".yaml");
         assertThat(study(file, 1)).isEqualTo(study(file, THREADS));

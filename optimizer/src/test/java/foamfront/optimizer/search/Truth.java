@@ -170,8 +170,8 @@ final class Truth {
                         .intValue();
                 Evaluation score = evaluator.evaluate(problem.canonical().apply(values(design)));
                 digest.update(bytes(score.violation()));
-                for (double cost : score.objectives()) {
-                    digest.update(bytes(cost));
+                for (int i = 0; i < problem.objectives() && score.isFeasible(); i++) {
+                    digest.update(bytes(score.objective(i)));
                 }
             }
             return HexFormat.of().formatHex(digest.digest());

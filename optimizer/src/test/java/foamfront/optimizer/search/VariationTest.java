@@ -103,11 +103,29 @@ class VariationTest {
         }
         // Five active variables: one in five mutates each; a category at least one in ten, evenly to the other three.
         assertThat((double) (up + down) / DRAWS).isCloseTo(0.2, within(SAMPLING));
-        assertThat((double) up / down).isCloseTo(1, within(SAMPLING * 2));
+        // A fresh draw from level 5 of ten: four above, five below, 25/9 levels off on average.
+        double fresh = Mutation.FRESH;
+        assertThat((double) up / down)
+                .isCloseTo(((1 - fresh) / 2 + fresh * 4 / 9) / ((1 - fresh) / 2 + fresh * 5 / 9), within(SAMPLING * 2));
         // Mean of a geometric step that goes on with chance 1/4: 4/3.
-        assertThat(steps / (up + down)).isCloseTo(4.0 / 3, within(SAMPLING));
+        assertThat(steps / (up + down)).isCloseTo((1 - fresh) * 4 / 3 + fresh * 25 / 9, within(SAMPLING));
         assertThat((double) categories[0] / categories[2]).isCloseTo(1, within(SAMPLING * 3));
         assertThat((double) categories[1] / DRAWS).isCloseTo(0.8, within(SAMPLING));
+    }
+
+    @Test
+    void aFewRealsAreDrawnAfreshFromTheirWholeRange() {
+        Mutation mutation = new Mutation(MIXED);
+        int far = 0;
+        int changed = 0;
+        for (int k = 0; k < DRAWS; k++) {
+            double[] genes = {0.1, 0.55, 0.5, 0.375, 0.5};
+            mutation.mutate(genes, random);
+            changed += genes[0] != 0.1 ? 1 : 0;
+            far += genes[0] > 0.6 ? 1 : 0;
+        }
+        // A polynomial step of 0.5 out of 0.9 has the chance (4/9)^21 / 2: none. A fresh draw lies there with 0.4.
+        assertThat((double) far / changed).isCloseTo(0.4 * Mutation.FRESH, within(SAMPLING));
     }
 
     @Test
