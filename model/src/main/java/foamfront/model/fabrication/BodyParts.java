@@ -127,7 +127,10 @@ final class BodyParts {
      */
     private void sleeves(int splices, double x) {
         sleeve("body sleeve board", splices, new Rectangle(SLEEVE, shape.insideWidth()), x);
-        sleeve("body sleeve side", splices, new Rectangle(SLEEVE, shape.insideHeight() - 2 * shape.wall()), x);
+        double between = shape.insideHeight() - 2 * shape.wall();
+        if (between > 0) { // thick board in a low body leaves nothing between the two
+            sleeve("body sleeve side", splices, new Rectangle(SLEEVE, between), x);
+        }
     }
 
     private void sleeve(String name, int splices, Rectangle board, double x) {
