@@ -38,6 +38,9 @@ public final class StudyReader {
     /** The boot of a small hatchback, rear seat down (judgement). */
     private static final CarSpace CAR = new CarSpace(1.4, 0.8, 0.5, false);
 
+    /** Of more, nearly every design is on the front (common practice). */
+    private static final int MOST_AIMS = 6;
+
     private static final SearchSettings SEARCH = new SearchSettings(50_000, 1, 200);
     private static final double INCREMENT = 0.005; // m
 
@@ -249,6 +252,12 @@ public final class StudyReader {
         if (aims.isEmpty() && !fields.has(StudyKeys.MOST) && !fields.has(StudyKeys.LEAST)) {
             file.fault(
                     StudyKeys.AIM_KEY, "there is nothing to aim at", "Write {most: [payload], least: [build cost]}.");
+        }
+        if (aims.size() > MOST_AIMS) {
+            file.fault(
+                    StudyKeys.AIM_KEY,
+                    aims.size() + " aims are more than can be traded off",
+                    "Keep at most " + MOST_AIMS + "; make limits of the others, under must.");
         }
         return aims;
     }
