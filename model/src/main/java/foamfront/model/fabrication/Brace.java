@@ -10,6 +10,17 @@ final class Brace {
     private Brace() {}
 
     /**
+     * Length along the arms' middle of what is at most {@code most} long as a pattern: the ends of arms turned up by h each, H
+     * high, make the pattern L cos h + H sin h long (derived).
+     *
+     * @param wished of both arms, m
+     */
+    static double length(double wished, double height, double bend, double most) {
+        double half = 0.5 * Math.abs(bend);
+        return Math.min(wished, (most - height * StrictMath.sin(half)) / StrictMath.cos(half));
+    }
+
+    /**
      * Both arms keep {@code height} square to their run; they meet on the line that halves the angle (derived).
      *
      * @param length of both arms along their middle, m

@@ -266,7 +266,12 @@ public final class FoldedPanel implements Spanned {
 
     @Override
     public double seatAhead(double width) {
-        return 0.5 * (thickness + width);
+        return besideWeb(thickness, width);
+    }
+
+    /** From the middle of the web to the middle of what lies against it, m. */
+    static double besideWeb(double board, double width) {
+        return 0.5 * (board + width);
     }
 
     private double slits() {

@@ -25,6 +25,12 @@ final class FoldedWingParts {
     /** Length of a hinge strip across the joint of a folding wing, 60 mm on each half, m (judgement). */
     private static final double HINGE_STRIP = 0.120;
 
+    /** Pieces beyond the least that a panel is cut into before it is given up as too slanted for the sheet. */
+    private static final int MOST_MORE = 3;
+
+    /** A piece as long as the sheet but for rounding comes out of it, m. */
+    private static final double ROUNDING = 1e-9;
+
     private final PartsBuffer out;
     private final FoldedSection section;
     private final WingBuild build;
@@ -47,14 +53,14 @@ final class FoldedWingParts {
         }
         for (int i = 0; i < panels.size(); i++) {
             Panel panel = panels.get(i);
-            int pieces = out.pieces(outline(panel, List.of()).length());
+            double outerBend = i < panels.size() - 1 ? rise(panels.get(i + 1)) - rise(panel) : 0;
+            double innerBend = i > 0 ? rise(panel) - rise(panels.get(i - 1)) : 2 * rise(panel);
+            int pieces = pieces(panel, 0.5 * innerBend, 0.5 * outerBend);
             for (int j = 0; j < pieces; j++) {
                 Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
                 boolean spliced = i + j > 0;
-                double bend = i > 0 && j == 0 ? rise(panel) - rise(panels.get(i - 1)) : 0;
-                boolean last = j == pieces - 1 && i < panels.size() - 1;
-                Mitre mitre = new Mitre(
-                        spliced ? 0.5 * bend : rise(panel), last ? 0.5 * (rise(panels.get(i + 1)) - rise(panel)) : 0);
+                double bend = j == 0 ? innerBend : 0;
+                Mitre mitre = mitre(j, pieces, 0.5 * innerBend, 0.5 * outerBend);
                 piece(piece, 2, mitre, Hinges.on(wing, piece), spliced);
                 if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
                     doubler(names.spliceDoubler(), piece, 2, Math.abs(piece.rootY()), bend);
@@ -62,6 +68,37 @@ final class FoldedWingParts {
             }
         }
         centre(root);
+    }
+
+    private static Mitre mitre(int piece, int pieces, double root, double tip) {
+        return new Mitre(piece == 0 ? root : 0, piece == pieces - 1 ? tip : 0);
+    }
+
+    /**
+     * The fewest equal pieces that come out of the sheet with their ends mitred; as few as its length asks for where the slant of
+     * a swept panel's ends leaves more no better off.
+     */
+    private int pieces(Panel panel, double root, double tip) {
+        int least = out.pieces(panel.breadth());
+        for (int pieces = least; pieces <= least + MOST_MORE; pieces++) {
+            if (longest(panel, pieces, root, tip) <= out.along + ROUNDING) {
+                return pieces;
+            }
+        }
+        return out.pieces(longest(panel, 1, root, tip));
+    }
+
+    private double longest(Panel panel, int pieces, double root, double tip) {
+        double longest = 0;
+        for (int j = 0; j < pieces; j++) {
+            Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
+            Mitre mitre = mitre(j, pieces, root, tip);
+            longest = Math.max(
+                    longest,
+                    skins(FoldedPanel.Skins.BOTH, piece, piece.breadth(), List.of(), mitre)
+                            .length());
+        }
+        return longest;
     }
 
     /** Dihedral of a panel, rad. */
@@ -131,15 +168,18 @@ final class FoldedWingParts {
         double root = inside(p.rootChord());
         double tip = inside(p.tipChord());
         boolean onEdge = Math.min(root, tip) >= ON_EDGE;
-        Pattern pattern = onEdge ? Plate.of(root, tip, breadth, out.thickness) : new Rectangle(breadth, FLAT_STRIP);
+        // It ends at the root rib, which stands across it.
+        boolean ribbed = p.rootY() == 0 && build.joint() != WingJoint.ONE_PIECE;
+        double length = breadth - (ribbed ? Math.min(out.thickness, 0.5 * breadth) : 0);
+        Pattern pattern = onEdge ? Plate.of(root, tip, length, out.thickness) : new Rectangle(length, FLAT_STRIP);
         String name = build.spar() instanceof WingSpar.BoardStrip ? names.spar() : names.web();
-        out.part(name, count, count == 2, true, pattern, 2 * breadth, x, Station.y(p), Station.z(p));
+        out.part(name, count, count == 2, true, pattern, 2 * length, x, Station.y(p), Station.z(p));
     }
 
     /** A strip running one chord each side of a joint, angled where the joint turns the wing up by {@code bend}. */
     private void doubler(String name, Panel p, int count, double y, double bend) {
         double height = Math.max(inside(p.rootChord()), ON_EDGE);
-        double length = Math.min(2 * p.rootChord(), out.along);
+        double length = Brace.length(2 * p.rootChord(), height, bend, out.along);
         out.part(
                 name,
                 count,

@@ -183,7 +183,9 @@ final class MountParts {
         Tube tube = new Tube(tip.length(), side, side, body.wall(), false, 0);
         out.skin("tip float", 2, tube, tip.length(), tip.length(), 4 * side, x, tip.y(), z);
         double inside = side - 2 * body.wall(); // set into the tube, so that the float keeps its length
-        out.part("tip float end", 4, false, false, new Rectangle(inside, inside), 4 * inside, x, tip.y(), z);
+        if (inside > 0) { // thick board leaves a small float solid
+            out.part("tip float end", 4, false, false, new Rectangle(inside, inside), 4 * inside, x, tip.y(), z);
+        }
         Rectangle strut = new Rectangle(tip.strut() + 0.5 * side, STRUT);
         out.part("tip float strut", 2, true, false, strut, 4 * STRUT, x, tip.y(), z + side + 0.5 * tip.strut());
     }

@@ -7,8 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What closes the end of a folded half of a wing: the inside of its section, a board's thickness within both skins, with a square
- * hole for the tube or rod that joins the halves. Heights between the skins are straight from bend to bend (derived).
+ * What closes the end of a folded half of a wing: the inside of its section, a board's thickness within both skins. Heights
+ * between the skins are straight from bend to bend (derived).
+ *
+ * <p>The web stands on the spar's station and ends at the rib. A bought spar lies against its front, half a board deep in the
+ * bottom skin, and runs out through a notch of the rib's lower edge; the tube or rod that joins the halves lies against its back,
+ * through a square hole half-way between the skins there. So neither runs through web or spar, and one web's thickness of foam
+ * ties both (derived; the side is judgement: behind the web the inside falls away more slowly than ahead of it).
  */
 final class RootRib {
     private static final double[] STATIONS = {0, SectionShape.FIRST_FOLD, SectionShape.SPAR_STATION, 1};
@@ -48,24 +53,53 @@ final class RootRib {
             x[n + i] = x[n - 2 - i];
             y[n + i] = -y[n - 2 - i];
         }
-        double middle = symmetrical ? 0 : 0.5 * height[2];
-        return new FoldedPolygon(x, y, hole(spar, SectionShape.SPAR_STATION * chord, middle));
+        return new FoldedPolygon(
+                x,
+                y,
+                spar instanceof WingSpar.Stock stock
+                        ? openings(stock.spar(), chord, board, height, symmetrical)
+                        : List.of());
     }
 
-    private static List<PatternLine> hole(WingSpar spar, double x, double y) {
-        if (!(spar instanceof WingSpar.Stock stock)) {
-            return List.of();
-        }
-        Spar tube = stock.spar();
-        double x1 = x - 0.5 * tube.width();
-        double x2 = x + 0.5 * tube.width();
-        double y1 = y - 0.5 * tube.height();
-        double y2 = y + 0.5 * tube.height();
-        PatternLine.Kind cut = PatternLine.Kind.CUT;
+    /** The joint's hole behind the web and the spar's notch ahead of it. */
+    private static List<PatternLine> openings(
+            Spar spar, double chord, double board, double[] height, boolean symmetrical) {
+        double web = SectionShape.SPAR_STATION * chord;
+        double aside = FoldedPanel.besideWeb(board, spar.width());
+        double joint = web + aside;
+        double seat = web - aside;
+        double middle = symmetrical ? 0 : 0.5 * inside(joint / chord, height);
+        double x1 = joint - 0.5 * spar.width();
+        double x2 = joint + 0.5 * spar.width();
+        double y1 = middle - 0.5 * spar.height();
+        double y2 = middle + 0.5 * spar.height();
+        double s1 = seat - 0.5 * spar.width();
+        double s2 = seat + 0.5 * spar.width();
+        double low = symmetrical ? -0.5 : 0;
+        double foot1 = low * inside(s1 / chord, height);
+        double foot2 = low * inside(s2 / chord, height);
+        double top = Math.max(foot1, foot2) + Math.max(0, spar.height() - 0.5 * board);
         return List.of(
-                new PatternLine(cut, x1, y1, x2, y1),
-                new PatternLine(cut, x2, y1, x2, y2),
-                new PatternLine(cut, x2, y2, x1, y2),
-                new PatternLine(cut, x1, y2, x1, y1));
+                cut(x1, y1, x2, y1),
+                cut(x2, y1, x2, y2),
+                cut(x2, y2, x1, y2),
+                cut(x1, y2, x1, y1),
+                cut(s1, foot1, s1, top),
+                cut(s1, top, s2, top),
+                cut(s2, top, s2, foot2));
+    }
+
+    private static PatternLine cut(double x1, double y1, double x2, double y2) {
+        return new PatternLine(PatternLine.Kind.CUT, x1, y1, x2, y2);
+    }
+
+    /** Height between the skins at a station ahead of the trailing edge, none where they meet. */
+    private static double inside(double station, double[] height) {
+        int i = 1;
+        while (i < STATIONS.length - 1 && station > STATIONS[i]) {
+            i++;
+        }
+        double share = (station - STATIONS[i - 1]) / (STATIONS[i] - STATIONS[i - 1]);
+        return Math.max(0, height[i - 1] + share * (height[i] - height[i - 1]));
     }
 }

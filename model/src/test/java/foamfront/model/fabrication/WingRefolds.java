@@ -9,9 +9,11 @@ import foamfront.model.airframe.Surface;
 import foamfront.model.airframe.Winglet;
 import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
+import foamfront.model.parts.Spar;
 import foamfront.model.section.SectionShape;
 import java.util.ArrayList;
 import java.util.List;
+import org.assertj.core.data.Offset;
 
 /** Wing and tail parts folded up again: sections from the outline that the aerodynamics use, lengths from the surfaces. */
 final class WingRefolds {
@@ -246,18 +248,22 @@ final class WingRefolds {
         throw new AssertionError("beyond the trailing edge: " + at);
     }
 
-    /** A strip on edge fills the inside from root to tip; where it is too low it lies flat. */
+    /** A strip on edge fills the inside from root to tip, up to a root rib; where it is too low it lies flat. */
     static void strip(CutPart part, Built built) {
         Surface wing = wing(part, built);
         Panel piece = stretch(part, wing);
         double root = inside(wing.section(), built.board(), piece.rootChord());
         double tip = inside(wing.section(), built.board(), piece.tipChord());
+        boolean ribbed = piece.rootY() == 0
+                && !built.named(part.name().replaceFirst("(spar|web)$", "root rib"))
+                        .isEmpty();
+        double length = breadth(part, piece) - (ribbed ? built.board() : 0);
         if (Math.min(root, tip) >= HAND_CUT) {
             Built.hasEdge(part, "height at the root", root);
             Built.hasEdge(part, "height at the tip", tip);
-            assertThat(2 * part.pattern().outline().area() / (root + tip)).isCloseTo(breadth(part, piece), FOLDED);
+            assertThat(2 * part.pattern().outline().area() / (root + tip)).isCloseTo(length, FOLDED);
         } else {
-            assertThat(part.pattern().outline().length()).isCloseTo(breadth(part, piece), FOLDED);
+            assertThat(part.pattern().outline().length()).isCloseTo(length, FOLDED);
             assertThat(part.pattern().outline().width()).isBetween(NARROWEST, WIDEST);
         }
     }
@@ -281,9 +287,14 @@ final class WingRefolds {
                     : panels.get(at).chord(panels.get(at).along(part.y()));
         }
         double height = Math.max(HAND_CUT, inside(wing.section(), built.board(), chord));
-        double length = Math.min(2 * chord, built.sheet());
         Outline o = part.pattern().outline();
-        assertThat(o.area() / height).as(part.name() + " length").isCloseTo(length, FOLDED);
+        double along = o.area() / height;
+        assertThat(o.length()).as(part.name() + " on the sheet").isLessThanOrEqualTo(built.sheet() + HERE);
+        if (along < 2 * chord - FOLDED.value) {
+            assertThat(o.length()).as(part.name() + " as long as the sheet").isCloseTo(built.sheet(), FOLDED);
+        } else {
+            assertThat(along).as(part.name() + " length").isCloseTo(2 * chord, FOLDED);
+        }
         Built.hasEdge(part, "height", height);
         if (o.size() == 6) {
             double one = StrictMath.atan2(o.y(1) - o.y(0), o.x(1) - o.x(0));
@@ -317,9 +328,71 @@ final class WingRefolds {
         }
         assertThat(highest).isCloseTo(inside(wing.section(), built.board(), chord), FOLDED);
         if (built.design().wing().build().spar() instanceof WingSpar.Stock stock) {
-            double hole = part.pattern().cut() - o.perimeter();
-            assertThat(hole).isCloseTo(2 * (stock.spar().width() + stock.spar().height()), FOLDED);
+            openings(part, stock.spar(), flat, SectionShape.SPAR_STATION * chord, built);
         }
+    }
+
+    /**
+     * A hole as large as the joint's tube against the back of the web, and a notch for the spar against its front, as deep as the
+     * spar stands out of its seat half a board deep.
+     */
+    private static void openings(CutPart part, Spar spar, boolean flat, double web, Built built) {
+        int around = part.pattern().outline().size();
+        List<PatternLine> lines = part.pattern().lines();
+        List<PatternLine> hole = lines.subList(around, around + 4);
+        List<PatternLine> notch = lines.subList(around + 4, lines.size());
+        double face = 0.5 * built.board();
+        assertThat(least(hole)).as("behind the web").isCloseTo(web + face, FOLDED);
+        assertThat(most(hole)).isCloseTo(web + face + spar.width(), FOLDED);
+        assertThat(hole.stream().mapToDouble(PatternLine::length).sum())
+                .isCloseTo(2 * (spar.width() + spar.height()), FOLDED);
+        assertThat(most(notch)).as("ahead of the web").isCloseTo(web - face, FOLDED);
+        assertThat(least(notch)).isCloseTo(web - face - spar.width(), FOLDED);
+        double deep = Math.min(notch.get(0).length(), notch.get(2).length());
+        assertThat(deep).as("deep").isCloseTo(Math.max(0, spar.height() - face), FOLDED);
+        for (CutPart skin : built.parts().cut()) {
+            if (flat && skin.pattern() instanceof SparSeat seat && seat.piece() instanceof FoldedPanel panel) {
+                atSeat(part, skin, panel, least(notch), most(notch), built);
+            }
+        }
+    }
+
+    /** The notch meets the root end of the grooves in the bottom skin, counted from the nose. */
+    private static void atSeat(CutPart rib, CutPart skin, FoldedPanel panel, double from, double to, Built built) {
+        Surface wing = wing(rib, built);
+        Panel piece = stretch(skin, wing);
+        if (piece.rootY() != 0 || wing(skin, built) != wing) {
+            return;
+        }
+        PatternLine trailing = panel.edges().get(0);
+        List<Double> grooves = skin.pattern().lines().stream()
+                .filter(line -> line.kind() == PatternLine.Kind.GROOVE)
+                .map(line -> piece.rootChord() - Outline.distance(trailing.x1(), trailing.y1(), line.x1(), line.y1()))
+                .sorted()
+                .toList();
+        // The seat is drawn square to its own run, which a tapered or swept half's is to its root by a little.
+        Offset<Double> slant = within(0.0005 + 0.5 * Math.abs(1 / cosine(piece) - 1) * piece.rootChord());
+        assertThat(grooves.get(0)).as("seat").isCloseTo(from, slant);
+        assertThat(grooves.get(1)).as("seat").isCloseTo(to, slant);
+    }
+
+    private static double cosine(Panel piece) {
+        double lean = piece.tipX() - piece.rootX() + piece.tipChord() - piece.rootChord();
+        return piece.breadth() / Math.sqrt(lean * lean + piece.breadth() * piece.breadth());
+    }
+
+    private static double least(List<PatternLine> lines) {
+        return lines.stream()
+                .mapToDouble(line -> Math.min(line.x1(), line.x2()))
+                .min()
+                .orElseThrow();
+    }
+
+    private static double most(List<PatternLine> lines) {
+        return lines.stream()
+                .mapToDouble(line -> Math.max(line.x1(), line.x2()))
+                .max()
+                .orElseThrow();
     }
 
     static void delta(CutPart part, Built built) {
