@@ -49,9 +49,9 @@ class AimsTest {
 
     @Test
     void anAimThatNothingOfferedCanHaveIsNamed() {
-        Found found = explore(task("{most: [payload, crosswind]}"), 2, progress -> {});
+        Found found = explore(task("{most: [payload], least: [elevator on the step]}"), 2, progress -> {});
         assertThat(found.front().size()).isZero();
-        assertThat(Explanation.lacking(found)).contains("aimed at: crosswind.");
+        assertThat(Explanation.lacking(found)).contains("aimed at: elevator on the step.");
         assertThat(Explanation.lacking(explore(task("{most: [payload, endurance]}"), 2, progress -> {})))
                 .isEmpty();
     }
