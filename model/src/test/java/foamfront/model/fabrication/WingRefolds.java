@@ -361,7 +361,7 @@ final class WingRefolds {
     private static void atSeat(CutPart rib, CutPart skin, FoldedPanel panel, double from, double to, Built built) {
         Surface wing = wing(rib, built);
         Panel piece = stretch(skin, wing);
-        if (piece.rootY() != 0 || wing(skin, built) != wing) {
+        if (piece.rootY() != 0 || !wing(skin, built).equals(wing)) {
             return;
         }
         PatternLine trailing = panel.edges().get(0);
