@@ -13,7 +13,7 @@ import foamfront.model.water.Planing;
  * where the water's moment, which moves forward as the bow comes down and more of the bottom is wetted, meets those of air, thrust
  * line and elevator (D. Savitsky, Marine Technology 1(1), 1964, balance of pitching moments). Of the trims that some elevator
  * holds with {@value #HELD} of its travel the pilot is taken to choose that nearest {@link WaterRun#runningTrim}; where there is
- * none, the trim that asks for least elevator counts, and the limit refuses it.
+ * none, the trim that asks for least elevator counts, and the limit on the elevator judges it.
  *
  * <p>The air's moment is C_mδ (δ − δ_trim) at the attitude (derived). A slipstream on the tail is left out, which is on the safe side
  * for what stands in it.

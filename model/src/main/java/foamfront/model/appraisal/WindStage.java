@@ -14,7 +14,8 @@ import foamfront.model.structure.LoadFactor;
  *   <li>Crosswind: touched down at V with the nose turned along the runway it slips by β against a side wind V sin β. Full rudder holds
  *       β = C_n(δ) / C_nβ, full ailerons β = C_l(δ) / C_lβ; the lesser counts (derived; B. Etkin, Dynamics of Flight, steady
  *       sideslip, from memory). Without ailerons the nose is kicked straight in the flare and the roll that follows comes too late to
- *       matter (judgement). Weathercocking round the wheels at low speed and a canted tail's own roll are left out.
+ *       matter (judgement); without a rudder it lands with the nose off the runway, as light models do, and nothing is asked (common
+ *       practice). A V-tail's rudder is what trim in cruise leaves of it. Weathercocking round the wheels at low speed and a canted tail's own roll are left out.
  *   <li>Gust load: Δn of {@link LoadFactor}, as the structure bears it but not cut off at the stall.
  *   <li>Gust margin: (C_L,max − C_L) / a over arctan(U / V), elevator held (derived).
  * </ul>
@@ -56,7 +57,7 @@ final class WindStage {
         double stiffness = w.get(Measure.YAW_STIFFNESS);
         double sideslip = stiffness > 0 ? w.rudderYaw / stiffness : 0;
         if (w.design.controls().ailerons()) {
-            double lift = w.flight.maximumLift() / (GroundAndHand.TOUCH_DOWN * GroundAndHand.TOUCH_DOWN);
+            double lift = w.flight.liftCoefficient(GroundAndHand.TOUCH_DOWN * w.get(Measure.LANDING_STALL_SPEED));
             double roll = Math.abs(Stability.dihedralEffect(w.airframe, w.lifting.lateral(), w.balance.z(), lift));
             double ailerons =
                     -w.get(Measure.ROLL_RESPONSE) * w.lifting.lateral().rollDamping();

@@ -7,6 +7,11 @@ final class StallPoint {
     /** Fixed-point steps for the stall speed: maximum lift changes slowly with speed, so each step gains a digit. */
     private static final int STEPS = 6;
 
+    /** A last step of more than this share has not settled: there some strip's lift breaks down within a narrow range of speeds. */
+    private static final double SETTLED = 1e-3;
+
+    private static final int HALVINGS = 24;
+
     private double maximumLift;
     private double speed;
     private double place;
@@ -28,14 +33,44 @@ final class StallPoint {
             double density,
             double reference,
             DoubleUnaryOperator vortices) {
-        speed = StrictMath.sqrt(2 * weight / (density * reference));
-        for (int step = 0; step < STEPS; step++) {
-            maximumLift = vortices.applyAsDouble(along.liftAtFirstStall(StrictMath.log(speed)));
-            speed = Math.sqrt(2 * weight / (density * reference * maximumLift));
-        }
+        DoubleUnaryOperator lift = at -> vortices.applyAsDouble(along.liftAtFirstStall(StrictMath.log(at)));
+        double loading = 2 * weight / (density * reference);
+        speed = settle(lift, loading);
+        maximumLift = loading / (speed * speed);
         place = along.stallPlace();
         elevator = line.elevator(maximumLift);
         tipReserve = along.tipReserve(maximumLift, StrictMath.log(speed));
+    }
+
+    /**
+     * The lowest speed at which the lift suffices. Where steps from speed to lift to speed do not settle, they step over it: then it
+     * is halved between the last two, and the faster end is taken, at which the aeroplane does fly.
+     *
+     * @param lift maximum lift coefficient at a speed in m/s, the greater the faster; asked last at the speed found, or next to it
+     * @param loading twice the wing loading over the density, m²/s²
+     */
+    static double settle(DoubleUnaryOperator lift, double loading) {
+        double before = 0;
+        double speed = StrictMath.sqrt(loading);
+        for (int step = 0; step < STEPS; step++) {
+            before = speed;
+            speed = Math.sqrt(loading / lift.applyAsDouble(speed));
+        }
+        if (Math.abs(speed - before) <= SETTLED * before) {
+            return speed;
+        }
+        double slow = Math.min(before, speed);
+        double fast = Math.max(before, speed);
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = 0.5 * (slow + fast);
+            if (lift.applyAsDouble(middle) * middle * middle >= loading) {
+                fast = middle;
+            } else {
+                slow = middle;
+            }
+        }
+        lift.applyAsDouble(fast);
+        return fast;
     }
 
     double maximumLift() {

@@ -124,8 +124,9 @@ public final class Limits {
     }
 
     /**
-     * These limits held to the site's runway, where it has a length: the ground roll, or the run on water, and where an obstacle
-     * stands at its ends all of the way over it and down again. Nothing thrown by hand rolls.
+     * These limits held to the site's runway, where it has a length: the take-off roll, on water both runs, and where an obstacle
+     * stands at its ends all of the way over it and down again. What is thrown by hand only lands there; past the end of a runway
+     * without an obstacle a model may roll on (judgement).
      */
     public Limits on(Site site) {
         double runway = site.runway();
@@ -133,7 +134,8 @@ public final class Limits {
             return this;
         }
         if (site.ground() == Ground.WATER) {
-            return with(atMost(Measure.WATER_RUN, runway, "the length of the site's water"));
+            return with(atMost(Measure.WATER_RUN, runway, "the length of the site's water"))
+                    .with(atMost(Measure.LANDING_ROLL, runway, "the length of the site's water"));
         }
         Limits rolling = with(atMost(Measure.TAKE_OFF_DISTANCE, runway, "the length of the site's runway"));
         return site.obstacle() == 0

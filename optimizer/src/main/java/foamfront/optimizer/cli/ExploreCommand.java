@@ -306,7 +306,10 @@ final class ExploreCommand implements Callable<Integer> {
             folder.write("run.json", record.json());
             Show show = Show.of(study.showIn());
             folder.remove("limits.md");
-            if (found.front().isEmpty() && !found.stopped()) {
+            String lacking = found.front().isEmpty() ? Explanation.lacking(found) : "";
+            if (!lacking.isEmpty()) {
+                console.err().println(lacking);
+            } else if (found.front().isEmpty() && !found.stopped()) {
                 relax(asked, found, facts.seed(), show, stop, folder);
             }
             folder.seal();

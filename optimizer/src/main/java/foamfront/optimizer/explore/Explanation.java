@@ -34,6 +34,20 @@ public final class Explanation {
                         + (first.missed() == 1 ? " misses" : " miss") + limit;
     }
 
+    /** The aims that none of the designs that came nearest can have, such as a take-off distance of what is thrown; empty if none. */
+    public static String lacking(Found found) {
+        String lacking = found.front().aims().stream()
+                .filter(aim -> !found.nearest().isEmpty()
+                        && found.nearest().stream()
+                                .allMatch(row -> Double.isNaN(row.measures().of(aim.measure()))))
+                .map(aim -> aim.measure().words())
+                .collect(Collectors.joining(", "));
+        return lacking.isEmpty()
+                ? ""
+                : "None of the designs that came nearest has what is aimed at: " + lacking
+                        + ". Drop that aim, or offer arrangements and a site that know it.";
+    }
+
     /** The limits that rule everything out, the most missed first. */
     public static Table table(Found found, Show show) {
         List<List<String>> rows = new ArrayList<>();

@@ -12,6 +12,7 @@ import foamfront.optimizer.study.StudyReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -44,6 +45,15 @@ class AimsTest {
         }
         assertThat(history.get(history.size() - 1).hypervolume()).isPositive();
         assertThat(explore(task, 3, progress -> {}).front().rows()).isEqualTo(rows);
+    }
+
+    @Test
+    void anAimThatNothingOfferedCanHaveIsNamed() {
+        Found found = explore(task("{most: [payload], least: [elevator on the step]}"), 2, progress -> {});
+        assertThat(found.front().size()).isZero();
+        assertThat(Explanation.lacking(found)).contains("aimed at: elevator on the step.");
+        assertThat(Explanation.lacking(explore(task("{most: [payload, endurance]}"), 2, progress -> {})))
+                .isEmpty();
     }
 
     private static boolean beats(List<Aim> aims, Row a, Row b) {
