@@ -11,7 +11,8 @@ import foamfront.model.design.Power;
  * and dβ/dα the turning of its air beside the wings ({@link WingFlow}). H. Multhopp, "Aerodynamics of the Fuselage", NACA
  * TM-1036, 1942 (from memory); good to about 20 %. In yaw the body's height takes the place of its width and the span that of
  * the chord, and the wings turn nothing. A twin's motors stand ahead of the wing as small bodies of their own, as broad as the
- * motor and as high as the boards that hold it.
+ * motor and as high as the boards that hold it. Floats are taken in undisturbed air ({@link #floatPitch}, judgement): those under the
+ * wing stand below the air that follows it.
  */
 public final class BodyMoment {
     private BodyMoment() {}
@@ -19,18 +20,20 @@ public final class BodyMoment {
     /** dC_m/dα of body and motors beside the wings of a solved system, per rad, positive: nose up. */
     public static double pitchSlope(Airframe airframe, LiftingSystem system) {
         WingFlow flow = WingFlow.of(airframe.surfaces(), system);
-        BodyShape body = airframe.body();
-        double sum = prism(body.width(), flow.along(0, body.full()));
+        double area = system.referenceArea();
+        double chord = system.referenceChord();
+        double motors = 0;
         if (airframe.design().power() instanceof Power.TwinTractor twin) {
             double breadth = twin.plant().motor().diameter();
-            sum += 2 * prism(breadth, flow.along(airframe.stations().shaft().x(), wingX(airframe)));
+            double ahead = flow.along(airframe.stations().shaft().x(), wingX(airframe));
+            motors = 2 * prism(breadth, ahead) / (area * chord);
         }
-        return sum / (system.referenceArea() * system.referenceChord());
+        return pitchSlope(airframe.body(), flow, area, chord) + motors;
     }
 
-    /** dC_m/dα of a body by itself, per rad, positive: nose up. */
-    public static double pitchSlope(BodyShape body, double area, double chord) {
-        return prism(body.width(), body.full()) / (area * chord);
+    /** dC_m/dα of a body in the wings' flow, per rad, positive: nose up. */
+    static double pitchSlope(BodyShape body, WingFlow flow, double area, double chord) {
+        return prism(body.width(), flow.along(0, body.full())) / (area * chord);
     }
 
     /** dC_n/dβ of body and motors, per rad, negative: away from the wind. */
@@ -55,7 +58,7 @@ public final class BodyMoment {
         return -prism(body.height(), body.full()) / (area * span);
     }
 
-    /** What floats add to the slope in pitch, per rad. */
+    /** What floats in undisturbed air add to the slope in pitch, per rad. */
     public static double floatPitch(Flotation water, double area, double chord) {
         return water.count() == 1
                 ? 0

@@ -47,6 +47,10 @@ public final class LiftingSystem {
     private final double[] lift = new double[COLUMNS * (1 + MOST_SURFACES)];
 
     private final double[] nose = new double[COLUMNS * (1 + MOST_SURFACES)];
+
+    /** What the sections' own moments are of it. */
+    private final double[] section = new double[COLUMNS * (1 + MOST_SURFACES)];
+
     private final double[] height = new double[COLUMNS * (1 + MOST_SURFACES)];
     private final double[] drag = new double[COLUMNS * COLUMNS];
     private double referenceArea;
@@ -121,6 +125,7 @@ public final class LiftingSystem {
     private void loads(int n, int stride) {
         Arrays.fill(lift, 0);
         Arrays.fill(nose, 0);
+        Arrays.fill(section, 0);
         Arrays.fill(height, 0);
         for (int s = 0; s < lattice.surfaces; s++) {
             int of = COLUMNS * (1 + s);
@@ -161,6 +166,9 @@ public final class LiftingSystem {
     private void addSection(int i, int of) {
         double chord = lattice.chord[i];
         double factor = 2 * chord * chord * lattice.breadth[i] * lattice.normalZ[i];
+        section[of + FIXED] += factor * lattice.moment[i];
+        section[of + ELEVATOR] += factor * lattice.elevatorMoment[i];
+        section[of + FLAP] += factor * lattice.flapMoment[i];
         nose[of + FIXED] += factor * lattice.moment[i];
         nose[of + ELEVATOR] += factor * lattice.elevatorMoment[i];
         nose[of + FLAP] += factor * lattice.flapMoment[i];
@@ -308,6 +316,11 @@ public final class LiftingSystem {
     /** Lift of one surface per rad of incidence, over dynamic pressure, m². */
     public double surfaceLiftSlope(int surface) {
         return lift[COLUMNS * (1 + surface)];
+    }
+
+    /** Moment of one surface's sections about their quarter chords at no lift, over dynamic pressure, nose up positive, m³. */
+    public double surfaceSectionMoment(int surface, double elevator, double flap) {
+        return combine(section, COLUMNS * (1 + surface), 0, elevator, flap);
     }
 
     /** First strip of a surface; strips are counted from root to tip, surface by surface. */

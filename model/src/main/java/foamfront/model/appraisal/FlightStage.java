@@ -157,7 +157,8 @@ final class FlightStage {
                 w.balance.x(),
                 w.flight.loadIncidence(lift),
                 elevator);
-        double shift = w.slipstream.shift(force, w.airframe.stations().shaft().x(), w.neutralPoint);
+        double shift =
+                w.slipstream.assuredShift(force, w.airframe.stations().shaft().x(), w.neutralPoint);
         w.set(Measure.POWER_ON_MARGIN, w.balance.leastMargin() + shift / w.airframe.chord());
         powerTrim(w, elevator);
     }

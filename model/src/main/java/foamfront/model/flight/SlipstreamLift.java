@@ -6,6 +6,7 @@ import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Shaft;
 import foamfront.model.airframe.Surface;
 import foamfront.model.propulsion.Slipstream;
+import java.util.Arrays;
 
 /**
  * What the slipstream of open propellers does to lift and moment of the wings and the tail in it, elevator and all.
@@ -13,10 +14,13 @@ import foamfront.model.propulsion.Slipstream;
  * <p>Derived from momentum: {@link Slipstream}'s stream runs straight aft from the disc, V + u fast where a surface's quarter chord
  * stands in it. Along the shaft its air is faster by r = (V + u) / V, across it no faster than before but for what the disc's own
  * normal force took, N_α V / (2 A (V + w)) of it; so a surface's lift by incidence grows only r times that, less one, and its lift by
- * set incidence, camber and elevator r² - 1. The share of a surface is the share of its span that the stream covers at its height,
+ * set incidence, camber and elevator r² - 1, as does its sections' own moment at no lift. The share of a surface is the share of its span that the stream covers at its height,
  * its chord and load along the span being taken as even. The wings' downwash is taken to grow with what it is part of. Swirl, the
  * stream's bending by lift and the small aspect ratio of the part in the stream are left out (the last makes a wing's gain too
  * large: C. Koning in W. F. Durand, Aerodynamic Theory IV, 1935, from memory).
+ *
+ * <p>What these leave out takes most from a tail far behind the disc, so {@link #assuredShift} trusts no gain that steadies
+ * (judgement); trim takes every gain as it comes, for there no sign is the safe one.
  *
  * <p>Owned by one worker; what it says stands until the next {@link #place}, which follows {@link #blow}.
  */
@@ -33,10 +37,10 @@ public final class SlipstreamLift {
     private double trimChange;
     private double controlGain;
 
-    /** Lift slope gained, m², and the same times x, m³. */
-    private double gainedSlope;
+    /** Lift slope that each surface gains, m², and where, m. */
+    private final double[] gains = new double[LiftingSystem.MOST_SURFACES];
 
-    private double gainedMoment;
+    private final double[] places = new double[LiftingSystem.MOST_SURFACES];
 
     /**
      * Takes over the propellers.
@@ -74,16 +78,18 @@ public final class SlipstreamLift {
             double alpha,
             double elevator) {
         slope = lifting.liftSlope() * lifting.referenceArea();
-        gainedSlope = 0;
-        gainedMoment = 0;
+        Arrays.fill(gains, 0);
+        Arrays.fill(places, 0);
         controlGain = 0;
         trimChange = 0;
         if (discArea == 0) {
             return;
         }
         Shaft shaft = airframe.stations().shaft();
+        double gainedSlope = 0;
         double gainedLift = 0;
-        double liftMoment = 0;
+        double slopeMoment = 0;
+        double moment = 0;
         for (int s = 0; s < lifting.surfaceCount(); s++) {
             Surface surface = airframe.surfaces().get(lifting.listed(s));
             double x = surface.quarterChordX();
@@ -98,17 +104,20 @@ public final class SlipstreamLift {
             double surfaceSlope = lifting.surfaceLiftSlope(s);
             double set = lifting.surfaceLift(s, alpha, elevator, 0) - surfaceSlope * alpha;
             double lift = byIncidence * surfaceSlope * alpha + bySetting * set;
-            gainedSlope += byIncidence * surfaceSlope;
-            gainedMoment += byIncidence * surfaceSlope * x;
+            gains[s] = byIncidence * surfaceSlope;
+            places[s] = x;
+            gainedSlope += gains[s];
+            slopeMoment += gains[s] * (balanceX - x);
             gainedLift += lift;
-            liftMoment += lift * (balanceX - x);
+            moment += lift * (balanceX - x) + bySetting * lifting.surfaceSectionMoment(s, elevator, 0);
             if (!surface.isWing()) {
                 controlGain += bySetting;
             }
         }
-        // At the same whole lift the aeroplane flies at less incidence.
-        trimChange = liftMoment / (lifting.referenceArea() * lifting.referenceChord())
-                - momentSlope * gainedLift / (slope + gainedSlope);
+        // At the same whole lift the aeroplane flies at less incidence, on its slope with power.
+        double scale = lifting.referenceArea() * lifting.referenceChord();
+        double less = gainedLift / (slope + gainedSlope);
+        trimChange = moment / scale - (momentSlope + slopeMoment / scale) * less;
     }
 
     /** Share of a mirrored surface's span that lies in the streams behind its shafts. */
@@ -150,7 +159,25 @@ public final class SlipstreamLift {
      * @param neutralX without power, m
      */
     public double shift(double normalForce, double x, double neutralX) {
-        double moment = normalForce * (x - neutralX) + gainedMoment - gainedSlope * neutralX;
-        return moment / (slope + normalForce + gainedSlope);
+        return shift(normalForce, x, neutralX, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, or what remains of it without the surfaces whose gain moves the neutral point aft, whichever lies further forward. */
+    public double assuredShift(double normalForce, double x, double neutralX) {
+        return Math.min(shift(normalForce, x, neutralX), shift(normalForce, x, neutralX, 0));
+    }
+
+    /** Without the surfaces that gain more moment about the neutral point, m³, tail heavy negative. */
+    private double shift(double normalForce, double x, double neutralX, double most) {
+        double moment = normalForce * (x - neutralX);
+        double whole = slope + normalForce;
+        for (int s = 0; s < gains.length; s++) {
+            double gained = gains[s] * (places[s] - neutralX);
+            if (gained <= most) {
+                moment += gained;
+                whole += gains[s];
+            }
+        }
+        return moment / whole;
     }
 }

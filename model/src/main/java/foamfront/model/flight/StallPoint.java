@@ -69,7 +69,7 @@ final class StallPoint {
                 slow = middle;
             }
         }
-        lift.applyAsDouble(fast);
+        double unused = lift.applyAsDouble(fast);
         return fast;
     }
 

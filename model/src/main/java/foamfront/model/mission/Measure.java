@@ -193,7 +193,10 @@ public enum Measure {
             NEITHER,
             "neutral point behind the balance point, of the mean chord, power off"),
     POWER_ON_MARGIN(
-            "static margin under power", Unit.PERCENT, NEITHER, "the same at full throttle and 1.2 stall speeds"),
+            "static margin under power",
+            Unit.PERCENT,
+            NEITHER,
+            "the same at full throttle and 1.2 stall speeds, by judgement without what the slipstream on wing or tail adds"),
     BALANCE_POINT("balance point", Unit.MILLIMETRE, NEITHER, "behind the leading edge of the wing's root"),
     BALANCE_SHIFT(
             "missing battery travel",

@@ -58,11 +58,12 @@ class ClosedFormsTest {
         assertThat(PlainFlap.efficiency(Math.toRadians(40))).isBetween(0.3, 0.6);
     }
 
-    /** H. Multhopp, NACA TM-1036, 1942: a prism 0.1 × 0.1 × 0.9 m under 0.25 m² of mean chord 0.2083 m. */
+    /** H. Multhopp, NACA TM-1036, 1942: a prism 0.1 × 0.1 × 0.9 m under 0.25 m² of mean chord 0.2083 m, before a wing that lifts nothing. */
     @Test
     void aPrismsPitchingMoment() {
         BodyShape body = new BodyShape(0.9, 0.1, 0.1, 0.9, 0.005, 0);
-        assertThat(BodyMoment.pitchSlope(body, 0.25, 0.2083)).isCloseTo(0.2715, within(FOUR_DECIMALS));
+        WingFlow free = new WingFlow(2, 2.2, 2.05, 1.2, 0);
+        assertThat(BodyMoment.pitchSlope(body, free, 0.25, 0.2083)).isCloseTo(0.2715, within(FOUR_DECIMALS));
         assertThat(BodyMoment.yawSlope(body, 0.25, 0.2083)).isCloseTo(-0.2715, within(FOUR_DECIMALS));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foamfront.model.airframe.BodyShape;
+import foamfront.model.airframe.Control;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import java.util.List;
@@ -215,6 +216,20 @@ class LiftRelationsLawsTest {
         }
     }
 
+    /** What sections ask at no lift, cambered and deflected: C_m0 and its change by the flap, times area and chord. */
+    @Test
+    void theSectionsMomentIsTheirsAtNoLift() {
+        double share = 0.3;
+        Surface plain = TestWings.wing(6, 1, 0);
+        Surface wing = TestWings.with(plain, new Control(Control.Kind.ELEVATOR, share, 0, 1));
+        LiftingSystem system = new LiftingSystem(Resolution.DEFAULT);
+        system.solve(List.of(wing), List.of(new SectionLift(-0.04, 1, -0.07)));
+        double scale = plain.area() * plain.meanAerodynamicChord();
+        double hinged = PlainFlap.momentSlope(share);
+        assertThat(system.surfaceSectionMoment(0, 0, 0)).isCloseTo(-0.07 * scale, within(ROUNDING));
+        assertThat(system.surfaceSectionMoment(0, 0.1, 0)).isCloseTo((-0.07 + 0.1 * hinged) * scale, within(ROUNDING));
+    }
+
     /** Referred to k times the area a coefficient is a k-th, so that the force it stands for stays. */
     @Test
     void coefficientsFollowTheirReferenceAreaAndForcesDoNot() {
@@ -225,8 +240,10 @@ class LiftRelationsLawsTest {
             double span = random.nextDouble(0.6, 2);
             double length = random.nextDouble(0.4, 1.2);
             BodyShape body = new BodyShape(length, 0.07, random.nextDouble(0.05, 0.1), length, 0.005, 0);
-            assertThat(k * BodyMoment.pitchSlope(body, k * area, 0.2))
-                    .isCloseTo(BodyMoment.pitchSlope(body, area, 0.2), within(ROUNDING));
+            double line = random.nextDouble(0.2, 0.6) * length;
+            WingFlow flow = new WingFlow(line - 0.05, line + 0.15, line, span, 4.2 * area);
+            assertThat(k * BodyMoment.pitchSlope(body, flow, k * area, 0.2))
+                    .isCloseTo(BodyMoment.pitchSlope(body, flow, area, 0.2), within(ROUNDING));
             assertThat(k * BodyMoment.yawSlope(body, k * area, span))
                     .isCloseTo(BodyMoment.yawSlope(body, area, span), within(ROUNDING));
             double height = random.nextDouble(0.1, 0.3);

@@ -99,7 +99,7 @@ class StabilityExternalTest {
     @Test
     void bodies() {
         BodyShape body = new BodyShape(0.9, 0.1, 0.1, 0.9, 0.005, 0);
-        double ours = BodyMoment.pitchSlope(body, 0.25, 0.2083);
+        double ours = BodyMoment.pitchSlope(body, new WingFlow(2, 2.2, 2.05, 1.2, 0), 0.25, 0.2083);
         double munk = 2 * 0.009 / (0.25 * 0.2083);
         PRISM.value("prism of 0.1 x 0.1 x 0.9 m", 0.2715, ours, FOUR_DECIMALS, "1/rad")
                 .value("slender body", 0.3457, munk, FOUR_DECIMALS, "1/rad")
@@ -123,7 +123,7 @@ class StabilityExternalTest {
         double line = share * 0.9;
         double chord = 0.2;
         WingFlow flow = new WingFlow(line - 0.25 * chord, line + 0.75 * chord, line, 1.2, 4.2 * 0.24);
-        return BodyMoment.prism(0.1, flow.along(0, 0.9)) / (0.01 * 0.9);
+        return BodyMoment.pitchSlope(new BodyShape(0.9, 0.1, 0.1, 0.9, 0.005, 0), flow, 0.01, 0.9);
     }
 
     @ParameterizedTest(name = "{0} degrees")

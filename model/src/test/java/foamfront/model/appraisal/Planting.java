@@ -321,9 +321,8 @@ record Planting(
                         0.45),
                 // Ahead of these wings a propeller takes no more than some 3 % of the chord from the margin, and 5 % at
                 // least are asked of it without power: only where a study asks less of that does this limit speak
-                // alone. What is dropped from the nose leaves the balance point behind; the tail stands high enough not
-                // to gain
-                // from the slipstream what the propeller takes.
+                // alone. What is dropped from the nose leaves the balance point behind; the tail stands out of the
+                // stream.
                 new Planting(
                         Measure.POWER_ON_MARGIN,
                         "T-tail",

@@ -22,6 +22,7 @@ class SlipstreamLiftLawsTest {
     private static final double ROUNDING = 1e-12;
     private static final double SPEED = 9; // m/s
     private static final double DENSITY = 1.225; // kg/m³
+    private static final double THRUST = 6; // N
     private static final double FORCE = 0.004; // m² per rad
     private static final double ALPHA = 0.06; // rad
 
@@ -29,10 +30,14 @@ class SlipstreamLiftLawsTest {
     private final LiftingSystem lifting = new LiftingSystem(Resolution.DEFAULT);
 
     private Airframe solved(Design design) {
+        return solved(design, SectionLift.FLAT_PLATE);
+    }
+
+    private Airframe solved(Design design, SectionLift section) {
         Airframe airframe = Airframe.of(design);
         lifting.solve(
                 airframe.surfaces(),
-                airframe.surfaces().stream().map(s -> SectionLift.FLAT_PLATE).toList());
+                airframe.surfaces().stream().map(s -> section).toList());
         return airframe;
     }
 
@@ -87,41 +92,102 @@ class SlipstreamLiftLawsTest {
         return moment / sum;
     }
 
-    /** Wing and tail by hand, on momentum theory's far stream and the disc's own. */
+    /** Wing and tail by hand, on momentum theory's far stream and the disc's own: the moment at the same lift, blown and not. */
     @Test
     void trimMovesBySumsByHand() {
-        Airframe airframe = solved(Arrangements.of("trainer"));
-        double thrust = 6;
-        double area = disc(airframe);
+        Airframe airframe = solved(Arrangements.of("trainer"), new SectionLift(-0.04, 0.95, -0.06));
         double elevator = -0.08;
         double balance = 0.30;
-        stream.blow(1, thrust, SPEED, DENSITY, area, FORCE);
-        stream.place(airframe, lifting, -0.4, balance, ALPHA, elevator);
-        Shaft shaft = airframe.stations().shaft();
-        double w = 0.5 * (Math.sqrt(SPEED * SPEED + 2 * thrust / (DENSITY * area)) - SPEED);
-        double kept = 1 - FORCE * SPEED / (2 * area * (SPEED + w));
-        double lift = 0;
-        double moment = 0;
-        double slope = lifting.liftSlope() * lifting.referenceArea();
-        double gained = 0;
+        double body = 0.2;
+        double area = disc(airframe);
+        double scale = lifting.referenceArea() * lifting.referenceChord();
+        stream.blow(1, THRUST, SPEED, DENSITY, area, FORCE);
+        stream.place(airframe, lifting, lifting.momentSlope(balance) + body, balance, ALPHA, elevator);
+        double lift = lifting.liftCoefficient(ALPHA, elevator, 0) * lifting.referenceArea();
+        // Lift and moment in the stream are linear in incidence.
+        double[] none = blown(airframe, 0, elevator, balance);
+        double[] unit = blown(airframe, 1, elevator, balance);
+        double alpha = (lift - none[0]) / (unit[0] - none[0]);
+        double[] with = blown(airframe, alpha, elevator, balance);
+        assertThat(with[0]).isCloseTo(lift, within(ROUNDING));
+        double without = still(ALPHA, elevator, balance) + body * ALPHA * scale;
+        assertThat(alpha).isLessThan(ALPHA - 0.005);
+        assertThat(stream.trimChange() * scale).isCloseTo(with[1] + body * alpha * scale - without, within(ROUNDING));
+        assertThat(Slipstream.atDisc(THRUST, SPEED, area, DENSITY)).isCloseTo(atDisc(area), within(ROUNDING));
+    }
+
+    private static double atDisc(double area) {
+        return 0.5 * (Math.sqrt(SPEED * SPEED + 2 * THRUST / (DENSITY * area)) - SPEED);
+    }
+
+    /** Moment without power about a point, over dynamic pressure, m³. */
+    private double still(double alpha, double elevator, double balance) {
+        return (lifting.fixedMoment(balance)
+                        + lifting.momentSlope(balance) * alpha
+                        + lifting.elevatorMomentSlope(balance) * elevator)
+                * lifting.referenceArea()
+                * lifting.referenceChord();
+    }
+
+    /** Lift (m²) and moment (m³) of wing and tail in the stream. */
+    private double[] blown(Airframe airframe, double alpha, double elevator, double balance) {
+        double lift = lifting.liftCoefficient(alpha, elevator, 0) * lifting.referenceArea();
+        double moment = still(alpha, elevator, balance);
         for (int s = 0; s < 2; s++) {
-            Surface surface = airframe.surfaces().get(lifting.listed(s));
-            double d = surface.quarterChordX() - shaft.x();
-            double u = w * (1 + d / Math.hypot(d, shaft.radius()));
-            double radius = shaft.radius() * Math.sqrt((SPEED + w) / (SPEED + u));
-            double height = surface.panels().get(0).rootZ() - shaft.z();
-            double share = 2 * Math.sqrt(Math.max(0, radius * radius - height * height)) / surface.span();
-            double r = (SPEED + u) / SPEED;
+            double[] share = gains(airframe, s);
+            double x = airframe.surfaces().get(lifting.listed(s)).quarterChordX();
             double a = lifting.surfaceLiftSlope(s);
-            double rest = lifting.surfaceLift(s, ALPHA, elevator, 0) - a * ALPHA;
-            double added = share * ((r * kept - 1) * a * ALPHA + (r * r - 1) * rest);
+            double rest = lifting.surfaceLift(s, 0, elevator, 0);
+            double added = share[0] * a * alpha + share[1] * rest;
             lift += added;
-            moment += added * (balance - surface.quarterChordX());
-            gained += share * (r * kept - 1) * a;
+            moment += added * (balance - x) + share[1] * lifting.surfaceSectionMoment(s, elevator, 0);
         }
-        double hand = moment / (lifting.referenceArea() * lifting.referenceChord()) + 0.4 * lift / (slope + gained);
-        assertThat(stream.trimChange()).isCloseTo(hand, within(ROUNDING));
-        assertThat(Slipstream.atDisc(thrust, SPEED, area, DENSITY)).isCloseTo(w, within(ROUNDING));
+        return new double[] {lift, moment};
+    }
+
+    /** Shares by which a surface's lift grows: by incidence and by setting. */
+    private static double[] gains(Airframe airframe, int s) {
+        Shaft shaft = airframe.stations().shaft();
+        double area = disc(airframe);
+        double w = atDisc(area);
+        double kept = 1 - FORCE * SPEED / (2 * area * (SPEED + w));
+        Surface surface = airframe.surfaces().get(s);
+        double d = surface.quarterChordX() - shaft.x();
+        double u = w * (1 + d / Math.hypot(d, shaft.radius()));
+        double radius = shaft.radius() * Math.sqrt((SPEED + w) / (SPEED + u));
+        double height = surface.panels().get(0).rootZ() - shaft.z();
+        double share = 2 * Math.sqrt(Math.max(0, radius * radius - height * height)) / surface.span();
+        double r = (SPEED + u) / SPEED;
+        return new double[] {share * (r * kept - 1), share * (r * r - 1)};
+    }
+
+    /** The neutral point that a limit may count on, by hand: wing and propeller take, and a tail that steadies gives nothing. */
+    @Test
+    void noStabilityIsCreditedToTheStream() {
+        Airframe low = solved(Records.with(Arrangements.of("trainer"), "tail.plane.z", 0.0));
+        double x = low.stations().shaft().x();
+        double neutral = lifting.neutralPoint();
+        stream.blow(1, THRUST, SPEED, DENSITY, disc(low), FORCE);
+        stream.place(low, lifting, -0.4, 0.3, ALPHA, 0);
+        double gained = gains(low, 0)[0] * lifting.surfaceLiftSlope(0);
+        double wing = low.wing().quarterChordX();
+        double hand = (FORCE * (x - neutral) + gained * (wing - neutral))
+                / (lifting.liftSlope() * lifting.referenceArea() + FORCE + gained);
+        assertThat(hand).isNegative();
+        assertThat(stream.assuredShift(FORCE, x, neutral)).isCloseTo(hand, within(ROUNDING));
+        assertThat(stream.shift(FORCE, x, neutral)).isGreaterThan(hand + 0.005);
+    }
+
+    /** Without thrust a disc that turns the air takes lift from the tail, and this counts. */
+    @Test
+    void whatTheStreamTakesFromTheTailCounts() {
+        Airframe low = solved(Records.with(Arrangements.of("trainer"), "tail.plane.z", 0.0));
+        double x = low.stations().shaft().x();
+        double neutral = lifting.neutralPoint();
+        stream.blow(1, 0, SPEED, DENSITY, disc(low), FORCE);
+        stream.place(low, lifting, -0.4, 0.3, ALPHA, 0);
+        double force = FORCE * (x - neutral) / (lifting.liftSlope() * lifting.referenceArea() + FORCE);
+        assertThat(stream.assuredShift(FORCE, x, neutral)).isLessThan(force - 1e-5);
     }
 
     /** A tail on the shaft's line stands in the stream, one on top of a high fin does not. */
