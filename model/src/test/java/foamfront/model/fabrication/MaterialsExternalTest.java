@@ -6,9 +6,9 @@ import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,9 +25,7 @@ class MaterialsExternalTest {
     /** Rows of a catalogue table by name, or the only row by an empty one; cells by the column's name without its unit. */
     private static Map<String, Map<String, String>> table(String file) {
         Map<String, Map<String, String>> rows = new LinkedHashMap<>();
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(MaterialsExternalTest.class.getResourceAsStream("/foamfront/catalogue/" + file)),
-                StandardCharsets.UTF_8))) {
+        try (BufferedReader reader = Files.newBufferedReader(Path.of("..", "studies", "catalogue", file))) {
             List<String> columns = List.of();
             for (String line = reader.readLine(); line != null; line = reader.readLine()) {
                 if (line.startsWith("#") || line.isBlank()) {
