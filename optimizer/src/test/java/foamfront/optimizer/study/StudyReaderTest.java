@@ -79,7 +79,7 @@ class StudyReaderTest {
                         new Aim(Measure.ENDURANCE, true),
                         new Aim(Measure.BUILD_COST, false));
         assertThat(study.arrangements().possible()).hasSize(4);
-        assertThat(study.search()).isEqualTo(new SearchSettings(20_000, 7, 200));
+        assertThat(study.search()).isEqualTo(new SearchSettings(20_000, 8, 200));
         assertThat(study.digest()).matches("[0-9a-f]{64}");
     }
 
