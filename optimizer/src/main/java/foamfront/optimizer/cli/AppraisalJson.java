@@ -11,6 +11,7 @@ import foamfront.model.mass.MassItem;
 import foamfront.optimizer.front.FrontJson;
 import foamfront.optimizer.front.Row;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 
 /** One design for programs: stable snake-case keys, SI units, null for what it cannot have. */
@@ -76,18 +77,28 @@ final class AppraisalJson {
     }
 
     private static void surfaces(JsonGenerator json, Appraisal appraisal) throws IOException {
-        json.writeArrayFieldStart("lifting_surfaces");
-        for (LiftingSummary surface : appraisal.surfaces()) {
+        List<LiftingSummary> surfaces = appraisal.surfaces();
+        json.writeObjectFieldStart("lifting_surfaces");
+        summary(
+                json,
+                surfaces.get(surfaces.size() - 1)); // all together, the last, is what is meant unless one is named
+        json.writeArrayFieldStart("each");
+        for (LiftingSummary surface : surfaces.subList(0, surfaces.size() - 1)) {
             json.writeStartObject();
             json.writeStringField("name", surface.name());
-            FrontJson.number(json, "area", surface.area());
-            FrontJson.number(json, "span", surface.span());
-            FrontJson.number(json, "lift_curve_slope", surface.liftCurveSlope());
-            FrontJson.number(json, "span_efficiency", surface.spanEfficiency());
-            FrontJson.number(json, "neutral_point", surface.neutralPoint());
+            summary(json, surface);
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void summary(JsonGenerator json, LiftingSummary surface) throws IOException {
+        FrontJson.number(json, "area", surface.area());
+        FrontJson.number(json, "span", surface.span());
+        FrontJson.number(json, "lift_curve_slope", surface.liftCurveSlope());
+        FrontJson.number(json, "span_efficiency", surface.spanEfficiency());
+        FrontJson.number(json, "neutral_point", surface.neutralPoint());
     }
 
     private static void curves(JsonGenerator json, Appraisal appraisal) throws IOException {

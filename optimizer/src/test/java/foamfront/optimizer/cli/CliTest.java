@@ -90,7 +90,8 @@ class CliTest {
                 .isEqualTo(json.at("/measures/flying_weight/value").asDouble());
         assertThat(json.at("/limits/0/margin").isNumber()).isTrue();
         for (String key : List.of("lift_curve_slope", "span_efficiency", "neutral_point")) {
-            assertThat(json.at("/lifting_surfaces/0/" + key).isNumber()).isTrue();
+            assertThat(json.at("/lifting_surfaces/" + key).isNumber()).isTrue();
+            assertThat(json.at("/lifting_surfaces/each/0/" + key).isNumber()).isTrue();
         }
         assertThat(json.at("/aeroplane/neutral_point").isNumber()).isTrue();
         assertThat(Run.of("appraise", "seed-dropper#9999", "--out", out).code()).isEqualTo(Exit.USER_INPUT);
