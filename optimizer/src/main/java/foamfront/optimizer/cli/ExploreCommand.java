@@ -12,10 +12,6 @@ import foamfront.optimizer.explore.RunWriter;
 import foamfront.optimizer.explore.Task;
 import foamfront.optimizer.faults.Fault;
 import foamfront.optimizer.faults.StudyException;
-import foamfront.optimizer.front.Front;
-import foamfront.optimizer.front.FrontPage;
-import foamfront.optimizer.front.Plot;
-import foamfront.optimizer.front.Sentences;
 import foamfront.optimizer.front.Show;
 import foamfront.optimizer.runs.CheckpointFiles;
 import foamfront.optimizer.runs.Disk;
@@ -45,8 +41,6 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         version = "foamfront " + Main.VERSION)
 final class ExploreCommand implements Callable<Integer> {
-    /** Rows on the terminal; the files have all. */
-    private static final int ROWS = 12;
 
     /** Between the bounds of a region in one line. */
     private static final String BOUNDS = "; ";
@@ -266,6 +260,7 @@ final class ExploreCommand implements Callable<Integer> {
         long start = System.nanoTime();
         Keeper keeper = new Keeper(folder.checkpoints(), facts, state, System::nanoTime);
         try (StopSignal signal = new StopSignal()) {
+            ExploreReport said = new ExploreReport(console);
             ProgressLine progress = new ProgressLine(console, quiet, limit, state != null);
             BooleanSupplier stop = () -> signal.getAsBoolean() || (System.nanoTime() - start) * 1e-9 > limit;
             Found found = Exploration.run(
@@ -280,7 +275,7 @@ final class ExploreCommand implements Callable<Integer> {
                     stop);
             progress.end();
             if (found.stopped()) {
-                sayHowToGoOn(found, folder, signal.getAsBoolean());
+                said.howToGoOn(found, folder.path(), signal.getAsBoolean());
             }
             new RunWriter(folder, task).writeResults(found);
             RunRecord record = new RunRecord(
@@ -313,7 +308,7 @@ final class ExploreCommand implements Callable<Integer> {
                 relax(asked, found, facts.seed(), show, stop, folder);
             }
             folder.seal();
-            return report(study, found, show, folder.path());
+            return said.result(study, found, show, folder.path());
         }
     }
 
@@ -328,75 +323,5 @@ final class ExploreCommand implements Callable<Integer> {
             folder.write("limits.md", words + "\n");
             console.err().println(words);
         }
-    }
-
-    private void sayHowToGoOn(Found found, RunFolder folder, boolean signalled) {
-        console.err()
-                .println(
-                        signalled
-                                ? "Stopped after " + found.evaluations() + " designs; this is the front so far."
-                                : "The time is up after " + found.evaluations()
-                                        + " designs. How many fit into it depends on the machine, so this front cannot be"
-                                        + " repeated exactly.");
-        console.err().println("To go on: foamfront explore --resume " + folder.path());
-    }
-
-    private int report(Study study, Found found, Show show, Path folder) {
-        if (found.front().isEmpty()) {
-            console.err().println(Explanation.sentence(found));
-            if (found.evaluations() == 0) {
-                return Exit.NOTHING_FEASIBLE;
-            }
-            console.err().println();
-            console.err().print(Explanation.table(found, show).text());
-            console.err().println();
-            console.err().println("The designs that came nearest are in " + folder.resolve("designs") + ".");
-            return found.faultCount() > 0 ? faults(found, folder) : Exit.NOTHING_FEASIBLE;
-        }
-        Front front = found.front();
-        if (found.stalled()) {
-            console.err()
-                    .println("The front stood still after " + found.evaluations()
-                            + " designs, so the search ended. To go on all the same: foamfront explore --stall 0 --resume "
-                            + folder);
-        }
-        console.out().println(Sentences.verdict(front, show, 1));
-        String region = Explanation.region(study, found, show);
-        if (!region.isEmpty()) {
-            console.out().println(region);
-        }
-        String growing = Explanation.growing(found);
-        if (!growing.isEmpty()) {
-            console.out().println(growing);
-        }
-        console.out().println();
-        String plot = Plot.of(front, show);
-        if (!plot.isEmpty()) {
-            console.out().println(plot);
-        }
-        console.out().print(FrontPage.narrow(front, front.spread(ROWS), 1, show).text());
-        console.out().println();
-        console.out()
-                .println(
-                        front.size() > ROWS
-                                ? "All " + front.size()
-                                        + " rows (above: those that stand out, and some spread between them), more measures and"
-                                        + " every design are in:"
-                                : "Files:");
-        for (String name : List.of("front.md", "front.csv", "front.json", "designs")) {
-            console.out().println("  " + folder.resolve(name));
-        }
-        console.out().println("One in full: foamfront appraise '" + folder + "#" + (front.compromise() + 1) + "'");
-        console.out().println();
-        Sentences.cautions(front).forEach(console.out()::println);
-        return found.faultCount() > 0 ? faults(found, folder) : Exit.FINE;
-    }
-
-    private int faults(Found found, Path folder) {
-        console.err()
-                .println("foamfront: a bug of ours broke the computation of " + found.faultCount()
-                        + " designs; the others stand. Please report it and attach "
-                        + folder.resolve("faults").resolve("faults.txt") + ".");
-        return Exit.OUR_BUG;
     }
 }
