@@ -31,7 +31,8 @@ class ValidationPageTest {
             error. "From memory" marks a figure that was recalled and not read; "derived" one that follows from a stated
             formula. The tests write this page: it fails them when it is stale (`./test --accept-validation` rewrites it).
 
-            Aeroplanes that flew, published power beside predicted, stand in [studies/FLOWN.md](../studies/FLOWN.md).
+            Aeroplanes that flew stand in [studies/FLOWN.md](../studies/FLOWN.md): published power, current, take-off roll and hand
+            launch beside predicted, inside or not, what was assumed, and what the misses say.
             """;
 
     @Test
