@@ -36,13 +36,16 @@ final class AppraisalText {
                 new Row(appraisal.airframe().design(), appraisal.measures(), appraisal.limits(), appraisal.caveats());
     }
 
-    static String of(Appraisal appraisal, Show show) {
+    /** Judged by the study of that name. */
+    static String of(Appraisal appraisal, String study, Show show) {
         AppraisalText text = new AppraisalText(appraisal, show);
         text.out
                 .append(Text.plain(text.row.design().name()))
                 .append(" (")
                 .append(text.row.layout())
-                .append(")\n");
+                .append("), judged by: ")
+                .append(Text.plain(study))
+                .append('\n');
         text.verdict();
         text.measures();
         text.limits();

@@ -25,7 +25,10 @@ final class AppraiseCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "a design file, or RUN#ROW for a row of a run")
     private String design = "";
 
-    @Option(names = "--study", paramLabel = "STUDY", description = "judge by this study (default: the run's, or none)")
+    @Option(
+            names = "--study",
+            paramLabel = "STUDY",
+            description = "judge by this study (default: the run's, or the one that the design names under 'club')")
     private @Nullable Path study;
 
     @Option(
@@ -62,7 +65,10 @@ final class AppraiseCommand implements Callable<Integer> {
             console.out().print(AppraisalJson.of(appraisal));
         } else {
             console.out()
-                    .print(AppraisalText.of(appraisal, Show.of(judged.study().showIn())));
+                    .print(AppraisalText.of(
+                            appraisal,
+                            judged.study().name(),
+                            Show.of(judged.study().showIn())));
         }
         return Exit.FINE;
     }

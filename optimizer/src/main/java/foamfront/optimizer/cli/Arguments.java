@@ -33,7 +33,7 @@ final class Arguments {
     /**
      * A design and what it is judged by.
      *
-     * @param study its run's, or one that asks for nothing
+     * @param study its run's, the one that its file names under {@code club}, or one that asks for nothing
      * @param file it was read from
      * @param ofRun whether a run left it
      * @param club what its file says of its place in the club
@@ -87,7 +87,7 @@ final class Arguments {
         }
     }
 
-    /** A design file or {@code RUN#ROW}, judged by its run's study or by {@code study}. */
+    /** A design file or {@code RUN#ROW}, judged by {@code study}, by its run's or by the one that its file names. */
     static Judged design(String argument, @Nullable Path study, Path results) {
         int hash = argument.lastIndexOf('#');
         Path file = hash > 0 && !Files.exists(path(argument))
@@ -105,6 +105,11 @@ final class Arguments {
         if (run != null) {
             Study asked = StudyReader.read(run.resolve("study.yaml"), catalogue);
             return new Judged(read.design(), asked, catalogue, file, true, read.club());
+        }
+        String ofClub = read.club().study();
+        if (ofClub != null) {
+            Study asked = StudyReader.read(file.resolveSibling(ofClub));
+            return new Judged(read.design(), asked, catalogue, file, false, read.club());
         }
         byte[] nothing = NOTHING_ASKED.getBytes(StandardCharsets.UTF_8);
         Study nobody = StudyReader.read("no study", nothing, catalogue);

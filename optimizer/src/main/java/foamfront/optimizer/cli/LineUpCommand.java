@@ -22,8 +22,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -70,26 +72,38 @@ final class LineUpCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        List<Arguments.Judged> all = designs.stream()
+                .map(each -> Arguments.design(each, null, results))
+                .toList();
+        Set<Path> compared = all.stream()
+                .filter(judged -> judged.club().alone() != null)
+                .map(judged -> plain(judged.file().resolveSibling(judged.club().alone())))
+                .collect(Collectors.toSet());
         List<Member> members = new ArrayList<>();
-        for (String design : designs) {
-            members.add(member(design));
+        for (Arguments.Judged judged : all) {
+            if (compared.contains(plain(judged.file()))) {
+                console.err()
+                        .println(Text.plain(judged.design().name())
+                                + " is left out: it is only what another is compared with, nobody builds it.");
+            } else {
+                members.add(member(judged));
+            }
         }
         LineUp lineUp = LineUp.of(members, roles());
         console.out().print(json ? LineUpJson.of(lineUp) : LineUpText.of(lineUp, show == null ? Show.METRIC : show));
         return Exit.FINE;
     }
 
-    private Member member(String argument) {
-        Arguments.Judged judged = Arguments.design(argument, null, results);
+    private static Path plain(Path file) {
+        return file.toAbsolutePath().normalize();
+    }
+
+    private Member member(Arguments.Judged judged) {
         ClubEntry club = judged.club();
         Path file = judged.file();
         Study study = judged.study();
-        boolean asked = judged.ofRun();
-        if (club.study() != null) {
-            Path named = file.resolveSibling(club.study());
-            study = StudyReader.read(named, CatalogueReader.beside(named));
-            asked = true;
-            studies = studies == null ? named.toAbsolutePath().normalize().getParent() : studies;
+        if (club.study() != null && studies == null) {
+            studies = plain(file.resolveSibling(club.study())).getParent();
         }
         show = show == null ? Show.of(study.showIn()) : show;
         Mission mission = study.mission(judged.catalogue().workshop());
@@ -97,7 +111,7 @@ final class LineUpCommand implements Callable<Integer> {
         return new Member(
                 judged.design(),
                 club.role(),
-                asked ? study.name() : "",
+                judged.ofRun() || club.study() != null ? study.name() : "",
                 judged.ofRun() && club.state() == State.IDEA ? State.EXPLORED : club.state(),
                 mission,
                 appraise(judged.design(), mission),

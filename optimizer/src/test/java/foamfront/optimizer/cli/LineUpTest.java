@@ -44,6 +44,31 @@ class LineUpTest {
                 .contains("One shopping list", "European open category");
     }
 
+    /** Whoever names every file of the folder does not buy what one of them is only compared with. */
+    @Test
+    void whatAnotherIsComparedWithIsNotBought() throws IOException {
+        Run run = Run.of(
+                "line-up",
+                "--json",
+                CLUB.resolve("post-courier-own-wing.yaml").toString(),
+                CLUB.resolve("post-courier.yaml").toString());
+        assertThat(run.err()).contains("post courier with a wing of its own is left out");
+        JsonNode left = new ObjectMapper().readTree(run.out());
+        assertThat(left.at("/aeroplanes")).hasSize(1);
+        assertThat(left.at("/shopping/cost").asDouble())
+                .isEqualTo(json("post-courier").at("/shopping/cost").asDouble());
+    }
+
+    @Test
+    void eachIsAppraisedByTheStudyThatItsFileNames() {
+        for (String name : NAMES) {
+            Run run = Run.of("appraise", CLUB.resolve(name + ".yaml").toString());
+            assertThat(run.out()).as(name).contains("It can be built and flown: every limit holds");
+        }
+        assertThat(Run.of("appraise", CLUB.resolve("hall-lamp.yaml").toString()).out())
+                .startsWith("hall lamp (monoplane, conventional tail, nose tractor), judged by: hall moth\n");
+    }
+
     @Test
     void oneListIsTheSumOfAllButForSharedSheetsAndParts() throws IOException {
         JsonNode both = json("stubble-pusher", "post-courier");
