@@ -31,6 +31,12 @@ final class Airfield {
         groundAttitude(w);
     }
 
+    /** Whether the landing roll ends beyond the site's runway; where a limit already holds it there it does not. */
+    static boolean rollsPast(Workbench w) {
+        return w.applies(Measure.LANDING_ROLL)
+                && w.get(Measure.LANDING_ROLL) > w.mission.site().runway();
+    }
+
     private static void launch(Workbench w) {
         if (w.design.thrown()) {
             w.rule(Measure.TAKE_OFF_DISTANCE);

@@ -15,6 +15,8 @@ public enum Caveat {
     OTHER_HAND("one propeller is of the other hand: see that it is sold, the catalogue prices both alike"),
     GUST_SIZED("gusts, not pull-ups, size the wing"),
     HUMP_RULE("the water's drag at the hump is a rule of thumb, a quarter of the load: it may be a fifth off"),
+    LONG_LANDING(
+            "in still air it rolls past the end of the runway after landing: see that nothing stands or lies there"),
     SPIRAL("spirally unstable: a bank left alone doubles within 20 s, so that it must be flown all the time");
 
     private final String sentence;

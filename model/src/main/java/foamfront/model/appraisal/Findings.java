@@ -121,6 +121,7 @@ final class Findings {
         add(found, Caveat.OTHER_HAND, w.design.power() instanceof Power.TwinTractor twin && twin.countering());
         add(found, Caveat.HUMP_RULE, w.design.floats());
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
+        add(found, Caveat.LONG_LANDING, Airfield.rollsPast(w));
         add(found, Caveat.SPIRAL, motions.lateral().spiralDoubling() < LateralModes.HASTY);
         return found;
     }

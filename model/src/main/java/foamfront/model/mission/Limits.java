@@ -125,8 +125,9 @@ public final class Limits {
 
     /**
      * These limits held to the site's runway, where it has a length: the take-off roll, on water both runs, and where an obstacle
-     * stands at its ends all of the way over it and down again. What is thrown by hand only lands there; past the end of a runway
-     * without an obstacle a model may roll on (judgement).
+     * stands at its ends all of the way over it and down again. What is thrown by hand only lands there. Past the end of a
+     * runway without an obstacle a model may roll on (judgement), which a caveat says and no limit forbids: without brakes and in still
+     * air it would shut 116 of the lock courier's 176 best designs out of their 25 m, and no other role but five of 321 dyke sowers.
      */
     public Limits on(Site site) {
         double runway = site.runway();

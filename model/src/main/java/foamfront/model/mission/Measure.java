@@ -179,7 +179,8 @@ public enum Measure {
             "elevator on the step",
             Unit.RATIO,
             LOWER,
-            "elevator that holds that trim, of full travel; of none that can be held the least"),
+            "elevator that holds that trim, of full travel; of none that can be held the least. Slipstream over the elevator, which"
+                    + " would ask for less, is left out"),
     WATER_RUN("water run", Unit.METRE, LOWER, "from rest on still water to 1.2 stall speeds, no wind"),
     WATER_RUN_WIND("water run into the wind", Unit.METRE, LOWER, "the same into the site's wind"),
     HULL_STRENGTH(

@@ -4,18 +4,12 @@ import foamfront.model.mission.Bound;
 import foamfront.model.mission.Ground;
 import foamfront.model.mission.Limits;
 import foamfront.model.mission.Measure;
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** The aeroplanes of the limits of the water: a hull or floats that meet every limit, and one figure of them. */
 final class PlantingAfloat {
-    /** Stated, not worked out: a planting that is lost shall be missed. */
-    private static final Set<Measure> UNPLANTED = Collections.unmodifiableSet(EnumSet.of(Measure.WATER_TRIM));
-
     /** Floats on a wing whose span decides whether they hold it upright; the same step well. */
     private static final Map<String, Object> HEELING = Map.ofEntries(
             Map.entry("design.wing.planform.rootChord", 0.21592),
@@ -153,6 +147,45 @@ final class PlantingAfloat {
                         "design.body.height",
                         0.0623179,
                         0.0521319),
+                // Floats with their reserve lie within 5 degrees, whoever carries them; a study that asks for half of
+                // it, and
+                // less against spray, lets the stern go under.
+                floats(
+                        Measure.WATER_TRIM,
+                        Map.ofEntries(
+                                Map.entry("mission.limits", small()),
+                                Map.entry("design.wing.planform.span", 1.2162),
+                                Map.entry("design.wing.planform.rootChord", 0.21132),
+                                Map.entry("design.wing.planform.taper", 0.63733),
+                                Map.entry("design.wing.planform.dihedral", 0.051678),
+                                Map.entry("design.wing.planform.incidence", 0.056480),
+                                Map.entry("design.wing.x", 0.20206),
+                                Map.entry("design.wing.z", 0.034851),
+                                Map.entry("design.tail.plane.span", 0.29982),
+                                Map.entry("design.tail.plane.chord", 0.13032),
+                                Map.entry("design.tail.plane.incidence", -0.016595),
+                                Map.entry("design.tail.plane.x", 0.73329),
+                                Map.entry("design.tail.fin.height", 0.13849),
+                                Map.entry("design.tail.fin.chord", 0.13378),
+                                Map.entry("design.body.length", 0.89907),
+                                Map.entry("design.body.width", 0.046279),
+                                Map.entry("design.body.height", 0.071040),
+                                Map.entry("design.undercarriage.length", 0.60142),
+                                Map.entry("design.undercarriage.beam", 0.039988),
+                                Map.entry("design.board.thickness", 0.0040948),
+                                Map.entry("design.power.plant.motor.mass", 0.054979),
+                                Map.entry("design.power.plant.motor.speedConstant", 93.678),
+                                Map.entry("design.power.plant.propeller.diameter", 0.23001),
+                                Map.entry("design.power.plant.propeller.pitch", 0.11149),
+                                Map.entry("design.power.plant.battery.capacity", 4257.7),
+                                Map.entry("design.controls.elevatorChord", 0.35327),
+                                Map.entry("design.controls.rudderChord", 0.40888),
+                                Map.entry("design.controls.aileronSpan", 0.42674),
+                                Map.entry("design.loads[0].mass", 0.033114),
+                                Map.entry("design.wing.build.section.thickness", 0.11531)),
+                        "design.undercarriage.deadrise",
+                        0.0930,
+                        0.0874),
                 floats(Measure.WATER_HEEL, HEELING, "design.wing.planform.span", 0.901775, 0.871918),
                 floats(
                         Measure.STEP_ELEVATOR,
@@ -269,15 +302,16 @@ final class PlantingAfloat {
                         0.2038));
     }
 
+    private static Limits small() {
+        return Limits.standing()
+                .with(Bound.atLeast(Measure.BUOYANCY_RESERVE, 0.4, "a pond's"))
+                .with(Bound.atMost(Measure.SPRAY_LOAD, 0.12, "a pond's"));
+    }
+
     private static Limits lazy() {
         return Limits.standing()
                 .with(Bound.atLeast(Measure.CLIMB_RATE, 0.4, "a pond's"))
                 .with(Bound.atLeast(Measure.TOP_SPEED_RATIO, 1.2, "a pond's"));
-    }
-
-    /** Those of the water that no aeroplane has been found for in which they refuse alone. */
-    static Set<Measure> unplanted() {
-        return UNPLANTED;
     }
 
     private static Map<String, Object> with(Map<String, Object> changes, String path, double value) {

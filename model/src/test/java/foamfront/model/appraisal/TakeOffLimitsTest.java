@@ -56,6 +56,25 @@ class TakeOffLimitsTest {
                 .returns(100.0, check -> check.bound().high());
     }
 
+    /** Nothing stands at the end of such a runway: it is said and not refused. */
+    @Test
+    void aLandingRollLongerThanTheRunwayIsSaid() {
+        for (Design design : List.of(Arrangements.of("tail wheel"), Samples.trainer())) {
+            double roll = appraiser
+                    .appraise(design, field(60), Factors.NOMINAL)
+                    .measures()
+                    .of(Measure.LANDING_ROLL);
+            assertThat(appraiser
+                            .appraise(design, field(0.9 * roll), Factors.NOMINAL)
+                            .caveats())
+                    .contains(Caveat.LONG_LANDING);
+            assertThat(appraiser
+                            .appraise(design, field(1.1 * roll), Factors.NOMINAL)
+                            .caveats())
+                    .doesNotContain(Caveat.LONG_LANDING);
+        }
+    }
+
     @Test
     void whatIsThrownAsksNoRunwayAndHasNoTailToStrike() {
         assertThat(check(Samples.trainer(), field(1), Measure.TAKE_OFF_DISTANCE))

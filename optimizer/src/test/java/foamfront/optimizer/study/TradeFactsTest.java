@@ -30,8 +30,8 @@ import org.junit.jupiter.api.Test;
  * <p>Sayings that do not come out are asserted the way they do come out, and named in the test:
  *
  * <ul>
- *   <li>"A load behind the nose survives": a load right behind the nose is reached by 47 mm at the stall speed; one at the balance
- *       point is not.
+ *   <li>"A load behind the nose survives": a load right behind the nose is reached by 47 mm where all of the energy at the
+ *       stall speed goes into the nose; it survives up to 0.42 of that speed, as in nosing over. One at the balance point is not reached.
  *   <li>"The first aeroplane is the easiest to build": by time it is, 5.5 h against 6.4 h of the camera wing; by points of
  *       difficulty the camera wing, which has no tail to cut, has 50 and the first aeroplane 60.
  *   <li>"The same delta takes a fan": it takes a tube as well, for a fan on a profile board is refused.
@@ -261,7 +261,11 @@ class TradeFactsTest {
 
     @Test
     void aLoadRightBehindTheNoseIsReachedOneAtTheBalancePointIsNot() {
-        assertThat(of(Measure.CRUSH_ROOM, appraise("pusher-trainer"))).isBetween(-0.06, 0.0);
+        Appraisal behind = appraise("pusher-trainer");
+        double room = of(Measure.CRUSH_ROOM, behind);
+        assertThat(room).isBetween(-0.06, 0.0);
+        // the crush goes with the square of the speed
+        assertThat(Math.sqrt(1 + room / behind.mishap().depth())).isBetween(0.4, 0.45);
         assertThat(of(
                         Measure.CRUSH_ROOM,
                         appraise("pusher-trainer", "place: behind the nose", "place: at the balance point")))
