@@ -102,10 +102,22 @@ public final class Plants {
                 b.provenance());
     }
 
-    private static List<String[]> rows(String file) {
+    /** Cells of a catalogue table's parts, one row each. */
+    static List<String[]> rows(String file) {
+        List<String[]> lines = lines(file);
+        return lines.subList(1, lines.size());
+    }
+
+    /** Cells of a catalogue table's header. */
+    static String[] heads(String file) {
+        return lines(file).get(0);
+    }
+
+    /** A comment stands first. */
+    private static List<String[]> lines(String file) {
         try {
             return Files.readAllLines(Path.of("..", "studies", "catalogue", file), StandardCharsets.UTF_8).stream()
-                    .skip(2)
+                    .skip(1)
                     .map(line -> line.split(",", -1))
                     .toList();
         } catch (IOException e) {
