@@ -100,7 +100,12 @@ class CurveFitExternalTest {
         double early = CurveShape.at(fit.curves(), 4007 / 60.0).peakEfficiency();
         double late = CurveShape.at(fit.curves(), 6519 / 60.0).peakEfficiency();
         FITS.value("A 10x7, gain of C_T from 1975 to 6542 rpm", 0.16, fast / slow - 1, STATIC_THRUST, "")
-                .value("A 10x7, gain of best efficiency from 4007 to 6519 rpm", 0.034, late - early, PEAK_EFFICIENCY, "");
+                .value(
+                        "A 10x7, gain of best efficiency from 4007 to 6519 rpm",
+                        0.034,
+                        late - early,
+                        PEAK_EFFICIENCY,
+                        "");
     }
 
     @Test
@@ -178,9 +183,10 @@ class CurveFitExternalTest {
     void familiesOfOneSizeLieApart() {
         Map<String, double[]> extremes = new LinkedHashMap<>();
         for (MeasuredPropeller p : MeasuredPropeller.all().values()) {
-            double thrust = CurveShape.at(CurveFit.of(p).curves(), p.topStatic().rotation()).staticThrust();
-            double[] size = extremes.computeIfAbsent(
-                    p.diameter() + " " + p.pitch(), key -> new double[] {Double.MAX_VALUE, 0});
+            double thrust = CurveShape.at(CurveFit.of(p).curves(), p.topStatic().rotation())
+                    .staticThrust();
+            double[] size =
+                    extremes.computeIfAbsent(p.diameter() + " " + p.pitch(), key -> new double[] {Double.MAX_VALUE, 0});
             size[0] = Math.min(size[0], thrust);
             size[1] = Math.max(size[1], thrust);
         }
@@ -210,7 +216,12 @@ class CurveFitExternalTest {
     @Test
     void mediansByPitchAreThoseOfTheCollection() {
         String[] names = {
-            "C_T at rest", "C_P at rest", "best efficiency", "advance ratio of it", "advance ratio without thrust", "figure of merit"
+            "C_T at rest",
+            "C_P at rest",
+            "best efficiency",
+            "advance ratio of it",
+            "advance ratio without thrust",
+            "figure of merit"
         };
         List<MeasuredPropeller> large = MeasuredPropeller.all().values().stream()
                 .filter(p -> p.diameter() > 0.2)

@@ -115,7 +115,12 @@ class DuctedFanExternalTest {
             Fan fan = FANS_FOR_SALE.get(UNITS[i]);
             OperatingPoint full = full(fan, CELLS[i]);
             shaft[i] = full.shaftPower() / full.electricalPower();
-            FANS.band(fan.name() + ", exit over swept annulus", 0.7, 0.9, fan.law().exit(), "");
+            FANS.band(
+                    fan.name() + ", exit over swept annulus",
+                    0.7,
+                    0.9,
+                    fan.law().exit(),
+                    "");
         }
         FANS.outside("50 mm unit, shaft over electrical power", 0.8, 0.9, shaft[0], "")
                 .band("64 mm unit, shaft over electrical power", 0.8, 0.9, shaft[1], "")

@@ -90,8 +90,18 @@ class LeftOutRunExternalTest {
         }
         assertThat(errors(rows, 0).rms()).isBetween(6 * TARGET - 0.01, POLYNOMIAL);
         assertThat(errors(rows, 1).rms()).isBetween(5.5 * TARGET, POLYNOMIAL);
-        RUNS.value("C_T, polynomial of degree 2, RMS over mean", 0.21, errors(rows, 0).rms(), PRINTED, "")
-                .value("C_P, polynomial of degree 2, RMS over mean", 0.21, errors(rows, 1).rms(), PRINTED, "");
+        RUNS.value(
+                        "C_T, polynomial of degree 2, RMS over mean",
+                        0.21,
+                        errors(rows, 0).rms(),
+                        PRINTED,
+                        "")
+                .value(
+                        "C_P, polynomial of degree 2, RMS over mean",
+                        0.21,
+                        errors(rows, 1).rms(),
+                        PRINTED,
+                        "");
     }
 
     /** Rows of error in C_T and C_P, the measured values, and the error of efficiency. */

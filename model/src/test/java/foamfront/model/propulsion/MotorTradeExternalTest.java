@@ -107,12 +107,19 @@ class MotorTradeExternalTest {
     void aSellersThrustContradictsItself() {
         Motor motor = wound("2212-1000", 980);
         PowerPlant plant = new PowerPlant(
-                motor, Plants.propeller("10x4.7 slow flyer"), stiff(), Plants.CONTROLLERS.get(Plants.CONTROLLERS.size() - 1));
-        OperatingPoint full = PowerTrain.of(plant, 1, Factors.NOMINAL, Plants.DENSITY, 0)
-                .fullThrottle(0, chargeAt(SUPPLY / 3));
+                motor,
+                Plants.propeller("10x4.7 slow flyer"),
+                stiff(),
+                Plants.CONTROLLERS.get(Plants.CONTROLLERS.size() - 1));
+        OperatingPoint full =
+                PowerTrain.of(plant, 1, Factors.NOMINAL, Plants.DENSITY, 0).fullThrottle(0, chargeAt(SUPPLY / 3));
         TRADE.value("2212-980, mass", 50, GRAM.fromSi(motor.mass()), 5, "g")
-                .outside("2212-980 with 10x4.5 at 11.1 V, current by its seller, give or take 20 %", 8.48, 12.72, full.motorCurrent(), "A")
-                .outside("2212-980 with 10x4.5 at 11.1 V, thrust by its seller, give or take 20 %", 5.57, 8.36, full.thrust(), "N");
+                .outside(
+                        "2212-980 with 10x4.5 at 11.1 V, current by its seller, give or take 20 %",
+                        8.48, 12.72, full.motorCurrent(), "A")
+                .outside(
+                        "2212-980 with 10x4.5 at 11.1 V, thrust by its seller, give or take 20 %",
+                        5.57, 8.36, full.thrust(), "N");
     }
 
     @Test
@@ -123,7 +130,12 @@ class MotorTradeExternalTest {
                 .value("burst input per mass, 814 W on 88.3 g", 814 / 88.3, burst, 1.5, "W/g")
                 .band("continuous input per mass of sport motors", 3, 5, Loads.CONTINUOUS_LOADING / 1000, "W/g")
                 .band("price, 2212 class", 10, 18, Plants.motor("2212-1000").price(), "USD")
-                .outside("price, 2207 racing motors beside our 2208", 16, 25, Plants.motor("2208-1100").price(), "USD");
+                .outside(
+                        "price, 2207 racing motors beside our 2208",
+                        16,
+                        25,
+                        Plants.motor("2208-1100").price(),
+                        "USD");
     }
 
     /**

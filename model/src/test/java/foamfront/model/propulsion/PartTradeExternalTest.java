@@ -38,7 +38,10 @@ class PartTradeExternalTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "servo 3.7 g, 0.04, 0.05", "servo 5 g, 0.06, 0.09", "servo 9 g, 0.16, 0.18", "servo 17 g, 0.25, 0.35",
+        "servo 3.7 g, 0.04, 0.05",
+        "servo 5 g, 0.06, 0.09",
+        "servo 9 g, 0.16, 0.18",
+        "servo 17 g, 0.25, 0.35",
     })
     void servos(String name, double weak, double strong) {
         TRADE.band(name + ", torque", weak, strong, figure("servos.csv", name, "torque [N m]"), "N m");
@@ -54,7 +57,12 @@ class PartTradeExternalTest {
     void receivers() {
         TRADE.band("6 channels, mass", 5, 10, figure("receivers.csv", "receiver 6ch", "mass [g]"), "g")
                 .band("6 channels, price", 10, 25, figure("receivers.csv", "receiver 6ch", "price [USD]"), "USD")
-                .outside("micro receiver without leads, mass", 2, 4, figure("receivers.csv", "receiver 4ch micro", "mass [g]"), "g");
+                .outside(
+                        "micro receiver without leads, mass",
+                        2,
+                        4,
+                        figure("receivers.csv", "receiver 4ch micro", "mass [g]"),
+                        "g");
     }
 
     @Test
@@ -71,7 +79,12 @@ class PartTradeExternalTest {
                 .band("heaviest of 8 to 10 in, mass", 8, 20, GRAM.fromSi(heavy), "g")
                 .band("cheapest of 8 to 10 in, price", 1.5, 4, cheap, "USD")
                 .band("dearest of 8 to 10 in, price", 1.5, 4, dear, "USD")
-                .value("10x4.7 slow flyer, mass", 13, GRAM.fromSi(Plants.propeller("10x4.7 slow flyer").mass()), 0.5, "g");
+                .value(
+                        "10x4.7 slow flyer, mass",
+                        13,
+                        GRAM.fromSi(Plants.propeller("10x4.7 slow flyer").mass()),
+                        0.5,
+                        "g");
     }
 
     @ParameterizedTest(name = "{0} mm")

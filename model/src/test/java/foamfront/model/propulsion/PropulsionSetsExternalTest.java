@@ -163,7 +163,12 @@ class PropulsionSetsExternalTest {
                 .band("3S 5000", 1, 4, cellResistance("3S 5000"), "mohm")
                 .value("3S 2200", 5.5, cellResistance("3S 2200"), 0.06, "mohm")
                 .value("3S 1300", 9, cellResistance("3S 1300"), 0.51, "mohm")
-                .outside("3S 2200 against cells of 2006, give or take a third", 19, 38, cellResistance("3S 2200"), "mohm");
+                .outside(
+                        "3S 2200 against cells of 2006, give or take a third",
+                        19,
+                        38,
+                        cellResistance("3S 2200"),
+                        "mohm");
     }
 
     private static double cellResistance(String pack) {
