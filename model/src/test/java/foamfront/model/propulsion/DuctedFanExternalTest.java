@@ -10,7 +10,6 @@ import foamfront.model.parts.Fan;
 import foamfront.model.parts.FanLaw;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Provenance;
-import foamfront.model.units.Unit;
 import foamfront.model.validation.ErrorStatistics;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
@@ -164,7 +163,6 @@ class DuctedFanExternalTest {
     private static double drawn(double kv) {
         Fan unit = FANS_FOR_SALE.get(3);
         Motor motor = unit.motor();
-        double ratio = Unit.RPM_PER_VOLT.toSi(kv) / motor.speedConstant();
         FanLaw law = new FanLaw(
                 unit.law().diameter(),
                 unit.law().hub(),
@@ -172,33 +170,15 @@ class DuctedFanExternalTest {
                 unit.law().efficiency(),
                 unit.law().thrust(),
                 unit.law().rotation());
-        Motor wound = new Motor(
-                motor.name(),
-                motor.mass(),
-                motor.diameter(),
-                motor.length(),
-                ratio * motor.speedConstant(),
-                motor.resistance() / (ratio * ratio),
-                ratio * motor.noLoadCurrent(),
-                motor.noLoadVoltage(),
-                motor.continuousPower(),
-                motor.price(),
-                motor.provenance());
-        Battery stiff = new Battery("7.8 V", 2, 1e5, 30, 0.2, 0.1, 0.03, 0.02, 1e-9, 30, Provenance.INVENTED);
+        Motor wound = Plants.wound(motor, kv);
         Controller controller = new Controller("60 A", 60, 3, 0.053, 0.05, 0.03, 0.01, 1e-9, 28, Provenance.INVENTED);
         Power.DuctedFan drive = new Power.DuctedFan(
-                new Fan(unit.name(), law, unit.mass(), wound, unit.price(), unit.provenance()), stiff, controller);
+                new Fan(unit.name(), law, unit.mass(), wound, unit.price(), unit.provenance()),
+                Plants.stiff(2),
+                controller);
         return PowerTrain.of(drive, 1, Factors.NOMINAL, DENSITY, 0)
-                .fullThrottle(0, chargeAt(0.5 * 7.8))
+                .fullThrottle(0, Plants.chargeAt(0.5 * 7.8))
                 .motorCurrent();
-    }
-
-    private static double chargeAt(double volts) {
-        double s = 0;
-        while (Cell.openCircuitVoltage(s) < volts) {
-            s += 1e-4;
-        }
-        return s;
     }
 
     private static OperatingPoint full(Fan fan, int cells) {

@@ -6,9 +6,7 @@ import static foamfront.model.units.Unit.RPM_PER_VOLT;
 
 import foamfront.model.design.PowerPlant;
 import foamfront.model.factors.Factors;
-import foamfront.model.parts.Battery;
 import foamfront.model.parts.Motor;
-import foamfront.model.parts.Provenance;
 import foamfront.model.validation.ErrorStatistics;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
@@ -68,7 +66,7 @@ class MotorTradeExternalTest {
         ErrorStatistics loaded = new ErrorStatistics();
         ErrorStatistics idle = new ErrorStatistics();
         for (Quoted quoted : UNSOURCED) {
-            Motor motor = wound(quoted.like(), quoted.speedConstant());
+            Motor motor = Plants.wound(Plants.motor(quoted.like()), quoted.speedConstant());
             double ohms = MILLIOHM.fromSi(motor.resistance());
             winding.add(ohms / quoted.resistance() - 1);
             loaded.add(ohms * MotorLaw.EFFECTIVE_RESISTANCE / quoted.resistance() - 1);
@@ -105,14 +103,14 @@ class MotorTradeExternalTest {
      */
     @Test
     void aSellersThrustContradictsItself() {
-        Motor motor = wound("2212-1000", 980);
+        Motor motor = Plants.wound(Plants.motor("2212-1000"), 980);
         PowerPlant plant = new PowerPlant(
                 motor,
                 Plants.propeller("10x4.7 slow flyer"),
-                stiff(),
+                Plants.stiff(3),
                 Plants.CONTROLLERS.get(Plants.CONTROLLERS.size() - 1));
-        OperatingPoint full =
-                PowerTrain.of(plant, 1, Factors.NOMINAL, Plants.DENSITY, 0).fullThrottle(0, chargeAt(SUPPLY / 3));
+        OperatingPoint full = PowerTrain.of(plant, 1, Factors.NOMINAL, Plants.DENSITY, 0)
+                .fullThrottle(0, Plants.chargeAt(SUPPLY / 3));
         TRADE.value("2212-980, mass", 50, GRAM.fromSi(motor.mass()), 5, "g")
                 .outside(
                         "2212-980 with 10x4.5 at 11.1 V, current by its seller, give or take 20 %",
@@ -148,35 +146,5 @@ class MotorTradeExternalTest {
         double large = MotorTrend.resistance(0.2, 100);
         double torques = 2 * Math.sqrt(small / large);
         TRADE.value("mass as torque to the power", 3 / 3.5, Math.log(4) / Math.log(torques), 0.12, "");
-    }
-
-    /** The catalogue's motor with turns for another speed constant: R as K_v^-2, I₀ as K_v. */
-    private static Motor wound(String like, double rpmPerVolt) {
-        Motor motor = Plants.motor(like);
-        double ratio = RPM_PER_VOLT.toSi(rpmPerVolt) / motor.speedConstant();
-        return new Motor(
-                like,
-                motor.mass(),
-                motor.diameter(),
-                motor.length(),
-                ratio * motor.speedConstant(),
-                motor.resistance() / (ratio * ratio),
-                ratio * motor.noLoadCurrent(),
-                motor.noLoadVoltage(),
-                0,
-                motor.price(),
-                Provenance.REGRESSION);
-    }
-
-    private static Battery stiff() {
-        return new Battery("bench", 3, 1e5, 100, 1, 1, 1, 1, 1e-9, 1, Provenance.INVENTED);
-    }
-
-    private static double chargeAt(double volts) {
-        double s = 0;
-        while (Cell.openCircuitVoltage(s) < volts) {
-            s += 1e-4;
-        }
-        return s;
     }
 }
