@@ -106,11 +106,21 @@ final class AppraisalText {
 
     private void measures() {
         List<List<String>> rows = new ArrayList<>();
+        List<String> without = new ArrayList<>();
         for (Measure measure : Measure.values()) {
-            rows.add(List.of(
-                    measure.words(), show.quantity(measure, row.measures().of(measure))));
+            double value = row.measures().of(measure);
+            if (Double.isNaN(value)) {
+                without.add(measure.words());
+            } else {
+                rows.add(List.of(measure.words(), show.quantity(measure, value)));
+            }
         }
         table("Measures", List.of(Column.text("measure"), Column.number("value")), rows);
+        if (!without.isEmpty()) {
+            out.append("Not of this design, or beyond what it can do: ")
+                    .append(String.join(", ", without))
+                    .append(".\n");
+        }
     }
 
     private void limits() {
