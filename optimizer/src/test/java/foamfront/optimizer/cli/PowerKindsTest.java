@@ -95,6 +95,12 @@ class PowerKindsTest {
         assertThat(run.out())
                 .contains("every limit holds", "no motor", "switch and regulator", "no second try", "still air")
                 .doesNotContain("connected propeller", "full thrust", "firewall");
+        assertThat(run.out().lines().filter(line -> line.startsWith("endurance")))
+                .isEmpty();
+        assertThat(run.out().lines().filter(line -> line.startsWith("Not of this design")))
+                .singleElement()
+                .asString()
+                .contains("endurance", "climb rate");
         Run json = Run.of("appraise", folder.resolve("design.yaml").toString(), "--json");
         assertThat(json.code()).isEqualTo(Exit.FINE);
         assertThat(json.out()).contains("\"endurance\"").doesNotContain("NaN");
