@@ -143,6 +143,7 @@ final class Findings {
             double drag = w.flight.drag(speed);
             points.add(new PolarPoint(
                     speed,
+                    speed * w.airframe.chord() / w.air().kinematicViscosity(),
                     lift,
                     w.flight.profileDrag(),
                     w.flight.inducedDrag(),
