@@ -51,6 +51,7 @@ final class AppraisalText {
         text.motions();
         text.polar();
         text.power();
+        text.out.append(InstallationText.of(appraisal.airframe()));
         text.bill();
         text.out.append(BuildText.of(appraisal, show));
         text.cautions();
@@ -208,6 +209,7 @@ final class AppraisalText {
             double drag = point.profileDrag() + point.inducedDrag() + point.parasiteDrag();
             rows.add(List.of(
                     speed(point.speed()),
+                    fixed(point.reynolds() / 1000, 0),
                     fixed(point.liftCoefficient(), 3),
                     fixed(point.profileDrag(), 4),
                     fixed(point.inducedDrag(), 4),
@@ -221,6 +223,7 @@ final class AppraisalText {
                 "Trimmed level flight",
                 List.of(
                         Column.number(speedHead()),
+                        Column.number("Re [thousand]"),
                         Column.number("C_L"),
                         Column.number("C_D sections"),
                         Column.number("induced"),
