@@ -93,6 +93,12 @@ final class CheckCommand implements Callable<Integer> {
                 .println("To try: " + study.search().evaluations() + " of them, about " + ProgressLine.duration(seconds)
                         + " on " + threads + (threads == 1 ? " thread." : " threads."));
         table("What is searched", List.of("choice", "from"), searched(genome, study, show));
+        List<String> refusals = genome.refusals();
+        if (!refusals.isEmpty()) {
+            console.out().println();
+            console.out().println("Layouts left out, for they cannot be built");
+            refusals.forEach(reason -> console.out().println("* " + reason));
+        }
         table("Rules taken", List.of("dimension", "rule"), rules(study));
         table("Limits", List.of("limit", "asked", "because"), limits(study.mission(catalogue.workshop()), show));
     }

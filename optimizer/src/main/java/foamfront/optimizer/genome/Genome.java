@@ -345,4 +345,9 @@ public final class Genome {
     public int layouts() {
         return layouts.buildable();
     }
+
+    /** Why the others cannot, each reason once. */
+    public List<String> refusals() {
+        return layouts.refusals();
+    }
 }

@@ -20,7 +20,9 @@ import foamfront.optimizer.study.WingChoice;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The open kinds as digits of one number, and for every combination that cannot be built the nearest that can: first by changing
@@ -148,6 +150,23 @@ final class LayoutGenes {
 
     private Object choice(Digit digit, int[] digits) {
         return options.get(digit.ordinal()).get(digits[digit.ordinal()]);
+    }
+
+    /** Why choices of the study do not go together, in the order of {@link Combination#table}. */
+    List<String> refusals() {
+        Set<String> found = new HashSet<>();
+        int[] digits = new int[levels.length];
+        for (int code = 0; code < nearest.length; code++) {
+            read(code, digits);
+            String reason = arrangement(digits).refusal();
+            if (reason != null) {
+                found.add(reason);
+            }
+        }
+        return Combination.table().stream()
+                .map(Combination::reason)
+                .filter(found::contains)
+                .toList();
     }
 
     private int[] nearest(int count) {

@@ -150,6 +150,19 @@ class CliTest {
     }
 
     @Test
+    void checkSaysWhichLayoutsCannotBeBuiltAndWhy() {
+        Run open = Run.of("check", Path.of("..", "studies", "island-post.yaml").toString());
+        assertThat(open.out())
+                .contains(
+                        "Layouts left out, for they cannot be built",
+                        "* a flying wing or delta has no tail",
+                        "* a pusher's propeller has no room between two wings");
+        Run settled =
+                Run.of("check", Path.of("..", "studies", "class-pusher.yaml").toString());
+        assertThat(settled.out()).doesNotContain("a flying wing or delta has no tail");
+    }
+
+    @Test
     void checkSaysWhatWillBeSearchedAndEveryRuleTaken() throws IOException {
         Run run = Run.of("check", study);
         assertThat(run.code()).isZero();
