@@ -29,6 +29,7 @@ public final class FullThrottle {
     private double staticTorque;
     private double power;
     private double motorInput;
+    private double motorHeat;
     private double current;
     private double lowVoltage;
     private double topRotation;
@@ -42,6 +43,7 @@ public final class FullThrottle {
         staticTorque = train.torque();
         power = train.batteryVoltage() * train.batteryCurrent();
         motorInput = train.motorVoltage() * train.motorCurrent();
+        motorHeat = motorInput - 2 * Math.PI * train.torque() * train.rotation();
         current = train.batteryCurrent();
         insidePropellerData = train.insideMeasured();
         topRotation = train.rotation();
@@ -177,6 +179,11 @@ public final class FullThrottle {
     /** Electrical input of each motor in the same state, W. */
     public double motorInput() {
         return motorInput;
+    }
+
+    /** Heat in each motor's winding and iron in the same state, W. */
+    public double motorHeat() {
+        return motorHeat;
     }
 
     /** Battery current in the same state, A. */
