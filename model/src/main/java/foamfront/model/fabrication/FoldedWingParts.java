@@ -156,7 +156,16 @@ final class FoldedWingParts {
                     x,
                     y,
                     z);
-            out.skin(names.top(), count, skin(FoldedPanel.Skins.TOP, p, breadth, facets.mitre(), hinges), 0, 0, edges, x, y, z);
+            out.skin(
+                    names.top(),
+                    count,
+                    skin(FoldedPanel.Skins.TOP, p, breadth, facets.mitre(), hinges),
+                    0,
+                    0,
+                    edges,
+                    x,
+                    y,
+                    z);
         }
         strip(p, count, breadth);
     }
