@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class ScoreAllocationLawsTest {
     /**
      * Bytes of one score in the interpreter, which leaves no allocation out, so that neither warmth nor load changes the verdict:
-     * 7872, and 10 936 on Java 25, whose StrictMath takes 32 bytes or more for a sine, that of Java 17 none (measured). Compiled it is 6456
+     * 7944, and 11 104 on Java 25, whose StrictMath takes 32 bytes or more for a sine, that of Java 17 none (measured). Compiled it is 6504
      * ({@code ScoreBenchmark}).
      */
     private static final long MOST = Runtime.version().feature() == 17 ? 8_200 : 11_300;
