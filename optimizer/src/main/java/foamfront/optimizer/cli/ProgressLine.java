@@ -71,12 +71,12 @@ final class ProgressLine implements Listener {
                 : 0;
         return String.format(
                 Locale.ROOT,
-                "%,d of %,d designs tried, %s %% can fly, %,d best trade-offs, %s %% of the trade-off found, %s left",
+                "%,d of %,d designs tried, %s %% can fly, %,d best trade-offs, hypervolume %s, %s left",
                 progress.evaluations(),
                 progress.total(),
                 Numbers.fixed(100 * progress.feasible(), 0),
                 progress.front(),
-                Numbers.fixed(100 * progress.hypervolume(), 0),
+                Numbers.significant(progress.hypervolume(), 3),
                 duration(Math.min(left, limit)));
     }
 
