@@ -4,6 +4,7 @@ package foamfront.model.appraisal;
  * Trimmed level flight at one speed.
  *
  * @param speed m/s
+ * @param reynolds number of the wing's mean aerodynamic chord
  * @param liftCoefficient on the reference area
  * @param profileDrag coefficient of wing and tail sections
  * @param inducedDrag coefficient
@@ -14,6 +15,7 @@ package foamfront.model.appraisal;
  */
 public record PolarPoint(
         double speed,
+        double reynolds,
         double liftCoefficient,
         double profileDrag,
         double inducedDrag,

@@ -101,6 +101,47 @@ final class RectanglePacker {
         return Math.max(apart, (int) Math.ceil(area / (stripWidth * limit) - Skyline.FLUSH));
     }
 
+    /** The score no packing can be below: a strip's area over its width, or the bins of {@link #bound}. */
+    double goal() {
+        return strip() ? area() / stripWidth : bound();
+    }
+
+    double breadth() {
+        return stripWidth;
+    }
+
+    private double area() {
+        double area = 0;
+        for (int i = 0; i < n; i++) {
+            area += width[i] * height[i];
+        }
+        return area;
+    }
+
+    /** The same rectangles filled in from the side: bins turned over, a strip as wide as this one must be high. */
+    RectanglePacker across() {
+        RectanglePacker side = new RectanglePacker();
+        side.clear(strip() ? goal() : limit, strip() ? limit : stripWidth);
+        for (int i = 0; i < n; i++) {
+            side.add(height[i], width[i], turnable[i]);
+        }
+        return side;
+    }
+
+    /** Takes over what a packer from {@link #across} has placed. */
+    void takeAcross(RectanglePacker side) {
+        System.arraycopy(side.atX, 0, atY, 0, n);
+        System.arraycopy(side.atY, 0, atX, 0, n);
+        System.arraycopy(side.bin, 0, bin, 0, n);
+        System.arraycopy(side.turned, 0, turned, 0, n);
+        bins = side.bins;
+        lastBinArea = side.lastBinArea;
+        top = 0;
+        for (int i = 0; i < n; i++) {
+            top = Math.max(top, atY[i] + (turned[i] ? width[i] : height[i]));
+        }
+    }
+
     /** Whether two rectangles fit one bin, side by side or one above the other in any allowed attitude. */
     private boolean share(int i, int j) {
         for (int turn = 0; turn < 4; turn++) {

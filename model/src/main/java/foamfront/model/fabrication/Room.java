@@ -1,6 +1,7 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.mission.CarSpace;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a box fits into a car's space. Along the space's sides it fits if its sides in order of length do. Otherwise it may lie
@@ -9,13 +10,18 @@ import foamfront.model.mission.CarSpace;
  * <pre>b ≥ (2 p q a + (p² − q²) √(p² + q² − a²)) / (p² + q²)</pre>
  *
  * W. B. Carver, solution of problem E 1225 on folding, American Mathematical Monthly 64 (1957) 114-116 (from memory; derived
- * anew from the turned rectangle's extents and tested against them). Aslant in all three directions
- * is not tried: of 6000 boxes like wings and bodies at random 3108 go into as many cars without it and 7 more with it, which a
- * search of attitudes takes 0.3 ms to tell (measured).
+ * anew from the turned rectangle's extents and tested against them). Last it may be turned about all three
+ * axes ({@link AnyAttitude}): of 20 000 boxes like wings and bodies at random 10 309 go into as many cars without that and 26 more
+ * with it, told in 2 µs a box (measured).
+ *
+ * <p>Each piece is asked by itself: what else is in the car lies beside and over it.
  */
 final class Room {
     /** Bisection of how much too large an aslant box is, to 0.1 mm in a metre. */
     private static final int HALVINGS = 14;
+
+    /** The same in any attitude, to the millimetre that its search may overlook. */
+    private static final int COARSE = 8;
 
     private Room() {}
 
@@ -28,12 +34,36 @@ final class Room {
         if (aslant(car, a, b, c)) {
             return 0;
         }
-        double fits = straight;
-        double large = 0;
-        for (int i = 0; i < HALVINGS; i++) {
+        double flat = grade(car, straight, 0, a, b, c, HALVINGS, null);
+        AnyAttitude attitude = new AnyAttitude();
+        if (attitude.fits(car, a, b, c)) {
+            return 0;
+        }
+        double gain = flat + 2 * AnyAttitude.TOLERANCE;
+        double least = Math.min(a, Math.min(b, c)) + gain;
+        boolean better = gain < 0 && least > 0 && attitude.fits(car, a + gain, b + gain, c + gain);
+        return better ? grade(car, gain, 0, a, b, c, COARSE, attitude) : flat;
+    }
+
+    /** By how much all sides must change to fit: between what does and what does not, turned flat or, if given, in any attitude. */
+    private static double grade(
+            CarSpace car,
+            double does,
+            double not,
+            double a,
+            double b,
+            double c,
+            int halvings,
+            @Nullable AnyAttitude attitude) {
+        double fits = does;
+        double large = not;
+        for (int i = 0; i < halvings; i++) {
             double change = 0.5 * (fits + large);
-            double least = Math.min(a, Math.min(b, c)) + change;
-            if (least > 0 && aslant(car, a + change, b + change, c + change)) {
+            double x = a + change;
+            double y = b + change;
+            double z = c + change;
+            boolean in = attitude == null ? aslant(car, x, y, z) : attitude.fits(car, x, y, z);
+            if (in && Math.min(x, Math.min(y, z)) > 0) {
                 fits = change;
             } else {
                 large = change;
@@ -53,7 +83,7 @@ final class Room {
     }
 
     /** Whether a box fits with one of its sides along one of the car's and the others turned. */
-    private static boolean aslant(CarSpace car, double a, double b, double c) {
+    static boolean aslant(CarSpace car, double a, double b, double c) {
         return upright(car, a, b, c) || upright(car, b, a, c) || upright(car, c, a, b);
     }
 

@@ -371,7 +371,11 @@ public enum Measure {
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),
     PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest piece once taken apart for the car"),
-    CAR_ROOM("room left in the car", Unit.MILLIMETRE, HIGHER, "beside the tightest packed piece"),
+    CAR_ROOM(
+            "room left in the car",
+            Unit.MILLIMETRE,
+            HIGHER,
+            "beside the tightest packed piece, each laid in by itself along the sides; 0 where it goes in aslant"),
     CRUSH_ROOM(
             "crush room",
             Unit.MILLIMETRE,

@@ -78,14 +78,30 @@ final class FullLattice {
     }
 
     FullLattice solve(Wind wind) {
-        double[][] matrix = new double[count][count];
         double[] right = new double[count];
+        for (int i = 0; i < count; i++) {
+            right[i] = -wind.through(control[i][1], control[i][2], normal[i][1], normal[i][2], eta[i]);
+        }
+        return solve(right);
+    }
+
+    /** With the rearmost rows of both halves turned trailing edge down by a unit angle from a fraction of the semispan outwards. */
+    FullLattice solveDeflected(int rearRows, double inboard) {
+        double[] right = new double[count];
+        for (int i = 0; i < count; i++) {
+            boolean turned = i / 2 % rows >= rows - rearRows && Math.abs(eta[i]) > inboard;
+            right[i] = turned ? -normal[i][2] : 0;
+        }
+        return solve(right);
+    }
+
+    private FullLattice solve(double[] right) {
+        double[][] matrix = new double[count][count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
                 double[] v = horseshoe(control[i], from[j], to[j]);
                 matrix[i][j] = v[1] * normal[i][1] + v[2] * normal[i][2];
             }
-            right[i] = -wind.through(control[i][1], control[i][2], normal[i][1], normal[i][2], eta[i]);
         }
         circulation = new LUDecomposition(new Array2DRowRealMatrix(matrix, false))
                 .getSolver()
@@ -99,6 +115,15 @@ final class FullLattice {
         double sum = 0;
         for (int i = 0; i < count; i++) {
             sum += 2 * circulation[i] * (to[i][1] - from[i][1]);
+        }
+        return sum;
+    }
+
+    /** Circulation of a strip of the first surface's starboard half, m. */
+    double circulation(int strip) {
+        double sum = 0;
+        for (int r = 0; r < rows; r++) {
+            sum += circulation[2 * (strip * rows + r)];
         }
         return sum;
     }

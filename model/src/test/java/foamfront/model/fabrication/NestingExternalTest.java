@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Published rectangle-packing instances (sources in nesting.csv): how far both nestings stay from the known optima. The bounds
@@ -66,14 +67,26 @@ class NestingExternalTest {
     void thoroughNestingOnStrips() {
         double[] gap = gaps(instance -> thorough(instance));
         PACKING.band("thorough, mean gap over 27 strips", 0, 1.4, gap[0], "%")
-                .band("thorough, worst gap over 27 strips", 0, 3.34, gap[1], "%");
+                .band("thorough, worst gap over 27 strips", 0, 3.3, gap[1], "%");
         assertThat(gap[0]).isLessThanOrEqualTo(1.4).isCloseTo(THOROUGH_MEAN, within(PINNED));
-        // 3.3 % to two digits: 31 for an optimum of 30
-        assertThat(gap[1]).isLessThanOrEqualTo(3.34).isCloseTo(THOROUGH_WORST, within(PINNED));
+        assertThat(gap[1]).isLessThanOrEqualTo(3.3).isCloseTo(THOROUGH_WORST, within(PINNED));
     }
 
-    private static final double THOROUGH_MEAN = 0.54; // %
-    private static final double THOROUGH_WORST = 3.33; // %
+    private static final double THOROUGH_MEAN = 0.36; // %
+    private static final double THOROUGH_WORST = 1.67; // %
+
+    /** The hardest of the low strips owes its answer to no lucky seed. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {2, 3, 4, 5, 6, 7})
+    void aLowStripComesOutWithoutWasteFromEverySeed(long seed) {
+        NestingInstances instance = named("hopper-turton-c3-2");
+        assertThat(new OrderSearch(instance.packer()).thorough(seed, MOST_TRIES))
+                .isCloseTo(instance.optimum(), within(1e-9));
+    }
+
+    private static NestingInstances named(String name) {
+        return ALL.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+    }
 
     @Test
     void quickNestingInBins() {
@@ -90,7 +103,7 @@ class NestingExternalTest {
         assertThat(exact[1]).as("furthest off, bins").isLessThanOrEqualTo(1);
         PACKING.band("thorough, sheets above the optimum, worst of 18", 0, 1, exact[1], "");
         PACKING.band("thorough, sheets exact, of 18", 14, 18, exact[0], "");
-        assertThat(exact[0]).as("exact of 18").isEqualTo(16);
+        assertThat(exact[0]).as("exact of 18").isEqualTo(17);
     }
 
     /**
@@ -122,8 +135,7 @@ class NestingExternalTest {
         "hopper-turton-c6-3,124"
     })
     void quickNestingKeepsUpWithTheLiterature(String name, double height) {
-        NestingInstances instance =
-                ALL.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+        NestingInstances instance = named(name);
         double scatter = 2;
         double reached = new OrderSearch(instance.packer()).quick(instance.optimum());
         HEURISTIC.band(name, instance.optimum(), height + scatter, reached, "");

@@ -11,8 +11,8 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pieces lie apart and on the sheet, whatever the aeroplane, and the count does not depend on the order of the list. */
 class NestingLawsTest {
@@ -133,9 +133,10 @@ class NestingLawsTest {
         }
     }
 
-    @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
-    void randomRectanglesNeverOverlap(long seed) {
+    /** Upright passes alone, and with those from the side. */
+    @ParameterizedTest(name = "seed {0}, {1} passes")
+    @CsvSource({"1, 20", "2, 20", "3, 20", "4, 20", "5, 2000", "6, 2000", "7, 2000"})
+    void randomRectanglesNeverOverlap(long seed, int tries) {
         Random random = new Random(seed);
         RectanglePacker packer = new RectanglePacker();
         packer.clear(100, 80);
@@ -143,18 +144,41 @@ class NestingLawsTest {
         for (int i = 0; i < n; i++) {
             packer.add(1 + random.nextInt(50), 1 + random.nextInt(50), random.nextBoolean());
         }
-        new OrderSearch(packer).thorough(seed, 20);
-        for (int i = 0; i < n; i++) {
+        double before = new OrderSearch(packer).quick(0);
+        double score = new OrderSearch(packer).thorough(seed, tries);
+        assertThat(score).isLessThanOrEqualTo(before).isEqualTo(packer.score());
+        laidApart(packer, 100, 80);
+    }
+
+    /** A strip and two sheets whose packings come from the side. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"hopper-turton-c3-2, 60, 30", "sheet-508x762-c, 508, 762"})
+    void whatIsFilledFromTheSideLiesApartToo(String name, double width, double height) {
+        RectanglePacker packer = NestingInstances.load().stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .packer();
+        double score = new OrderSearch(packer).thorough(1, 16_000);
+        assertThat(score).isEqualTo(packer.score());
+        assertThat(packer.strip() ? packer.top() : packer.bins()).isEqualTo(packer.strip() ? height : 2);
+        laidApart(packer, width, height);
+    }
+
+    private static void laidApart(RectanglePacker packer, double width, double height) {
+        for (int i = 0; i < packer.size(); i++) {
             double w = packer.turned[i] ? packer.height(i) : packer.width(i);
             double h = packer.turned[i] ? packer.width(i) : packer.height(i);
-            assertThat(packer.atX[i]).isBetween(0.0, 100 - w);
-            assertThat(packer.atY[i]).isBetween(0.0, 80 - h);
+            assertThat(packer.atX[i]).isBetween(-ROUNDING, width - w + ROUNDING);
+            assertThat(packer.atY[i]).isBetween(-ROUNDING, height - h + ROUNDING);
             assertThat(packer.turned[i] && !packer.turnable(i)).isFalse();
             for (int j = 0; j < i; j++) {
                 double w2 = packer.turned[j] ? packer.height(j) : packer.width(j);
                 double h2 = packer.turned[j] ? packer.width(j) : packer.height(j);
-                boolean beside = packer.atX[i] + w <= packer.atX[j] || packer.atX[j] + w2 <= packer.atX[i];
-                boolean above = packer.atY[i] + h <= packer.atY[j] || packer.atY[j] + h2 <= packer.atY[i];
+                boolean beside =
+                        packer.atX[i] + w <= packer.atX[j] + ROUNDING || packer.atX[j] + w2 <= packer.atX[i] + ROUNDING;
+                boolean above =
+                        packer.atY[i] + h <= packer.atY[j] + ROUNDING || packer.atY[j] + h2 <= packer.atY[i] + ROUNDING;
                 assertThat(packer.bin[i] != packer.bin[j] || beside || above).isTrue();
             }
         }

@@ -74,33 +74,114 @@ class RoomTest {
         assertThat(before).isBetween(-0.5, -0.3);
     }
 
+    /** A rod goes along the space's diagonal, √(1 + 0.25 + 0.16) = 1.18743, and along no face's, 1.1180. */
+    @ParameterizedTest(name = "{0} m")
+    @CsvSource({"1.186, true", "1.1875, false"})
+    void aRodLiesAlongTheDiagonalOfTheSpace(double length, boolean fits) {
+        assertThat(Room.beside(CAR, length, 1e-5, 1e-5) >= 0).isEqualTo(fits);
+        assertThat(Room.beside(CAR, 1e-5, length, 1e-5) >= 0).isEqualTo(fits);
+    }
+
+    /**
+     * A square rod along a cube's diagonal: its long side takes p / √3 of each axis, its section the rest, least at the best of
+     * 100 000 turns about the diagonal.
+     */
+    @Test
+    void aThickRodAlongTheDiagonalIsAsLongAsTurningItInSmallStepsShows() {
+        double c = 0.1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < 100_000; k++) {
+            double t = Math.PI * k / 100_000;
+            double worst = 0;
+            for (int axis = 0; axis < 3; axis++) {
+                // The axis seen along the diagonal lies √(2/3) long at 120 degrees from the others.
+                double s = t + 2 * Math.PI * axis / 3;
+                worst = Math.max(worst, Math.abs(StrictMath.cos(s)) + Math.abs(StrictMath.sin(s)));
+            }
+            least = Math.min(least, c * Math.sqrt(2.0 / 3) * worst);
+        }
+        double longest = Math.sqrt(3) * (1 - least);
+        CarSpace cube = new CarSpace(1, 1, 1, false);
+        assertThat(Room.beside(cube, longest - 0.003, c, c)).isZero();
+        assertThat(longest).isGreaterThan(1.1 * (Math.sqrt(2) - c));
+    }
+
     /**
      * Boxes like wings and bodies in cars, turned every way: attitudes at random and a climb by small random turns from the best of
-     * them. What goes in so is refused once in a hundred at most: that is what the third turn is worth.
+     * them. Whatever goes in so with {@link AnyAttitude#TOLERANCE} to spare is let in, and what is let in only so is found by a longer climb.
      */
     @ParameterizedTest(name = "seed {0}")
     @CsvSource({"1", "2", "3"})
-    void hardlyAnythingThatGoesInAnyhowIsRefused(long seed) {
+    void whatGoesInAnyhowIsLetIn(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int fits = 0;
-        int refused = 0;
         for (int i = 0; i < 150; i++) {
             double[] space = {random.nextDouble(0.9, 1.4), random.nextDouble(0.6, 1), random.nextDouble(0.4, 0.6)};
             double[] box = {random.nextDouble(0.5, 2), random.nextDouble(0.12, 0.5), random.nextDouble(0.03, 0.25)};
-            if (best(space, box, random) > 0) {
-                CarSpace car = new CarSpace(space[0], space[1], space[2], false);
+            CarSpace car = new CarSpace(space[0], space[1], space[2], false);
+            if (best(space, box, random, AnyAttitude.TOLERANCE) > AnyAttitude.TOLERANCE) {
                 fits++;
-                refused += Room.beside(car, box[0], box[1], box[2]) < 0 ? 1 : 0;
+                assertThat(Room.beside(car, box[0], box[1], box[2])).isNotNegative();
             }
         }
         assertThat(fits).isGreaterThan(50);
-        assertThat(refused).isLessThanOrEqualTo(fits / 50);
     }
 
-    private static double best(double[] space, double[] box, SplittableRandom random) {
+    /** Boxes that fit turned about all three axes and not about one: made by shrinking what hardly does not. */
+    @Test
+    void whatIsLetInOnlyTurnedAllWaysReallyGoesIn() {
+        SplittableRandom random = new SplittableRandom(1);
+        AnyAttitude attitude = new AnyAttitude();
+        int only = 0;
+        for (int i = 0; i < 6000; i++) {
+            double[] space = {random.nextDouble(0.9, 1.4), random.nextDouble(0.6, 1), random.nextDouble(0.4, 0.6)};
+            double[] box = {random.nextDouble(0.5, 2), random.nextDouble(0.12, 0.5), random.nextDouble(0.03, 0.25)};
+            CarSpace car = new CarSpace(space[0], space[1], space[2], false);
+            boolean any = attitude.fits(car, box[0], box[1], box[2]);
+            double room = Room.beside(car, box[0], box[1], box[2]);
+            if (any && !Room.aslant(car, box[0], box[1], box[2])) {
+                only++;
+                assertThat(room).isZero();
+                double most = Double.NEGATIVE_INFINITY;
+                for (int climb = 0; climb < 8; climb++) {
+                    most = Math.max(most, best(space, box, random, 0));
+                }
+                assertThat(most).isNotNegative();
+            }
+        }
+        assertThat(only).isGreaterThan(4);
+    }
+
+    /** What is missing is exact to 2 mm: a box smaller by it all round goes in, one smaller by 4 mm less does not. */
+    @ParameterizedTest(name = "seed {0}")
+    @CsvSource({"4", "5"})
+    void theGradeIsWhatAllSidesAreTooLong(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        AnyAttitude attitude = new AnyAttitude();
+        int graded = 0;
+        for (int i = 0; i < 2000; i++) {
+            CarSpace car = new CarSpace(
+                    random.nextDouble(0.9, 1.4), random.nextDouble(0.6, 1), random.nextDouble(0.4, 0.6), false);
+            double a = random.nextDouble(0.5, 2);
+            double b = random.nextDouble(0.15, 0.5);
+            double c = random.nextDouble(0.1, 0.25);
+            double room = Room.beside(car, a, b, c);
+            if (room < 0 && room > -0.09) {
+                graded++;
+                double in = room - AnyAttitude.TOLERANCE;
+                double out = room + 4 * AnyAttitude.TOLERANCE;
+                assertThat(attitude.fits(car, a + in, b + in, c + in)).isTrue();
+                assertThat(out < 0 && attitude.fits(car, a + out, b + out, c + out))
+                        .isFalse();
+            }
+        }
+        assertThat(graded).isGreaterThan(50);
+    }
+
+    private static double best(double[] space, double[] box, SplittableRandom random, double enough) {
         double[] best = {1, 0, 0, 0};
         double most = room(space, box, best);
-        for (int k = 0; k < 3000 && most <= 0; k++) {
+        for (int k = 0; k < 3000 && most <= enough; k++) {
             double[] q = turn(random, new double[4], 1);
             double room = room(space, box, q);
             if (room > most) {
@@ -108,7 +189,7 @@ class RoomTest {
                 best = q;
             }
         }
-        for (double step = 0.1; step > 1e-3 && most <= 0; step *= 0.7) {
+        for (double step = 0.1; step > 1e-4 && most <= enough; step *= 0.7) {
             for (int k = 0; k < 100; k++) {
                 double[] q = turn(random, best, step);
                 double room = room(space, box, q);

@@ -50,19 +50,6 @@ class HighLiftLawsTest {
         }
     }
 
-    /**
-     * Plain flaps on the inner 45 % of a semispan raise the maximum lift of a whole wing by 0.1 to 0.4: a fifth to half of the
-     * 0.4 to 0.9 that C. J. Wenzinger, NACA R-554, 1936, measured on sections of a fifth chord flap (from memory), whose Reynolds
-     * numbers were higher.
-     */
-    @Test
-    void maximumLiftGrowsByWhatPlainFlapsGive() {
-        Flights flights = Flights.of(FLAPS, WEIGHT);
-        double more =
-                lowered(flights, FlapSetting.LANDING, FlapKind.FLAPS).maximumLift() - flights.flight.maximumLift();
-        assertThat(more).isBetween(0.1, 0.4);
-    }
-
     @Test
     void flapsAskForElevatorAndDrag() {
         Flights flights = Flights.of(FLAPS, WEIGHT);

@@ -6,7 +6,6 @@ import foamfront.model.Arrangements;
 import foamfront.model.Records;
 import foamfront.model.Samples;
 import foamfront.model.design.Design;
-import foamfront.model.design.Wing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -70,26 +69,6 @@ class StallLawsTest {
         } else {
             assertThat(flight.tipReserve()).isBetween(-1e-12, 1e-12);
         }
-    }
-
-    /**
-     * Two wings of the same section lift per area a little less than one at the stall, the more the closer they stand: the lower
-     * one under the upper's pressure, both loaded unevenly by stagger (measured biplanes reached 0.85 to 1 of the monoplane:
-     * handbook practice, from memory).
-     */
-    @Test
-    void aBiplaneLiftsALittleLessForItsArea() {
-        Wing.Biplane two = (Wing.Biplane) Arrangements.of("biplane").wing();
-        double closest = most(Records.with(two, "gap", 0.5 * two.planform().rootChord()));
-        double close = most(Records.with(two, "gap", two.planform().rootChord()));
-        double wide = most(Records.with(two, "gap", 4 * two.planform().rootChord()));
-        assertThat(closest).isLessThan(close);
-        assertThat(close).isLessThan(wide);
-        assertThat(close / wide).isBetween(0.85, 1.0);
-    }
-
-    private static double most(Wing wing) {
-        return of(Records.with(Arrangements.of("biplane"), "wing", wing)).maximumLift();
     }
 
     /** Elevons raised to trim take lift off the wing, and a balance point further ahead asks for more of them. */

@@ -8,6 +8,7 @@ import foamfront.model.design.WingSection.FlatPlate;
 import foamfront.model.design.WingSection.FoldedFlatBottom;
 import foamfront.model.design.WingSection.FoldedSymmetrical;
 import foamfront.model.design.WingSection.SteppedPlate;
+import foamfront.model.units.Unit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -55,6 +56,32 @@ class PolarPicturesTest {
             for (int i = 1; i < POINTS; i++) {
                 double bend = (drag[i + 1] - 2 * drag[i] + drag[i - 1]) / (step * step);
                 assertThat(bend).as(name + " at " + lift[i]).isBetween(-1e-6, BEND);
+            }
+        }
+    }
+
+    /** Straight through no lift at the zero-lift angle, then over the stall at no more than twice the slope before it. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void liftOverIncidenceHasNoJump(WingSection section) throws IOException {
+        SectionPolar polar = Sections.polar(section);
+        for (double reynolds : REYNOLDS) {
+            double log = StrictMath.log(reynolds);
+            double[] angle = even(-20, 30);
+            double[] lift = of(angle, a -> polar.lift(Unit.DEGREE.toSi(a), log));
+            String name = String.format(
+                    Locale.ROOT,
+                    "%s lift over incidence, Re %.0f",
+                    section.kind().words(),
+                    reynolds);
+            PolarPicture.write(file(name), name + " (across: degrees, up: lift)", angle, lift);
+
+            assertThat(polar.lift(polar.zeroLiftAngle(), log)).as(name).isZero();
+            double slope = 2 * Math.PI * polar.slopeRatio(log) * Unit.DEGREE.toSi(angle[1] - angle[0]);
+            for (int i = 1; i <= POINTS; i++) {
+                assertThat(Math.abs(lift[i] - lift[i - 1]))
+                        .as(name + " at " + angle[i])
+                        .isLessThan(2 * slope);
             }
         }
     }

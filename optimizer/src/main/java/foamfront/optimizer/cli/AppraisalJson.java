@@ -106,6 +106,7 @@ final class AppraisalJson {
         for (PolarPoint point : appraisal.polar()) {
             json.writeStartObject();
             FrontJson.number(json, "speed", point.speed());
+            FrontJson.number(json, "reynolds", point.reynolds());
             FrontJson.number(json, "lift_coefficient", point.liftCoefficient());
             FrontJson.number(json, "profile_drag_coefficient", point.profileDrag());
             FrontJson.number(json, "induced_drag_coefficient", point.inducedDrag());

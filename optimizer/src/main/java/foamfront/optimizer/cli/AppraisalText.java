@@ -51,6 +51,7 @@ final class AppraisalText {
         text.motions();
         text.polar();
         text.power();
+        text.out.append(InstallationText.of(appraisal.airframe()));
         text.bill();
         text.out.append(BuildText.of(appraisal, show));
         text.cautions();
@@ -106,11 +107,21 @@ final class AppraisalText {
 
     private void measures() {
         List<List<String>> rows = new ArrayList<>();
+        List<String> without = new ArrayList<>();
         for (Measure measure : Measure.values()) {
-            rows.add(List.of(
-                    measure.words(), show.quantity(measure, row.measures().of(measure))));
+            double value = row.measures().of(measure);
+            if (Double.isNaN(value)) {
+                without.add(measure.words());
+            } else {
+                rows.add(List.of(measure.words(), show.quantity(measure, value)));
+            }
         }
         table("Measures", List.of(Column.text("measure"), Column.number("value")), rows);
+        if (!without.isEmpty()) {
+            out.append("Not of this design, or beyond what it can do: ")
+                    .append(String.join(", ", without))
+                    .append(".\n");
+        }
     }
 
     private void limits() {
@@ -198,6 +209,7 @@ final class AppraisalText {
             double drag = point.profileDrag() + point.inducedDrag() + point.parasiteDrag();
             rows.add(List.of(
                     speed(point.speed()),
+                    fixed(point.reynolds() / 1000, 0),
                     fixed(point.liftCoefficient(), 3),
                     fixed(point.profileDrag(), 4),
                     fixed(point.inducedDrag(), 4),
@@ -211,6 +223,7 @@ final class AppraisalText {
                 "Trimmed level flight",
                 List.of(
                         Column.number(speedHead()),
+                        Column.number("Re [thousand]"),
                         Column.number("C_L"),
                         Column.number("C_D sections"),
                         Column.number("induced"),

@@ -40,7 +40,8 @@ final class AppraiseCommand implements Callable<Integer> {
     @Option(
             names = "--svg",
             paramLabel = "FOLDER",
-            description = "draws section polars, drag, trim and the lift along the wing there as well")
+            description =
+                    "draws section polars, one curve a picture, drag, trim and the lift along the wing there as well")
     private @Nullable Path svg;
 
     AppraiseCommand(Console console) {

@@ -87,7 +87,7 @@ final class ExploreCommand implements Callable<Integer> {
             names = "--stall",
             paramLabel = "PERCENT",
             description =
-                    "stop where the hypervolume grew by less than this over the last fifth of the search,"
+                    "stop where the hypervolume of the trade-offs grew by less than this over the last fifth of the search,"
                             + " for example 0.5%%; 0 for never (default: the study's)")
     private @Nullable String stall;
 
@@ -293,7 +293,7 @@ final class ExploreCommand implements Callable<Integer> {
                     found.feasible(),
                     found.faultCount(),
                     found.front().size(),
-                    found.share(),
+                    found.hypervolume(),
                     found.stopped(),
                     found.stalled(),
                     clock,

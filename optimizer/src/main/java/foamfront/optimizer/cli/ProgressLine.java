@@ -76,7 +76,7 @@ final class ProgressLine implements Listener {
                 progress.total(),
                 Numbers.fixed(100 * progress.feasible(), 0),
                 progress.front(),
-                Numbers.significant(progress.hypervolume(), 3),
+                Numbers.fixed(progress.hypervolume(), 2),
                 duration(Math.min(left, limit)));
     }
 

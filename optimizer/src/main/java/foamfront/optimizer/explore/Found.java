@@ -31,8 +31,8 @@ import java.util.stream.Collectors;
  * @param stalled whether it ended because the front stood still
  * @param faults designs at which the computation broke down
  * @param faultCount how many there were
- * @param share of the trade-off found, as the search measures it
- * @param growth of that share over the last fifth of the search, 0 to 1
+ * @param hypervolume of the trade-offs found, as the search measures it ({@link Progress})
+ * @param growth of it over the last fifth of the search, 0 to 1
  */
 public record Found(
         Front front,
@@ -47,7 +47,7 @@ public record Found(
         boolean stalled,
         List<Fault> faults,
         long faultCount,
-        double share,
+        double hypervolume,
         double growth) {
     /** The end of a search, over which its growth is told. */
     private static final double LAST = 0.2;

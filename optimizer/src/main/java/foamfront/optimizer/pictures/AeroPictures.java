@@ -7,18 +7,24 @@ import foamfront.model.appraisal.PolarPoint;
 import foamfront.model.appraisal.SpanPoint;
 import foamfront.model.section.SectionPolar;
 import foamfront.model.units.Unit;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
-/** Each section's polar at several Reynolds numbers, the aeroplane's own, its trim, and the lift along its wing. */
+/**
+ * The polars of the sections of wings and tail, one curve a picture, at the Reynolds numbers of the stall speed and of twice that;
+ * the aeroplane's own, its trim, and the lift along its wing.
+ */
 public final class AeroPictures {
-    private static final double[] REYNOLDS = {40e3, 60e3, 100e3, 200e3, 350e3};
+    /** Between stall and top speed of most models (common practice). */
+    private static final double FAST = 2;
+
+    private static final double THOUSAND = 1000;
     private static final int POINTS = 120;
-    private static final double LEAST_ANGLE = -12;
+    private static final double LEAST_ANGLE = -20;
     private static final double MOST_ANGLE = 24;
 
     private final Map<String, String> pages = new LinkedHashMap<>();
@@ -40,33 +46,42 @@ public final class AeroPictures {
 
     private void sections() {
         Airframe airframe = appraisal.airframe();
-        section("wing", airframe.wing());
-        Surface tail = airframe.tail();
-        if (tail != null) {
-            section("tail", tail);
+        for (Surface surface : airframe.surfaces()) {
+            if (surface.role() != Surface.Role.FIN && !repeats(surface)) {
+                double reynolds =
+                        appraisal.polar().get(0).reynolds() * surface.meanAerodynamicChord() / airframe.chord();
+                section(surface, reynolds, "slow", "stall speed");
+                section(surface, FAST * reynolds, "fast", "twice the stall speed");
+            }
         }
     }
 
-    private void section(String name, Surface surface) {
+    /** A second wing like the first has its polars. */
+    private boolean repeats(Surface surface) {
+        Surface wing = appraisal.airframe().wing();
+        return surface.role() == Surface.Role.SECOND_WING
+                && surface.section().equals(wing.section())
+                && surface.meanAerodynamicChord() == wing.meanAerodynamicChord();
+    }
+
+    private void section(Surface surface, double reynolds, String pace, String speed) {
         double board = appraisal.airframe().design().board().thickness();
         SectionPolar polar = SectionPolar.of(surface.section(), board, surface.meanAerodynamicChord());
-        String words = name + " section, " + surface.section().kind().words();
-        List<LinePlot.Line> lifts = new ArrayList<>();
-        List<LinePlot.Line> drags = new ArrayList<>();
-        for (double reynolds : REYNOLDS) {
-            double log = StrictMath.log(reynolds);
-            String of = "Re " + Math.round(reynolds / 1000) + " 000";
-            double[] angles = even(LEAST_ANGLE, MOST_ANGLE);
-            lifts.add(line(of, angles, angle -> polar.lift(Unit.DEGREE.toSi(angle), log)));
-            double[] lift = even(polar.minimumLift(log), polar.maximumLift(log));
-            drags.add(line(of, lift, c -> polar.drag(c, log)));
-        }
+        String name = surface.role().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String words = name + " section, " + surface.section().kind().words() + ", at " + speed + ", Re "
+                + Math.round(reynolds / THOUSAND) + " 000";
+        String file = "section-" + name.replace(' ', '-');
+        double log = StrictMath.log(reynolds);
+        double[] angles = even(LEAST_ANGLE, MOST_ANGLE);
+        LinePlot.Line lift = line("", angles, angle -> polar.lift(Unit.DEGREE.toSi(angle), log));
         pages.put(
-                "section-" + name + "-lift.svg",
-                new LinePlot(words + ": lift", "incidence [deg]", "lift coefficient", lifts).svg());
+                file + "-lift-" + pace + ".svg",
+                new LinePlot(words, "incidence [deg]", "lift coefficient", List.of(lift)).svg());
+        double[] lifts = even(polar.minimumLift(log), polar.maximumLift(log));
+        LinePlot.Line drag = line("", lifts, c -> polar.drag(c, log));
         pages.put(
-                "section-" + name + "-drag.svg",
-                new LinePlot(words + ": drag, stall to stall", "lift coefficient", "drag coefficient", drags).svg());
+                file + "-drag-" + pace + ".svg",
+                new LinePlot(words, "lift coefficient, stall to stall", "drag coefficient", List.of(drag)).svg());
     }
 
     private void drag() {

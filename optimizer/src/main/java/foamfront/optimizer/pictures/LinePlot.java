@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * One family of curves over one pair of axes. The letter of each curve stands at its end, its words underneath.
+ * One family of curves over one pair of axes. The letter of each curve stands at its end, its words underneath; one alone needs
+ * neither, its title says what it is.
  *
  * @param title over the plot
  * @param across words of the horizontal axis, with its unit
@@ -77,9 +78,17 @@ record LinePlot(String title, String across, String up, List<Line> lines) {
             px[i] = px(x.share(line.x()[i]));
             py[i] = py(y.share(line.y()[i]));
         }
-        String letter = String.valueOf((char) ('a' + k));
         if (px.length > 0) {
             page.line(px, py, "stroke=\"black\" stroke-width=\"1.5\"", DASHES[k]);
+        }
+        if (lines.size() > 1) {
+            legend(page, px, py, line.words(), k);
+        }
+    }
+
+    private void legend(Svg page, double[] px, double[] py, String words, int k) {
+        String letter = String.valueOf((char) ('a' + k));
+        if (px.length > 0) {
             // Letters at different places along their curves, which often end close together.
             int at = (px.length - 1) * (2 * lines.size() - k - 1) / (2 * lines.size());
             page.text(px[at] + 4, py[at] - 4, "start", letter);
@@ -91,7 +100,7 @@ record LinePlot(String title, String across, String up, List<Line> lines) {
                 new double[] {row - 4, row - 4},
                 "stroke=\"black\" stroke-width=\"1.5\"",
                 DASHES[k]);
-        page.text(column + 42, row, "start", letter + " " + line.words());
+        page.text(column + 42, row, "start", letter + " " + words);
     }
 
     private static double px(double share) {

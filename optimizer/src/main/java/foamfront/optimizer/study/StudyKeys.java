@@ -180,7 +180,7 @@ public final class StudyKeys {
             Dimension.NUMBER,
             0,
             0.5,
-            "stops where the hypervolume grew by less than this over the last fifth of the search; 0 % for never");
+            "stops where the hypervolume of the trade-offs grew by less than this over the last fifth of the search; 0 % for never");
     static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION, TIME, STALL);
 
     // shared parts

@@ -190,7 +190,7 @@ class CliTest {
     void progressIsOneLineWithTheTimeLeft() {
         assertThat(ProgressLine.words(new Progress(5000, 20000, 42, 0.5, 0.25), 0, 3, 1e9))
                 .isEqualTo(
-                        "5,000 of 20,000 designs tried, 25 % can fly, 42 best trade-offs, hypervolume 0.5, 9 s left");
+                        "5,000 of 20,000 designs tried, 25 % can fly, 42 best trade-offs, hypervolume 0.50, 9 s left");
         assertThat(ProgressLine.duration(300)).isEqualTo("5 min");
         assertThat(ProgressLine.duration(7200)).isEqualTo("2.0 h");
     }
