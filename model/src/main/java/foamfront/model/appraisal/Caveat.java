@@ -7,6 +7,9 @@ public enum Caveat {
     PROPELLER_REGRESSION(
             "the propeller was not measured; its coefficients come from a regression over its blade family"),
     FAN_ESTIMATE("no open measurement of a fan this small in flight was at hand: its thrust may be a fifth off"),
+    MOTOR_HEAT(
+            "at full throttle the motor makes more heat than it sheds for long (judgement): half a minute of it at a time, then"
+                    + " fly gently"),
     ENDURANCE_CLIPPED("the speed of least power lies below the safe speed; endurance is given at the safe speed"),
     STILL_AIR("glide and sink are those of still air; what slopes and thermals add is not computed"),
     TIP_STALL("the wing tips stall first, or with next to no lift left: it drops a wing"),

@@ -21,6 +21,7 @@ import foamfront.model.mission.Measure;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Provenance;
 import foamfront.model.parts.Rotor;
+import foamfront.model.propulsion.Loads;
 import foamfront.model.propulsion.Outcome;
 import foamfront.model.propulsion.PowerTrain;
 import foamfront.model.structure.ControlThrow;
@@ -110,6 +111,8 @@ final class Findings {
             add(found, Caveat.PROPELLER_RANGE, !w.performance.fullThrottle().insidePropellerData());
             add(found, Caveat.PROPELLER_REGRESSION, unmeasured(drive.rotor()));
             add(found, Caveat.FAN_ESTIMATE, w.design.power() instanceof Power.DuctedFan);
+            double heat = w.performance.fullThrottle().motorHeat();
+            add(found, Caveat.MOTOR_HEAT, Loads.motorHeat(drive.motor(), heat) > 1);
             add(found, Caveat.ENDURANCE_CLIPPED, w.performance.level().enduranceClipped());
         }
         add(found, Caveat.TIP_STALL, w.applies(Measure.TIP_RESERVE) && w.get(Measure.TIP_RESERVE) < TIPS_SPARE);

@@ -37,7 +37,7 @@ final class DeltaParts {
         WingSpar spar = airframe.design().wing().build().spar();
         out.skin("delta", 1, SparSeat.in(sheet, spar), 0, 0, sheet.leadingEdges(), x, y, z);
         if (spar instanceof WingSpar.Stock stock) {
-            FlatPatterns.stockSpar(out, stock, airframe.design().wing().build().joint(), wing, WingNames.LOWER);
+            FlatPatterns.stockSpar(out, stock, airframe.design().wing().build(), wing, WingNames.LOWER);
         }
     }
 }

@@ -134,6 +134,14 @@ final class DevelopedFacets {
         return Math.abs(rootChord - tipChord) > 0.01 * rootChord || Math.abs(shift) > 0.01 * rootChord;
     }
 
+    /** Between the skins at the trailing edge, rad. */
+    double trailingAngle() {
+        int end = section.corners() - 1;
+        double bottom = StrictMath.atan2(section.z(1) - section.z(0), section.x(0) - section.x(1));
+        double top = StrictMath.atan2(section.z(end - 1) - section.z(end), section.x(end) - section.x(end - 1));
+        return top - bottom;
+    }
+
     int edges() {
         return rootX.length;
     }

@@ -22,6 +22,8 @@ public final class FlatPatterns {
     /** A joiner runs this many diameters into each half (12 to 15, common practice). */
     private static final double JOINER_DIAMETERS = 15;
 
+    private static final double LEAST_DIAMETERS = 12;
+
     /** Rises whose product with the other's breadth differs by less are one line, m². */
     private static final double STRAIGHT = 1e-9;
 
@@ -64,7 +66,7 @@ public final class FlatPatterns {
             new PlateParts(out, names, wing.section(), build.spar()).add(wing, build.joint() == WingJoint.ONE_PIECE);
         }
         if (build.spar() instanceof WingSpar.Stock stock) {
-            stockSpar(out, stock, build.joint(), wing, names);
+            stockSpar(out, stock, build, wing, names);
         }
         if (build.tips() == WingTips.WINGLETS) {
             Surface winglet = Winglet.on(wing, 1);
@@ -74,14 +76,18 @@ public final class FlatPatterns {
 
     /**
      * A straight spar for each stretch of the wing that does not bend up or down, with joiners where stretches meet; one spar from
-     * side to side where the innermost stretch of a one-piece wing is level. Kinks in plan, as at a cut-out, are bridged.
+     * side to side where the innermost stretch of a one-piece wing is level. Kinks in plan, as at a cut-out, are bridged. Where the
+     * wing bends up too much for a joiner of twelve diameters each way, braces of board cut to the angle stand on both sides of it.
      */
-    static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingJoint joint, Surface wing, WingNames names) {
+    static void stockSpar(PartsBuffer out, WingSpar.Stock stock, WingBuild build, Surface wing, WingNames names) {
         List<Panel> panels = wing.panels();
         int from = 0;
         while (from < panels.size()) {
             int to = straightUntil(panels, from);
-            stretch(out, stock, joint, names, panels.subList(from, to), from == 0);
+            double bend = from == 0
+                    ? 2 * Joiner.rise(panels.get(0))
+                    : Joiner.rise(panels.get(from)) - Joiner.rise(panels.get(from - 1));
+            stretch(out, stock, build, names, panels.subList(from, to), from == 0, bend);
             from = to;
         }
     }
@@ -104,10 +110,11 @@ public final class FlatPatterns {
     private static void stretch(
             PartsBuffer out,
             WingSpar.Stock stock,
-            WingJoint joint,
+            WingBuild build,
             WingNames names,
             List<Panel> panels,
-            boolean inner) {
+            boolean inner,
+            double bend) {
         double half = 0;
         double x = 0;
         double y = 0;
@@ -122,7 +129,7 @@ public final class FlatPatterns {
         }
         Panel root = panels.get(0);
         boolean through = inner
-                && joint == WingJoint.ONE_PIECE
+                && build.joint() == WingJoint.ONE_PIECE
                 && root.rootZ() == root.tipZ()
                 && 2 * half <= stock.spar().length();
         if (through) {
@@ -132,12 +139,20 @@ public final class FlatPatterns {
         out.stock(names.spar(), stock.spar(), half, 2, x / half, y / half, z / half);
         // A plug-in tube is held over one root chord each side; a glued joiner over fifteen diameters (common
         // practice).
-        double engaged = inner && joint == WingJoint.PLUG_IN
-                ? Math.min(root.rootChord(), half)
+        double chord = root.rootChord();
+        boolean plugged = inner && build.joint() == WingJoint.PLUG_IN;
+        double wished = plugged
+                ? Math.min(chord, half)
                 : JOINER_DIAMETERS * stock.spar().height();
+        double reach = Joiner.reach(wished, build.section(), chord, out.thickness, stock.spar(), bend);
         int joiners = inner ? 1 : 2;
-        double at = atSpar(root.rootX(), root.rootChord());
-        out.stock(names.joiner(), stock.spar(), 2 * engaged, joiners, at, root.rootY(), root.rootZ());
+        double at = atSpar(root.rootX(), chord);
+        out.stock(names.joiner(), stock.spar(), 2 * reach, joiners, at, root.rootY(), root.rootZ());
+        if (!plugged && reach < Math.min(wished, LEAST_DIAMETERS * stock.spar().height())) {
+            String name = inner ? names.jointDoubler() : names.spliceDoubler();
+            FoldedSection folded = FoldedSection.of(build.section());
+            new FoldedWingParts(out, folded, build, names).doubler(name, root, 2 * joiners, root.rootY(), bend);
+        }
     }
 
     private static double atSpar(double leading, double chord) {

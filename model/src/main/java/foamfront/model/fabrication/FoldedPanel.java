@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * A straight-edged piece of a folded wing laid flat: the pattern over its {@link DevelopedFacets}. Facet bends are scored, the
- * nose is two bevelled folds, one skin is bevelled to the trailing edge. Controls are cut in the last top facet; the bottom ends
+ * nose is two bevelled folds, the top is bevelled to the trailing edge ({@link TrailingBevel}). Controls are cut in the last top facet; the bottom ends
  * at their hinge.
  *
  * <p>The trailing edge is one board high on the mean chord, so that sections stay similar; on a panel of taper 0.6 its ends are
@@ -247,8 +247,11 @@ public final class FoldedPanel implements Spanned {
 
     @Override
     public double bevelled() {
-        double trailing = skins == Skins.BOTTOM ? 0 : facets.edge(last);
-        return 2 * folded() + trailing;
+        return 2 * folded() + (skins == Skins.BOTTOM ? 0 : trailingBevel().length());
+    }
+
+    private TrailingBevel trailingBevel() {
+        return new TrailingBevel(facets, hinges, thickness);
     }
 
     @Override
@@ -273,7 +276,8 @@ public final class FoldedPanel implements Spanned {
 
     @Override
     public int bevels() {
-        return (skins == Skins.BOTH ? 4 : 0) + (skins == Skins.BOTTOM ? 0 : 1 + 2 * hinges.size());
+        return (skins == Skins.BOTH ? 4 : 0)
+                + (skins == Skins.BOTTOM ? 0 : trailingBevel().count() + 2 * hinges.size());
     }
 
     @Override
@@ -294,7 +298,7 @@ public final class FoldedPanel implements Spanned {
         if (skins == Skins.BOTTOM) {
             return lines;
         }
-        lines.add(facets.line(BEVEL, last));
+        trailingBevel().add(lines);
         for (Hinge hinge : hinges) {
             PatternLine fold = hingeLine(FOLD, hinge);
             lines.add(fold);

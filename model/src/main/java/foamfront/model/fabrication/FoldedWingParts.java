@@ -53,8 +53,8 @@ final class FoldedWingParts {
         }
         for (int i = 0; i < panels.size(); i++) {
             Panel panel = panels.get(i);
-            double outerBend = i < panels.size() - 1 ? rise(panels.get(i + 1)) - rise(panel) : 0;
-            double innerBend = i > 0 ? rise(panel) - rise(panels.get(i - 1)) : 2 * rise(panel);
+            double outerBend = i < panels.size() - 1 ? Joiner.rise(panels.get(i + 1)) - Joiner.rise(panel) : 0;
+            double innerBend = i > 0 ? Joiner.rise(panel) - Joiner.rise(panels.get(i - 1)) : 2 * Joiner.rise(panel);
             int pieces = pieces(panel, 0.5 * innerBend, 0.5 * outerBend);
             for (int j = 0; j < pieces; j++) {
                 Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
@@ -99,11 +99,6 @@ final class FoldedWingParts {
                             .length());
         }
         return longest;
-    }
-
-    /** Dihedral of a panel, rad. */
-    private static double rise(Panel p) {
-        return StrictMath.atan2(p.tipZ() - p.rootZ(), p.tipY() - p.rootY());
     }
 
     private boolean whole(Panel p) {
@@ -177,7 +172,7 @@ final class FoldedWingParts {
     }
 
     /** A strip running one chord each side of a joint, angled where the joint turns the wing up by {@code bend}. */
-    private void doubler(String name, Panel p, int count, double y, double bend) {
+    void doubler(String name, Panel p, int count, double y, double bend) {
         double height = Math.max(inside(p.rootChord()), ON_EDGE);
         double length = Brace.length(2 * p.rootChord(), height, bend, out.along);
         out.part(
@@ -196,7 +191,7 @@ final class FoldedWingParts {
         double c = root.rootChord();
         if (build.joint() == WingJoint.ONE_PIECE) {
             if (build.spar() instanceof WingSpar.BoardStrip) {
-                doubler(names.jointDoubler(), root, 1, 0, 2 * rise(root));
+                doubler(names.jointDoubler(), root, 1, 0, 2 * Joiner.rise(root));
             }
             return;
         }
@@ -206,11 +201,22 @@ final class FoldedWingParts {
                 names.rootRib(),
                 2,
                 true,
-                RootRib.of(section, c, out.thickness, build.spar()),
+                RootRib.of(section, c, out.thickness, build.spar(), lift(root)),
                 2 * c,
                 0.5 * hinge,
                 root.rootX() + 0.5 * c,
                 0,
                 root.rootZ());
+    }
+
+    /** How far over the middle a plug-in tube runs through the root rib where the wing turns up. */
+    private double lift(Panel root) {
+        if (build.spar() instanceof WingSpar.Stock stock && build.joint() == WingJoint.PLUG_IN) {
+            double bend = 2 * Joiner.rise(root);
+            double chord = root.rootChord();
+            double reach = Joiner.reach(chord, build.section(), chord, out.thickness, stock.spar(), bend);
+            return Joiner.lift(reach, bend);
+        }
+        return 0;
     }
 }

@@ -9,7 +9,7 @@ package foamfront.model.fabrication;
  */
 public record Hinge(double chordFraction, double from, double to) {
     /** Nearer to an end of the piece than this the control runs out over it. */
-    private static final double END = 1e-9;
+    static final double END = 1e-9;
 
     /** A free end inside the piece needs a slit. */
     boolean slitAtStart() {

@@ -12,7 +12,7 @@ import java.util.List;
  *
  * <p>The web stands on the spar's station and ends at the rib. A bought spar lies against its front, half a board deep in the
  * bottom skin, and runs out through a notch of the rib's lower edge; the tube or rod that joins the halves lies against its back,
- * through a square hole half-way between the skins there. So neither runs through web or spar, and one web's thickness of foam
+ * through a square hole half-way between the skins there, or by {@link Joiner#lift} above it. So neither runs through web or spar, and one web's thickness of foam
  * ties both (derived; the side is judgement: behind the web the inside falls away more slowly than ahead of it).
  */
 final class RootRib {
@@ -20,7 +20,10 @@ final class RootRib {
 
     private RootRib() {}
 
-    static Pattern of(FoldedSection section, double chord, double board, WingSpar spar) {
+    /**
+     * @param lift by which the joint's hole is over the middle, m
+     */
+    static Pattern of(FoldedSection section, double chord, double board, WingSpar spar, double lift) {
         boolean symmetrical = section.bottomCorners() > 2;
         // Where no rib fits the wing is not built (chord fit): the least one keeps the count of parts.
         double outside = Math.max(section.thickness() * chord, 2 * board + FoldedWingParts.ON_EDGE);
@@ -57,18 +60,18 @@ final class RootRib {
                 x,
                 y,
                 spar instanceof WingSpar.Stock stock
-                        ? openings(stock.spar(), chord, board, height, symmetrical)
+                        ? openings(stock.spar(), chord, board, height, symmetrical, lift)
                         : List.of());
     }
 
     /** The joint's hole behind the web and the spar's notch ahead of it. */
     private static List<PatternLine> openings(
-            Spar spar, double chord, double board, double[] height, boolean symmetrical) {
+            Spar spar, double chord, double board, double[] height, boolean symmetrical, double lift) {
         double web = SectionShape.SPAR_STATION * chord;
         double aside = FoldedPanel.besideWeb(board, spar.width());
         double joint = web + aside;
         double seat = web - aside;
-        double middle = symmetrical ? 0 : 0.5 * inside(joint / chord, height);
+        double middle = (symmetrical ? 0 : 0.5 * inside(joint / chord, height)) + lift;
         double x1 = joint - 0.5 * spar.width();
         double x2 = joint + 0.5 * spar.width();
         double y1 = middle - 0.5 * spar.height();

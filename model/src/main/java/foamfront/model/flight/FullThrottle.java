@@ -12,10 +12,11 @@ public final class FullThrottle {
     private static final double LOW_CHARGE = 0.3;
     static final double FULL_CHARGE = 1;
 
-    /** Steps of false position: eight digits for any bracket the table leaves. */
+    /** Secants at most; brackets of the table take three. */
     private static final int ROOT_STEPS = 12;
 
-    private static final double ROOT_WIDTH = 1e-3; // m/s
+    /** The last secant moves less than this, m/s; a hundredth of it is left then, since each gains more digits than the one before. */
+    private static final double LAST_STEP = 1e-3;
 
     private final ThrustCurve thrust = new ThrustCurve();
     private final double[] sinking = new double[SpeedTable.SIZE];
@@ -28,6 +29,7 @@ public final class FullThrottle {
     private double staticTorque;
     private double power;
     private double motorInput;
+    private double motorHeat;
     private double current;
     private double lowVoltage;
     private double topRotation;
@@ -41,6 +43,7 @@ public final class FullThrottle {
         staticTorque = train.torque();
         power = train.batteryVoltage() * train.batteryCurrent();
         motorInput = train.motorVoltage() * train.motorCurrent();
+        motorHeat = motorInput - 2 * Math.PI * train.torque() * train.rotation();
         current = train.batteryCurrent();
         insidePropellerData = train.insideMeasured();
         topRotation = train.rotation();
@@ -87,7 +90,7 @@ public final class FullThrottle {
         return flight.pulledDrag(pull, speed, lift, streamArea) <= pull;
     }
 
-    /** The fastest speed at which full throttle holds level flight, by regula falsi with the Illinois step. */
+    /** The fastest speed at which full throttle holds level flight, by secants kept inside the table's bracket. */
     private void top(TrimmedFlight flight, SpeedTable table) {
         int at = SpeedTable.SIZE - 1;
         while (at >= 0 && thrust.at(table.speed[at]) < table.drag[at]) {
@@ -98,31 +101,34 @@ public final class FullThrottle {
             return;
         }
         double low = table.speed[at];
-        double excessLow = thrust.at(low) - table.drag[at];
         boolean last = at == SpeedTable.SIZE - 1;
         double high = last ? Math.max(1.05 * low, thrust.fastest()) : table.speed[at + 1];
-        double excessHigh = thrust.at(high) - (last ? flight.poweredDrag(high, streamArea) : table.drag[at + 1]);
-        if (excessHigh >= 0) {
+        double excess = thrust.at(high) - (last ? flight.poweredDrag(high, streamArea) : table.drag[at + 1]);
+        if (excess >= 0) {
             topSpeed = high;
             return;
         }
+        double before = low;
+        double excessBefore = thrust.at(low) - table.drag[at];
+        topSpeed = high;
         for (int i = 0; i < ROOT_STEPS; i++) {
-            double middle = (low * excessHigh - high * excessLow) / (excessHigh - excessLow);
-            double excess = thrust.at(middle) - flight.poweredDrag(middle, streamArea);
-            if (excess >= 0) {
-                low = middle;
-                excessLow = excess;
-                excessHigh *= 0.5;
-            } else {
-                high = middle;
-                excessHigh = excess;
-                excessLow *= 0.5;
+            double next = topSpeed - excess * (topSpeed - before) / (excess - excessBefore);
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
             }
-            if (high - low < ROOT_WIDTH) {
-                break;
+            before = topSpeed;
+            topSpeed = next;
+            if (Math.abs(topSpeed - before) < LAST_STEP) {
+                return;
+            }
+            excessBefore = excess;
+            excess = thrust.at(topSpeed) - flight.poweredDrag(topSpeed, streamArea);
+            if (excess >= 0) {
+                low = topSpeed;
+            } else {
+                high = topSpeed;
             }
         }
-        topSpeed = 0.5 * (low + high);
     }
 
     /** Thrust against speed with the battery at 30 %. */
@@ -173,6 +179,11 @@ public final class FullThrottle {
     /** Electrical input of each motor in the same state, W. */
     public double motorInput() {
         return motorInput;
+    }
+
+    /** Heat in each motor's winding and iron in the same state, W. */
+    public double motorHeat() {
+        return motorHeat;
     }
 
     /** Battery current in the same state, A. */

@@ -16,10 +16,10 @@ final class ThrustCurve {
 
     private final double[] coefficient = new double[POINTS];
     private double step;
+    private double fallBeyond;
 
-    /** Solves the train at full throttle and a state of charge; {@code pitch} of the propeller in m. */
+    /** Goes on from a train solved at rest, full throttle and this state of charge; {@code pitch} of the propeller in m. */
     void fit(PowerTrain train, double pitch, double stateOfCharge) {
-        train.solveFullThrottle(0, stateOfCharge);
         double still = train.thrust();
         double fastest = Math.max(1, NO_THRUST * pitch * train.rotation());
         step = fastest / (POINTS - 1);
@@ -34,11 +34,13 @@ final class ThrustCurve {
                 coefficient[i] = (coefficient[i] - coefficient[i - 1]) / order;
             }
         }
+        fallBeyond = Math.min(0, polynomial(POINTS - 1) - polynomial(POINTS - 2));
     }
 
     /** Without a motor: no thrust at any speed. */
     void stop() {
         Arrays.fill(coefficient, 0);
+        fallBeyond = 0;
         step = 1;
     }
 
@@ -52,8 +54,7 @@ final class ThrustCurve {
         int last = POINTS - 1;
         double s = Math.min(speed / step, last);
         // Past the last solved point the sextic would run free; the line through the last two points goes on instead.
-        double beyond = (speed / step - s) * Math.min(0, polynomial(last) - polynomial(last - 1));
-        return polynomial(s) + beyond;
+        return polynomial(s) + (speed / step - s) * fallBeyond;
     }
 
     private double polynomial(double s) {

@@ -212,8 +212,7 @@ public final class TrimmedFlight {
         if (scrubbed == 0) {
             return 0;
         }
-        double added = Slipstream.far(thrust, speed, discArea, density);
-        return (Slipstream.pressureRatio(speed, added) - 1) * scrubbed;
+        return Slipstream.pressureGain(thrust, speed, discArea, density) * scrubbed;
     }
 
     /** Whether every wing strip is inside its section's measured Reynolds numbers at a speed. */

@@ -13,6 +13,12 @@ public final class Loads {
     /** Input for 30 s over continuous input: 8 to 5 W/g, judgement. */
     public static final double BURST = 1.6;
 
+    /**
+     * Share of its continuous input that a motor sheds as heat, which is what limits its temperature: sport outrunners turn some three
+     * quarters of it into shaft power; judgement.
+     */
+    public static final double HEAT_SHARE = 0.25;
+
     /** Share of a battery's label that is believed; common practice. */
     public static final double LABEL_SHARE = 0.5;
 
@@ -37,6 +43,16 @@ public final class Loads {
     /** As {@link #motor}, for bursts up to 30 s. */
     public static double motorBurst(Motor motor, double input) {
         return input / (BURST * continuousInput(motor));
+    }
+
+    /** Heat of one motor in W, of winding and iron, against what it sheds for long. */
+    public static double motorHeat(Motor motor, double heat) {
+        return heat / (HEAT_SHARE * continuousInput(motor));
+    }
+
+    /** As {@link #motorHeat}, for bursts up to 30 s. */
+    public static double motorHeatBurst(Motor motor, double heat) {
+        return heat / (BURST * HEAT_SHARE * continuousInput(motor));
     }
 
     /** Motor current in A against the controller's rating with room to spare. */

@@ -42,4 +42,9 @@ public record OperatingPoint(
     public double motorInput() {
         return motorVoltage * motorCurrent;
     }
+
+    /** What each motor turns into heat, in its winding (I² R) and its iron (I₀ ω / K_v) together, W. */
+    public double motorHeat() {
+        return motorInput() - torque * PowerTrain.TURN * rotation;
+    }
 }

@@ -49,6 +49,7 @@ public final class PowerTrain {
 
     private double rememberedState = Double.NaN;
     private double rememberedVoltage;
+    private double rememberedFastest;
 
     private Outcome outcome = Outcome.REACHED;
     private double thrust;
@@ -162,13 +163,13 @@ public final class PowerTrain {
         if (!(thrustAsked > 0)) {
             return stop(source, Outcome.REACHED);
         }
-        double fastest = motor.unloadedSpeed(source) / TURN;
+        double fastest = rememberedFastest;
         double each = thrustAsked / motors;
         if (!(fastest > 0)) {
             return stop(source, Outcome.BATTERY_COLLAPSED);
         }
         double met = speed * inflow;
-        if (rotor.thrust(fastest, met) < each) {
+        if (rotor.thrust(fastest, rotor.advanceRatio(fastest, met), rotor.speedTerm(fastest)) < each) {
             return fallShort(speed, stateOfCharge);
         }
         run(rotor.forThrust(each, met, fastest), met);
@@ -271,6 +272,7 @@ public final class PowerTrain {
         if (stateOfCharge != rememberedState) {
             rememberedState = stateOfCharge;
             rememberedVoltage = cells * Cell.openCircuitVoltage(stateOfCharge) - packResistance * auxiliaryCurrent;
+            rememberedFastest = motor.unloadedSpeed(rememberedVoltage) / TURN;
         }
         return rememberedVoltage;
     }
@@ -301,8 +303,9 @@ public final class PowerTrain {
     private void run(double n, double speed) {
         rotation = n;
         advanceRatio = rotor.advanceRatio(n, speed);
-        thrust = motors * rotor.thrust(n, speed);
-        torque = rotor.torque(n, speed);
+        double speedTerm = rotor.speedTerm(n);
+        thrust = motors * rotor.thrust(n, advanceRatio, speedTerm);
+        torque = rotor.torque(n, advanceRatio, speedTerm);
     }
 
     private Outcome fallShort(double speed, double stateOfCharge) {

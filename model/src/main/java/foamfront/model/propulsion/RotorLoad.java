@@ -45,14 +45,19 @@ final class RotorLoad {
         return speed / (n * diameter);
     }
 
+    /** That of {@link PropellerCurves#speedTerm}. */
+    double speedTerm(double n) {
+        return curves.speedTerm(n);
+    }
+
     /** N. */
-    double thrust(double n, double speed) {
-        return thrustScale * n * n * curves.thrustCoefficient(speed / (n * diameter), curves.speedTerm(n));
+    double thrust(double n, double advanceRatio, double speedTerm) {
+        return thrustScale * n * n * curves.thrustCoefficient(advanceRatio, speedTerm);
     }
 
     /** N m. */
-    double torque(double n, double speed) {
-        return torqueScale * n * n * curves.powerCoefficient(speed / (n * diameter), curves.speedTerm(n));
+    double torque(double n, double advanceRatio, double speedTerm) {
+        return torqueScale * n * n * curves.powerCoefficient(advanceRatio, speedTerm);
     }
 
     /** Whether a point lies inside the measured speeds and advance ratios. */

@@ -18,9 +18,9 @@ public final class Slipstream {
         return 0.5 * (Math.sqrt(speed * speed + 2 * loading) - speed);
     }
 
-    /** Added velocity far behind, m/s. */
-    public static double far(double thrust, double speed, double discArea, double density) {
-        return 2 * atDisc(thrust, speed, discArea, density);
+    /** What dynamic pressure far behind gains over that of flight: (V + 2 w)² / V² − 1 = 2 T / (ρ A V²) by the above; speed above 0. */
+    public static double pressureGain(double thrust, double speed, double discArea, double density) {
+        return 2 * Math.max(0, thrust) / (density * discArea * speed * speed);
     }
 
     /** Added velocity at {@code distance} m behind the disc (before it: negative), m/s. */
@@ -39,11 +39,5 @@ public final class Slipstream {
         double there = speed + behind(thrust, speed, discArea, density, distance);
         double contraction = there > 0 ? Math.min(1, disc / there) : 1;
         return Math.sqrt(discArea / Math.PI * contraction);
-    }
-
-    /** Dynamic pressure in the stream over that of flight, with {@code added} m/s from above; speed above 0. */
-    public static double pressureRatio(double speed, double added) {
-        double ratio = (speed + added) / speed;
-        return ratio * ratio;
     }
 }

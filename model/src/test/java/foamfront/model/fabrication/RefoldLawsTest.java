@@ -57,11 +57,7 @@ class RefoldLawsTest {
                 edges.add(line);
             }
         }
-        PatternLine last = null;
-        for (PatternLine line : panel.lines()) {
-            last = line.kind() == PatternLine.Kind.BEVEL ? line : last;
-        }
-        edges.add(Objects.requireNonNull(last));
+        edges.add(panel.edges().get(panel.edges().size() - 1));
         return edges;
     }
 

@@ -24,6 +24,7 @@ class HandLaunchLawsTest {
         ThrustCurve curve = new ThrustCurve();
         PowerTrain train = PowerTrain.of(
                 Samples.plant(), 1, Records.with(Factors.NOMINAL, "thrust", push), Flights.AIR.density(), 0.5);
+        train.solveFullThrottle(0, 0.3);
         curve.fit(train, Samples.propeller().pitch(), 0.3);
         return curve;
     }

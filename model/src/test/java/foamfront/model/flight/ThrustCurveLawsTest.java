@@ -31,6 +31,7 @@ class ThrustCurveLawsTest {
             PowerPlant plant = Plants.random(seed);
             PowerTrain train = PowerTrain.of(plant, 1, Factors.NOMINAL, Plants.DENSITY, 0.5);
             ThrustCurve curve = new ThrustCurve();
+            train.solveFullThrottle(0, CHARGE);
             curve.fit(train, plant.propeller().pitch(), CHARGE);
             train.solveFullThrottle(0, CHARGE);
             double still = train.thrust();

@@ -30,12 +30,6 @@ class CellTest {
     }
 
     @Test
-    void publishedMeansAreThoseOfTheChecks() {
-        assertThat(mean(0.2)).isCloseTo(3.866, within(PRINTED));
-        assertThat(mean(0)).isCloseTo(3.804, within(PRINTED));
-    }
-
-    @Test
     void aFullHobbyCellRestsAtItsCustomaryVoltage() {
         assertThat(Cell.openCircuitVoltage(1)).isCloseTo(4.20, within(1e-12));
         assertThat(Cell.openCircuitVoltage(0)).isEqualTo(Cell.publishedVoltage(0));
@@ -46,14 +40,5 @@ class CellTest {
         for (int i = 0; i < 200; i++) {
             assertThat(Cell.openCircuitVoltage((i + 1) / 200.0)).isGreaterThan(Cell.openCircuitVoltage(i / 200.0));
         }
-    }
-
-    private static double mean(double from) {
-        int steps = 4000;
-        double sum = 0;
-        for (int i = 0; i < steps; i++) {
-            sum += Cell.publishedVoltage(from + (1 - from) * (i + 0.5) / steps);
-        }
-        return sum / steps;
     }
 }

@@ -9,6 +9,7 @@ import foamfront.model.validation.ErrorStatistics;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -96,7 +97,15 @@ class CurveFitExternalTest {
                 CurveFit.of(Objects.requireNonNull(MeasuredPropeller.all().get("A 10x7")));
         double slow = CurveShape.at(fit.curves(), 1975 / 60.0).staticThrust();
         double fast = CurveShape.at(fit.curves(), 6542 / 60.0).staticThrust();
-        FITS.value("A 10x7, gain of C_T from 1975 to 6542 rpm", 0.16, fast / slow - 1, STATIC_THRUST, "");
+        double early = CurveShape.at(fit.curves(), 4007 / 60.0).peakEfficiency();
+        double late = CurveShape.at(fit.curves(), 6519 / 60.0).peakEfficiency();
+        FITS.value("A 10x7, gain of C_T from 1975 to 6542 rpm", 0.16, fast / slow - 1, STATIC_THRUST, "")
+                .value(
+                        "A 10x7, gain of best efficiency from 4007 to 6519 rpm",
+                        0.034,
+                        late - early,
+                        PEAK_EFFICIENCY,
+                        "");
     }
 
     @Test
@@ -167,6 +176,84 @@ class CurveFitExternalTest {
                 .set("C_P at rest, relative", errors[1], ALL_POWER[0], ALL_POWER[1], "")
                 .set("best efficiency", errors[2], ALL_EFFICIENCY[0], ALL_EFFICIENCY[1], "")
                 .set("advance ratio of it", errors[3], ALL_ADVANCE[0], ALL_ADVANCE[1], "");
+    }
+
+    /** Propellers of one diameter and pitch lie 30 % about their middle apart in static thrust, so that size alone cannot do better. */
+    @Test
+    void familiesOfOneSizeLieApart() {
+        Map<String, double[]> extremes = new LinkedHashMap<>();
+        for (MeasuredPropeller p : MeasuredPropeller.all().values()) {
+            double thrust = CurveShape.at(CurveFit.of(p).curves(), p.topStatic().rotation())
+                    .staticThrust();
+            double[] size =
+                    extremes.computeIfAbsent(p.diameter() + " " + p.pitch(), key -> new double[] {Double.MAX_VALUE, 0});
+            size[0] = Math.min(size[0], thrust);
+            size[1] = Math.max(size[1], thrust);
+        }
+        double widest = extremes.values().stream()
+                .mapToDouble(e -> (e[1] - e[0]) / (e[1] + e[0]))
+                .max()
+                .orElseThrow();
+        FITS.value("C_T at rest of one size about its middle, widest between families", 0.30, widest, 0.10, "");
+    }
+
+    /**
+     * Medians over the two-blade propellers of 8 in and more, by pitch over diameter from 0.35 to 1.00 in six classes: C_T and C_P at
+     * rest, best efficiency and its J, J without thrust over P/D, figure of merit at rest.
+     */
+    private static final double[][] MEDIANS = {
+        {0.35, 0.45, .088, .031, .58, .37, 1.36, .68},
+        {0.45, 0.55, .111, .042, .64, .46, 1.33, .66},
+        {0.55, 0.65, .110, .041, .69, .51, 1.22, .68},
+        {0.65, 0.75, .116, .054, .72, .57, 1.18, .60},
+        {0.75, 0.85, .126, .071, .72, .64, 1.15, .52},
+        {0.85, 1.001, .117, .082, .74, .70, 1.14, .38}
+    };
+
+    /** Half a printed digit of the smallest, the fits' own errors, and that a median jumps from one propeller to its neighbour. */
+    private static final double MEDIAN = 0.10;
+
+    @Test
+    void mediansByPitchAreThoseOfTheCollection() {
+        String[] names = {
+            "C_T at rest",
+            "C_P at rest",
+            "best efficiency",
+            "advance ratio of it",
+            "advance ratio without thrust",
+            "figure of merit"
+        };
+        List<MeasuredPropeller> large = MeasuredPropeller.all().values().stream()
+                .filter(p -> p.diameter() > 0.2)
+                .toList();
+        for (int k = 0; k < names.length; k++) {
+            ErrorStatistics errors = new ErrorStatistics();
+            for (double[] row : MEDIANS) {
+                int figure = k;
+                double[] values = large.stream()
+                        .filter(p -> p.pitchRatio() >= row[0] && p.pitchRatio() < row[1])
+                        .mapToDouble(p -> figures(p)[figure])
+                        .sorted()
+                        .toArray();
+                double median = 0.5 * (values[(values.length - 1) / 2] + values[values.length / 2]);
+                errors.add(median / row[k + 2] - 1);
+            }
+            FITS.set("medians of six classes of pitch, " + names[k] + ", relative", errors, MEDIAN, 0.06, "");
+        }
+    }
+
+    private static double[] figures(MeasuredPropeller p) {
+        PropellerCurves curves = CurveFit.of(p).curves();
+        CurveShape still = CurveShape.at(curves, p.topStatic().rotation());
+        CurveShape best = CurveShape.at(curves, p.peak().rotation());
+        return new double[] {
+            still.staticThrust(),
+            still.staticPower(),
+            best.peakEfficiency(),
+            best.peakAdvance(),
+            best.zeroThrustAdvance() / p.pitchRatio(),
+            still.figureOfMerit()
+        };
     }
 
     private static List<CurveFit> fits() {

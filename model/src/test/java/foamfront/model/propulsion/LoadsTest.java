@@ -27,6 +27,10 @@ class LoadsTest {
         assertThat(Loads.motor(motor(0), 250)).isCloseTo(1, within(ROUNDING));
         assertThat(Loads.motor(motor(100), 100)).isCloseTo(1, within(ROUNDING));
         assertThat(Loads.motorBurst(motor(0), 400)).isCloseTo(1, within(ROUNDING));
+        // A quarter of 5 W/g as heat, 8/5 of it for half a minute.
+        assertThat(Loads.motorHeat(motor(0), 62.5)).isCloseTo(1, within(ROUNDING));
+        assertThat(Loads.motorHeat(motor(100), 25)).isCloseTo(1, within(ROUNDING));
+        assertThat(Loads.motorHeatBurst(motor(0), 100)).isCloseTo(1, within(ROUNDING));
     }
 
     @Test

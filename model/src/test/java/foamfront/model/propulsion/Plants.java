@@ -102,15 +102,58 @@ public final class Plants {
                 b.provenance());
     }
 
-    private static List<String[]> rows(String file) {
+    /** Cells of a catalogue table's parts, one row each. */
+    static List<String[]> rows(String file) {
+        List<String[]> lines = lines(file);
+        return lines.subList(1, lines.size());
+    }
+
+    /** Cells of a catalogue table's header. */
+    static String[] heads(String file) {
+        return lines(file).get(0);
+    }
+
+    /** A comment stands first. */
+    private static List<String[]> lines(String file) {
         try {
             return Files.readAllLines(Path.of("..", "studies", "catalogue", file), StandardCharsets.UTF_8).stream()
-                    .skip(2)
+                    .skip(1)
                     .map(line -> line.split(",", -1))
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A motor with turns for another speed constant: R as K_v^-2, I₀ as K_v. */
+    static Motor wound(Motor motor, double rpmPerVolt) {
+        double ratio = RPM_PER_VOLT.toSi(rpmPerVolt) / motor.speedConstant();
+        return new Motor(
+                motor.name(),
+                motor.mass(),
+                motor.diameter(),
+                motor.length(),
+                ratio * motor.speedConstant(),
+                motor.resistance() / (ratio * ratio),
+                ratio * motor.noLoadCurrent(),
+                motor.noLoadVoltage(),
+                motor.continuousPower(),
+                motor.price(),
+                motor.provenance());
+    }
+
+    /** A pack that neither sags nor empties. */
+    static Battery stiff(int cells) {
+        return new Battery("stiff", cells, 1e5, 100, 1, 1, 1, 1, 1e-9, 1, Provenance.INVENTED);
+    }
+
+    /** State of charge at which a cell rests at a voltage. */
+    static double chargeAt(double volts) {
+        double s = 0;
+        while (Cell.openCircuitVoltage(s) < volts) {
+            s += 1e-4;
+        }
+        return s;
     }
 
     private static double number(String[] row, int column) {

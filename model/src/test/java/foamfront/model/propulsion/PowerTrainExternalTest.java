@@ -13,6 +13,7 @@ import foamfront.model.parts.Motor;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
 import foamfront.model.parts.Provenance;
+import foamfront.model.validation.ErrorStatistics;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
 import java.util.Locale;
@@ -34,6 +35,9 @@ class PowerTrainExternalTest {
     /** The two sheets differ by 6 % from each other at 40 % command. */
     private static final double SHEET_SCATTER = 0.03;
 
+    /** Half of what the two sheets lie apart at most, and their readings' own scatter as much again. */
+    private static final double SHEET_ROWS = 0.06;
+
     private static final Validation BENCH = Validation.of(
             Subject.PROPULSION,
             "Motors on the bench",
@@ -45,9 +49,12 @@ class PowerTrainExternalTest {
      * component table, 2026.
      */
     @ParameterizedTest(name = "{0} rpm/V")
-    @CsvSource({"1960, 0.0602, 0.95, 23.3, 42", "1860, 0.0706, 0.90, 23.4, 36"})
+    @CsvSource({
+        "1960, 0.0602, 0.95, 23.3, 42, .937 .987 1.005 1.042 1.048 1.009 1.020",
+        "1860, 0.0706, 0.90, 23.4, 36, .932 .928 .964 .977 .998 1.008 1.026"
+    })
     void efficiencyStaysFlatToHalfCommandAndFallsAtThirtyPercent(
-            double kv, double resistance, double idle, double volts, double amperes) {
+            double kv, double resistance, double idle, double volts, double amperes, String sheet) {
         Motor motor = new Motor(
                 "2306", 0.034, 0.03, 0.03, RPM_PER_VOLT.toSi(kv), resistance, idle, 10, 0, 19, Provenance.OPEN_DATA);
         PowerTrain train = PowerTrain.of(
@@ -59,6 +66,12 @@ class PowerTrainExternalTest {
         OperatingPoint full = train.fullThrottle(0, 0.5);
         assertThat(full.motorCurrent()).isCloseTo(amperes, within(SUPPLY * amperes));
         String what = String.format(Locale.ROOT, "%.0f rpm/V, efficiency over that of full command, at ", kv);
+        ErrorStatistics rows = new ErrorStatistics();
+        String[] found = sheet.split(" ", -1);
+        for (int i = 0; i < found.length; i++) {
+            rows.add(relative(train, full, 0.3 + 0.1 * i) - Double.parseDouble(found[i]));
+        }
+        BENCH.set(what + "30 to 90 %", rows, SHEET_ROWS, SHEET_ROWS, "");
         BENCH.value(what + "30 %", LOW_COMMAND, relative(train, full, 0.3), SHEET_SCATTER, "");
         for (int tenths = 5; tenths < 10; tenths++) {
             BENCH.value(what + tenths + "0 %", 1, relative(train, full, 0.1 * tenths), FLAT, "");

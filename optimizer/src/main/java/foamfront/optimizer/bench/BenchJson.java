@@ -1,5 +1,6 @@
 package foamfront.optimizer.bench;
 
+import foamfront.model.propulsion.MotorLaw;
 import foamfront.optimizer.front.FrontJson;
 import java.util.Locale;
 
@@ -8,6 +9,7 @@ public final class BenchJson {
     private BenchJson() {}
 
     public static String of(Sweep sweep) {
+        MotorLaw motor = sweep.stand().motor();
         return FrontJson.document(json -> {
             json.writeStringField("motor", sweep.stand().drive().motor().name());
             json.writeStringField("rotor", sweep.stand().drive().rotor().name());
@@ -31,6 +33,8 @@ public final class BenchJson {
                 FrontJson.number(json, "battery_voltage", point.at().batteryVoltage());
                 FrontJson.number(json, "electrical_power", point.at().electricalPower());
                 FrontJson.number(json, "shaft_power", point.at().shaftPower());
+                FrontJson.number(json, "copper_loss", point.copperLoss(motor));
+                FrontJson.number(json, "iron_loss", point.ironLoss(motor));
                 FrontJson.number(json, "motor_efficiency", point.motorEfficiency());
                 FrontJson.number(json, "rotor_efficiency", point.propellerEfficiency());
                 FrontJson.number(json, "efficiency", point.efficiency());

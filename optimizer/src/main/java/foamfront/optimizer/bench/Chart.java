@@ -1,51 +1,100 @@
 package foamfront.optimizer.bench;
 
 import foamfront.model.units.Numbers;
+import foamfront.model.units.Unit;
 import foamfront.optimizer.pictures.Axis;
 import foamfront.optimizer.pictures.Svg;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
- * The plot of a sweep: thrust and electrical power, each on its own axis from 0 to a round figure, in characters or as SVG. Lines are
- * told apart by sign, dash and letter; there is no colour.
+ * The plot of a sweep: thrust, rotor speed, current, powers and efficiencies in fields side by side over one axis, in characters or
+ * as SVG. Lines are told apart by sign or dash; there is no colour.
  */
 public final class Chart {
-    private static final int WIDTH = 60;
-    private static final int HEIGHT = 14;
-    private static final int PAGE_WIDTH = 640;
-    private static final int PAGE_HEIGHT = 400;
-    private static final double LEFT = 70;
-    private static final double TOP = 40;
-    private static final double RIGHT = 570;
-    private static final double BOTTOM = 340;
+    private static final int ACROSS = 2;
+    private static final int PAGE_WIDTH = 820;
+    private static final int PAGE_HEIGHT = 690;
+    private static final double LEFT = 60;
+    private static final double TOP = 70;
+    private static final double FIELD_WIDTH = 320;
+    private static final double FIELD_HEIGHT = 140;
+    private static final double STEP_RIGHT = 410;
+    private static final double STEP_DOWN = 210;
+
+    private static final String DASHED = "7 4";
+    private static final String DOTTED = "1 3";
 
     private final String title;
-    private final String across;
+    private final String along;
     private final double[] x;
-    private final List<Curve> curves;
+    private final List<Panel> panels;
 
-    private Chart(String title, String across, double[] x, List<Curve> curves) {
+    private Chart(String title, String along, double[] x, List<Panel> panels) {
         this.title = title;
-        this.across = across;
+        this.along = along;
         this.x = x;
-        this.curves = curves;
+        this.panels = panels;
     }
 
     public static Chart of(Sweep sweep) {
         boolean speeds = sweep.axis() == Sweep.Axis.AIRSPEED;
         List<Point> points = sweep.points();
         double[] x = points.stream()
-                .mapToDouble(point -> speeds ? point.speed() : 100 * point.at().throttle())
+                .mapToDouble(point ->
+                        speeds ? point.speed() : Unit.PERCENT.fromSi(point.at().throttle()))
                 .toArray();
-        List<Double> thrust = points.stream().map(point -> point.at().thrust()).toList();
-        List<Double> power =
-                points.stream().map(point -> point.at().electricalPower()).toList();
         return new Chart(
                 sweep.stand().words(),
                 speeds ? "airspeed [m/s]" : "throttle [%]",
                 x,
-                List.of(new Curve("thrust [N]", 'o', thrust), new Curve("electrical power [W]", '+', power)));
+                List.of(
+                        new Panel("thrust [N]", List.of(curve(points, "", 'o', "", p -> p.at().thrust()))),
+                        new Panel(
+                                "power [W]",
+                                List.of(
+                                        curve(points, "electrical", 'e', "", p -> p.at().electricalPower()),
+                                        curve(points, "shaft", 's', DASHED, p -> p.at().shaftPower()))),
+                        new Panel(
+                                "speed [rpm]",
+                                List.of(curve(
+                                        points,
+                                        "",
+                                        'o',
+                                        "",
+                                        p -> Unit.REVOLUTION_PER_MINUTE.fromSi(p.at().rotation())))),
+                        new Panel(
+                                "battery current [A]",
+                                List.of(curve(points, "", 'o', "", p -> p.at().batteryCurrent()))),
+                        new Panel(
+                                "[%]",
+                                List.of(
+                                        curve(
+                                                points,
+                                                "motor",
+                                                'm',
+                                                DASHED,
+                                                p -> Unit.PERCENT.fromSi(p.motorEfficiency())),
+                                        curve(
+                                                points,
+                                                "rotor",
+                                                'r',
+                                                DOTTED,
+                                                p -> Unit.PERCENT.fromSi(p.propellerEfficiency())),
+                                        curve(
+                                                points,
+                                                "all together",
+                                                'a',
+                                                "",
+                                                p -> Unit.PERCENT.fromSi(p.efficiency()))))));
+    }
+
+    private static Curve curve(List<Point> points, String words, char sign, String dash, ToDoubleFunction<Point> of) {
+        return new Curve(
+                words,
+                sign,
+                dash,
+                points.stream().map(point -> of.applyAsDouble(point)).toList());
     }
 
     /** In characters; empty where there is nothing to plot. */
@@ -53,107 +102,39 @@ public final class Chart {
         if (x.length < 2) {
             return "";
         }
-        char[][] field = new char[HEIGHT][WIDTH];
-        for (char[] line : field) {
-            Arrays.fill(line, ' ');
-        }
-        for (int k = curves.size() - 1; k >= 0; k--) {
-            draw(field, curves.get(k));
-        }
         StringBuilder out = new StringBuilder();
-        String left = top(curves.get(0).axis());
-        String right = top(curves.get(1).axis());
-        for (Curve curve : curves) {
-            out.append(curve.sign()).append(' ').append(curve.head()).append("   ");
-        }
-        out.append('\n');
-        for (int i = 0; i < HEIGHT; i++) {
-            String label = i == 0 ? left : i == HEIGHT - 1 ? "0" : "";
-            out.append(" ".repeat(left.length() - label.length()))
-                    .append(label)
-                    .append(" |")
-                    .append(field[i])
-                    .append('|')
-                    .append(i == 0 ? " " + right : i == HEIGHT - 1 ? " 0" : "")
-                    .append('\n');
+        for (int k = 0; k < panels.size(); k += ACROSS) {
+            List<String> left = panels.get(k).text(x);
+            List<String> right = k + 1 < panels.size() ? panels.get(k + 1).text(x) : List.of();
+            for (int i = 0; i < left.size(); i++) {
+                String line = right.isEmpty() ? left.get(i) : left.get(i) + "  " + right.get(i);
+                out.append(line.stripTrailing()).append('\n');
+            }
         }
         String first = Numbers.significant(x[0], 3);
         String last = Numbers.significant(x[x.length - 1], 3);
-        out.append(" ".repeat(left.length() + 1))
-                .append('+')
-                .append("-".repeat(WIDTH))
-                .append("+\n")
-                .append(" ".repeat(left.length() + 2))
+        int room = Panel.COLUMNS - first.length() - last.length();
+        return out.append(" ".repeat(Panel.WIDTH - Panel.COLUMNS - 1))
                 .append(first)
-                .append(" ".repeat(Math.max(1, WIDTH - first.length() - last.length())))
+                .append(" ".repeat(Math.max(1, room)))
                 .append(last)
                 .append("  ")
-                .append(across)
-                .append('\n');
-        return out.toString();
-    }
-
-    private void draw(char[][] field, Curve curve) {
-        List<Double> y = curve.y();
-        Axis up = curve.axis();
-        for (int column = 0; column < WIDTH; column++) {
-            double at = x[0] + (x[x.length - 1] - x[0]) * column / (WIDTH - 1);
-            int row = (int) Math.rint(up.share(between(at, y)) * (HEIGHT - 1));
-            field[HEIGHT - 1 - Math.max(0, Math.min(HEIGHT - 1, row))][column] = curve.sign();
-        }
-    }
-
-    private double between(double at, List<Double> y) {
-        int i = 1;
-        while (i < x.length - 1 && x[i] < at) {
-            i++;
-        }
-        double f = (at - x[i - 1]) / (x[i] - x[i - 1]);
-        return y.get(i - 1) + f * (y.get(i) - y.get(i - 1));
+                .append(along)
+                .append(" of every field\n")
+                .toString();
     }
 
     /** As a page of its own. */
     public String svg() {
         Svg page = new Svg(PAGE_WIDTH, PAGE_HEIGHT, title);
-        page.text(0.5 * PAGE_WIDTH, 20, "middle", title);
-        page.line(
-                new double[] {LEFT, LEFT, RIGHT, RIGHT},
-                new double[] {TOP, BOTTOM, BOTTOM, TOP},
-                "stroke=\"black\"",
-                "");
-        Axis along = Axis.holding(across, x[0], x[x.length - 1]);
-        for (int i = 0; i <= along.steps(); i++) {
-            double share = along.share(along.low() + i * along.step());
-            page.text(LEFT + share * (RIGHT - LEFT), BOTTOM + 18, "middle", along.mark(i));
+        page.text(0.5 * PAGE_WIDTH, 24, "middle", title);
+        Axis bottom = Axis.holding(along, x[0], x[x.length - 1]);
+        for (int k = 0; k < panels.size(); k++) {
+            double left = LEFT + k % ACROSS * STEP_RIGHT;
+            double top = TOP + k / ACROSS * STEP_DOWN;
+            panels.get(k).draw(page, x, bottom, left, top, FIELD_WIDTH, FIELD_HEIGHT);
+            page.text(left + 0.5 * FIELD_WIDTH, top + FIELD_HEIGHT + 36, "middle", along);
         }
-        marks(page, curves.get(0).axis(), LEFT - 8, "end");
-        marks(page, curves.get(1).axis(), RIGHT + 8, "start");
-        page.text(0.5 * (LEFT + RIGHT), BOTTOM + 40, "middle", across);
-        line(page, along, curves.get(0), "", "solid, left: ", LEFT, "start");
-        line(page, along, curves.get(1), "7 4", "dashed, right: ", RIGHT, "end");
         return page.page();
-    }
-
-    private static void marks(Svg page, Axis up, double at, String anchor) {
-        for (int i = 0; i <= up.steps(); i++) {
-            double share = up.share(up.low() + i * up.step());
-            page.text(at, BOTTOM - share * (BOTTOM - TOP) + 4, anchor, up.mark(i));
-        }
-    }
-
-    private void line(Svg page, Axis along, Curve curve, String dash, String place, double at, String anchor) {
-        Axis up = curve.axis();
-        double[] px = new double[x.length];
-        double[] py = new double[x.length];
-        for (int i = 0; i < x.length; i++) {
-            px[i] = LEFT + along.share(x[i]) * (RIGHT - LEFT);
-            py[i] = BOTTOM - up.share(Math.max(0, curve.y().get(i))) * (BOTTOM - TOP);
-        }
-        page.line(px, py, "stroke=\"black\" stroke-width=\"1.5\"", dash);
-        page.text(at, PAGE_HEIGHT - 6, anchor, place + curve.head());
-    }
-
-    private static String top(Axis up) {
-        return up.mark(up.steps());
     }
 }

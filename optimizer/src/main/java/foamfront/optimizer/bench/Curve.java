@@ -1,26 +1,25 @@
 package foamfront.optimizer.bench;
 
-import foamfront.optimizer.pictures.Axis;
 import java.util.List;
 
 /**
  * One line of a plot.
  *
- * @param head words and unit
+ * @param words what it is
  * @param sign that stands for it in a plot of characters
+ * @param dash that stands for it in a drawing, empty for a whole line
  * @param y over the plot's x
  */
-record Curve(String head, char sign, List<Double> y) {
+record Curve(String words, char sign, String dash, List<Double> y) {
     Curve {
         y = List.copyOf(y);
     }
 
-    /** From 0 to the first mark past the greatest value. */
-    Axis axis() {
-        double highest = 0;
-        for (double value : y) {
-            highest = Math.max(highest, value);
-        }
-        return Axis.holding(head, 0, highest);
+    double least() {
+        return y.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+    }
+
+    double greatest() {
+        return y.stream().mapToDouble(Double::doubleValue).max().orElse(0);
     }
 }

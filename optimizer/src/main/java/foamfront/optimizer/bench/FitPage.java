@@ -9,11 +9,15 @@ import foamfront.optimizer.front.FrontJson;
 import foamfront.optimizer.front.Table;
 import foamfront.optimizer.front.Table.Column;
 import foamfront.optimizer.runs.PartSheets;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** A fitted motor for people, and as a row of {@code motors.csv}. */
 public final class FitPage {
+    /** The trend of masses is good to a fifth; judgement. */
+    private static final double UNLIKE = 2;
+
     private final MotorFit fit;
     private final int readings;
 
@@ -67,7 +71,25 @@ public final class FitPage {
                 continuousPower,
                 like.price(),
                 Provenance.OWN_BENCH);
-        return PartSheets.table("motors", List.of(whole)).csv();
+        Table row = PartSheets.table("motors", List.of(whole));
+        List<Column> columns = new ArrayList<>(row.columns());
+        columns.add(Column.text("source"));
+        List<String> cells = new ArrayList<>(row.rows().get(0));
+        cells.add(uncertainty());
+        return new Table(columns, List.of(cells)).csv();
+    }
+
+    /** What the row's constants are good to, for its own remark. */
+    private String uncertainty() {
+        return readings + " readings; give or take " + error(fit.speedConstantError(), Unit.RPM_PER_VOLT) + "; "
+                + error(fit.resistanceError() / MotorLaw.EFFECTIVE_RESISTANCE, Unit.MILLIOHM)
+                + (Double.isFinite(fit.noLoadCurrentError())
+                        ? "; " + error(fit.noLoadCurrentError(), Unit.AMPERE)
+                        : "");
+    }
+
+    private static String error(double value, Unit unit) {
+        return Numbers.significant(unit.fromSi(value), 2) + " " + unit.symbol();
     }
 
     /** With the four digits that a bench can mean. */
@@ -93,9 +115,25 @@ public final class FitPage {
     }
 
     /** What the row means. */
-    public static String note() {
+    public static String note(boolean controllerKnown) {
         return "The row's resistance is that under load over " + MotorLaw.EFFECTIVE_RESISTANCE
-                + ": the program multiplies windings by it. Append the row to catalogue/motors.csv beside your study.\n";
+                + ": the program multiplies windings by it. Append the row to catalogue/motors.csv beside your study.\n"
+                + (controllerKnown
+                        ? ""
+                        : "Your controller's resistance is still in it, which the program adds once more: name the controller with"
+                                + " --controller to have it taken off.\n");
+    }
+
+    /** A doubt about the readings where a motor of their resistance would weigh another order than this one; else nothing. */
+    public String doubt(double mass) {
+        double ratio = fit.expectedMass() / mass;
+        if (ratio < UNLIKE && ratio > 1 / UNLIKE) {
+            return "";
+        }
+        return "Motors of such a resistance and speed constant weigh about "
+                + Numbers.significant(Unit.GRAM.fromSi(fit.expectedMass()), 2)
+                + " g, not " + Numbers.significant(Unit.GRAM.fromSi(mass), 2)
+                + " g: check the readings' units, and that every one is of full throttle.\n";
     }
 
     /** For programs. */

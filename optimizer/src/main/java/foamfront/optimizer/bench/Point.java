@@ -1,5 +1,6 @@
 package foamfront.optimizer.bench;
 
+import foamfront.model.propulsion.MotorLaw;
 import foamfront.model.propulsion.OperatingPoint;
 
 /**
@@ -16,6 +17,16 @@ public record Point(double speed, OperatingPoint at) {
     /** Shaft power over what the battery gives, motor and controller together. */
     public double motorEfficiency() {
         return share(at.shaftPower(), at.electricalPower());
+    }
+
+    /** Heat in each motor's winding by I² R, W; the rest of its heat is in the iron. */
+    public double copperLoss(MotorLaw motor) {
+        return at.motorCurrent() * at.motorCurrent() * motor.resistance();
+    }
+
+    /** Heat in each motor's iron and bearings, W. */
+    public double ironLoss(MotorLaw motor) {
+        return at.motorHeat() - copperLoss(motor);
     }
 
     /** Thrust times airspeed over what the battery gives. */

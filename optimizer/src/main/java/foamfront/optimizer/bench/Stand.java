@@ -2,6 +2,7 @@ package foamfront.optimizer.bench;
 
 import foamfront.model.design.Drive;
 import foamfront.model.factors.Factors;
+import foamfront.model.propulsion.MotorLaw;
 import foamfront.model.propulsion.PowerTrain;
 
 /**
@@ -18,6 +19,10 @@ public record Stand(Drive drive, int motors, double density, double temperature,
         PowerTrain train = PowerTrain.of(drive, motors, Factors.NOMINAL, density, 0);
         train.chill(temperature);
         return train;
+    }
+
+    MotorLaw motor() {
+        return MotorLaw.of(drive.motor(), Factors.NOMINAL);
     }
 
     /** Motor and propeller; a fan's motor has no name of its own. */

@@ -13,6 +13,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -27,6 +28,8 @@ public final class MotorReadings {
     private static final int LEAST = 5;
 
     private static final String IDLE = "none";
+
+    private static final String HEAD = "voltage [V],current [A],speed [rpm],load";
 
     /** Propellers by diameter and pitch, fans by diameter. */
     private static final Pattern SIZE = Pattern.compile("\\d+(\\.\\d+)?\\s*(x|mm|in)");
@@ -45,14 +48,26 @@ public final class MotorReadings {
         Faults faults = new Faults(name == null ? file.toString() : name.toString());
         List<MotorReading> readings = new ArrayList<>();
         List<Csv.Line> lines = Csv.read(bytes(file, faults), faults);
-        if (!lines.isEmpty()) {
+        if (faults.any()) {
+            throw new StudyException(faults.all());
+        }
+        if (lines.isEmpty()) {
+            faults.add(0, 0, "", "there is nothing in it", "Begin with the line " + HEAD + " and a row per reading.");
+        } else if (parted(lines.get(0))) {
+            faults.add(
+                    lines.get(0).number(),
+                    0,
+                    "",
+                    "the columns are not parted by commas",
+                    "Save it as CSV with commas: " + HEAD + ".");
+        } else {
             Header header = new Header(lines.get(0), COLUMNS, faults);
             for (Csv.Line line : lines.subList(1, faults.any() ? 1 : lines.size())) {
                 readings.add(reading(new Row(header, line, faults)));
             }
         }
         if (!faults.any()) {
-            enough(readings, faults);
+            enough(List.copyOf(new LinkedHashSet<>(readings)), faults);
         }
         if (faults.any()) {
             throw new StudyException(faults.all());
@@ -60,7 +75,16 @@ public final class MotorReadings {
         return readings;
     }
 
+    /** Whether a header is parted by something else than commas. */
+    private static boolean parted(Csv.Line header) {
+        return header.cells().size() == 1 && header.cells().get(0).matches(".*[;\t].*");
+    }
+
     private static byte[] bytes(Path file, Faults faults) {
+        if (Files.isDirectory(file)) {
+            faults.add(0, 0, "", "this is a folder", "Name the file with the readings in it.");
+            return new byte[0];
+        }
         try (InputStream in = Files.newInputStream(file)) {
             return in.readNBytes((1 << 20) + 1);
         } catch (IOException e) {
@@ -111,7 +135,8 @@ public final class MotorReadings {
                     0,
                     0,
                     "",
-                    "three constants from " + readings.size() + " readings leave nothing to tell their error by",
+                    "three constants from " + readings.size()
+                            + " different readings leave nothing to tell their error by",
                     "Take at least " + LEAST + ": some without a propeller, some with, at two voltages.");
         } else if (idle == 0) {
             faults.add(

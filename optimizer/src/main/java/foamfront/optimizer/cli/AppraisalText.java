@@ -51,6 +51,7 @@ final class AppraisalText {
         text.motions();
         text.polar();
         text.power();
+        text.out.append(InstallationText.of(appraisal.airframe()));
         text.bill();
         text.out.append(BuildText.of(appraisal, show));
         text.cautions();

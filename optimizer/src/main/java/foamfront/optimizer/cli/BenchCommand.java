@@ -21,10 +21,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** {@code bench}: a power plant's figures, a propeller's coefficients, a motor's constants from readings. */
 @Command(
@@ -53,8 +57,14 @@ import picocli.CommandLine.Option;
         version = "foamfront " + Main.VERSION)
 final class BenchCommand implements Callable<Integer> {
     private static final double SEA_LEVEL = 288.15; // K
+    private static final double COLDEST = 233.15; // K
+    private static final double HOTTEST = 323.15; // K
+    private static final double FASTEST = 100; // m/s
 
     private final Console console;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
     @Mixin
     private BenchParts parts = new BenchParts();
@@ -104,9 +114,9 @@ final class BenchCommand implements Callable<Integer> {
         if (folder != null && !Files.isDirectory(folder)) {
             throw new InputException("foamfront: " + folder + " is no folder.", "Name a folder of catalogue tables.");
         }
-        if (csv && json) {
-            throw new InputException("foamfront: --csv and --json cannot both be printed.", "Keep one of them.");
-        }
+        Heard.check(spec.commandLine().getParseResult().matchedOptions().stream()
+                .map(OptionSpec::longestName)
+                .collect(Collectors.toSet()));
         if (speed != null && by != Sweep.Axis.THROTTLE) {
             throw new InputException(
                     "foamfront: --speed is for a table by throttle; by airspeed every speed has its row.",
@@ -126,16 +136,15 @@ final class BenchCommand implements Callable<Integer> {
 
     private void sweep(Catalogue catalogue) {
         Arguments.within("--motors", motors, 1, 2);
-        double left = BenchParts.quantity("--charge", charge, Dimension.NUMBER);
-        if (left > 1) {
-            throw new InputException("foamfront: --charge is " + charge + ".", "Use 1 % to 100 %.");
-        }
+        double left = Stated.between("--charge", charge, Dimension.NUMBER, 0.01, 1, "1 % to 100 %");
         double kelvin = temperature == null
                 ? SEA_LEVEL
-                : BenchParts.quantity("--temperature", temperature, Dimension.TEMPERATURE);
+                : Stated.between(
+                        "--temperature", temperature, Dimension.TEMPERATURE, COLDEST, HOTTEST, "-40 degC to 50 degC");
         double density = Atmosphere.at(0, kelvin).density();
         Stand stand = new Stand(parts.drive(catalogue), motors, density, kelvin, left, parts.massKnown());
-        double airspeed = speed == null ? 0 : BenchParts.quantity("--speed", speed, Dimension.SPEED);
+        double airspeed =
+                speed == null ? 0 : Stated.between("--speed", speed, Dimension.SPEED, 0, FASTEST, "0 to 100 m/s");
         Sweep sweep = by == Sweep.Axis.AIRSPEED ? Sweep.byAirspeed(stand) : Sweep.byThrottle(stand, airspeed);
         Chart chart = Chart.of(sweep);
         if (svg != null) {
@@ -183,7 +192,7 @@ final class BenchCommand implements Callable<Integer> {
                     "Take them at two voltages and with two propellers, and check that no column is in a wrong unit.");
         }
         Motor named = parts.motor == null ? null : parts.motor(catalogue);
-        double weighed = named == null ? parts.mass(found.expectedMass()) : named.mass();
+        double weighed = parts.mass(named == null ? found.expectedMass() : named.mass());
         Motor like = named == null ? FitPage.nearest(weighed, catalogue.motors()) : named;
         double rating = named == null ? 0 : named.continuousPower();
         String guessed = named == null ? FitPage.guessed(parts.motorMass != null, like) : "";
@@ -192,14 +201,14 @@ final class BenchCommand implements Callable<Integer> {
             console.out().print(page.json());
         } else if (csv) {
             console.out().print(page.row(name, weighed, like, rating));
-            console.err().print(guessed);
+            console.err().print(guessed + page.doubt(weighed));
         } else {
             console.out().print(page.text());
             console.out().println();
             console.out().print(page.row(name, weighed, like, rating).replace("\r\n", System.lineSeparator()));
             console.out().println();
-            console.out().print(FitPage.note());
-            console.out().print(guessed);
+            console.out().print(FitPage.note(parts.controller != null));
+            console.out().print(guessed + page.doubt(weighed));
         }
     }
 }

@@ -13,7 +13,6 @@ import foamfront.model.parts.PropellerRegression;
 import foamfront.model.parts.Provenance;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
-import foamfront.model.units.QuantityException;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.faults.Nearest;
 import java.util.ArrayList;
@@ -35,7 +34,10 @@ final class BenchParts {
     @Nullable
     String speedConstant;
 
-    @Option(names = "--resistance", paramLabel = "QUANTITY", description = "of its winding, for example '130 mohm'")
+    @Option(
+            names = "--resistance",
+            paramLabel = "QUANTITY",
+            description = "of its winding, for example '130 mohm'; under load 1.8 times that counts")
     @Nullable
     String resistance;
 
@@ -101,20 +103,24 @@ final class BenchParts {
     private final List<String> notes = new ArrayList<>();
 
     Motor motor(Catalogue catalogue) {
-        either("--motor", motor, "--kv", speedConstant);
         String name = motor;
         if (name != null) {
             return part(catalogue.motors(), name, "motor");
         }
-        double kv = quantity("--kv", first("motor", "--motor", "--kv", speedConstant), Dimension.SPEED_CONSTANT);
-        return made(() -> new Motor(
+        double kv = Stated.quantity(
+                "--kv", Stated.first("motor", "--motor", "--kv", speedConstant), Dimension.SPEED_CONSTANT);
+        return Stated.made(() -> new Motor(
                 "a motor by numbers",
                 mass(1),
                 0.03,
                 0.03,
                 kv,
-                quantity("--resistance", beside("--kv", "--resistance", resistance), Dimension.RESISTANCE),
-                quantity("--no-load-current", beside("--kv", "--no-load-current", noLoadCurrent), Dimension.CURRENT),
+                Stated.quantity(
+                        "--resistance", Stated.beside("--kv", "--resistance", resistance), Dimension.RESISTANCE),
+                Stated.quantity(
+                        "--no-load-current",
+                        Stated.beside("--kv", "--no-load-current", noLoadCurrent),
+                        Dimension.CURRENT),
                 10,
                 0,
                 0,
@@ -123,7 +129,7 @@ final class BenchParts {
 
     /** What the motor was said to weigh, kg. */
     double mass(double otherwise) {
-        return motorMass == null ? otherwise : quantity("--motor-mass", motorMass, Dimension.MASS);
+        return motorMass == null ? otherwise : Stated.quantity("--motor-mass", motorMass, Dimension.MASS);
     }
 
     /** Everything together. */
@@ -132,10 +138,6 @@ final class BenchParts {
         if (name == null) {
             return new PowerPlant(motor(catalogue), propeller(catalogue), battery(catalogue), controller(catalogue));
         }
-        either("--fan", fan, "--motor", motor);
-        either("--fan", fan, "--kv", speedConstant);
-        either("--fan", fan, "--propeller", propeller);
-        either("--fan", fan, "--diameter", diameter);
         return new Power.DuctedFan(part(catalogue.fans(), name, "fan"), battery(catalogue), controller(catalogue));
     }
 
@@ -145,7 +147,6 @@ final class BenchParts {
     }
 
     Propeller propeller(Catalogue catalogue) {
-        either("--propeller", propeller, "--diameter", diameter);
         String name = propeller;
         if (name != null) {
             Propeller whole = Catalogue.find(catalogue.propellers(), name);
@@ -175,9 +176,10 @@ final class BenchParts {
     }
 
     private Propeller bySize(Catalogue catalogue) {
-        double d = quantity("--diameter", first("propeller", "--propeller", "--diameter", diameter), Dimension.LENGTH);
-        double p = quantity("--pitch", beside("--diameter", "--pitch", pitch), Dimension.LENGTH);
-        BladeFamily blade = family(beside("--diameter", "--family", family));
+        double d = Stated.quantity(
+                "--diameter", Stated.first("propeller", "--propeller", "--diameter", diameter), Dimension.LENGTH);
+        double p = Stated.quantity("--pitch", Stated.beside("--diameter", "--pitch", pitch), Dimension.LENGTH);
+        BladeFamily blade = family(Stated.beside("--diameter", "--family", family));
         Arguments.within("--blades", blades, 2, 4);
         PropellerRegression regression = new PropellerRegression(catalogue.propellers());
         if (regression.isEmpty()) {
@@ -229,15 +231,15 @@ final class BenchParts {
     }
 
     private Battery pack(Catalogue catalogue) {
-        either("--battery", battery, "--cells", cells);
         String name = battery;
         if (name != null) {
             return part(catalogue.batteries(), name, "battery");
         }
-        Integer count = first("battery", "--battery", "--cells", cells);
+        Integer count = Stated.first("battery", "--battery", "--cells", cells);
         Arguments.within("--cells", count, 1, 14);
-        double charge = quantity("--capacity", beside("--cells", "--capacity", capacity), Dimension.CHARGE);
-        return made(() -> new Battery(
+        double charge =
+                Stated.quantity("--capacity", Stated.beside("--cells", "--capacity", capacity), Dimension.CHARGE);
+        return Stated.made(() -> new Battery(
                 count + "S " + capacity,
                 count,
                 charge,
@@ -271,60 +273,5 @@ final class BenchParts {
                     Catalogue.advice(parts, name, kind));
         }
         return found;
-    }
-
-    /** A quantity above zero. */
-    static double quantity(String option, String text, Dimension dimension) {
-        double si;
-        try {
-            si = Quantities.parse(text, dimension);
-        } catch (QuantityException e) {
-            throw new InputException("foamfront: " + option + ": " + e.problem() + ".", e.advice());
-        }
-        if (!(si > 0)) {
-            throw new InputException(
-                    "foamfront: " + option + " is " + Text.plain(text) + ".", "Use a figure above zero.");
-        }
-        return si;
-    }
-
-    /** The figure that stands for a part without a name. */
-    private static <T> T first(String part, String named, String option, @Nullable T value) {
-        if (value == null) {
-            throw new InputException(
-                    "foamfront: no " + part + " is given.",
-                    "Name one with " + named + ", or describe it from " + option + " on; see foamfront bench --help.");
-        }
-        return value;
-    }
-
-    /** A figure that must come with another. */
-    private static <T> T beside(String given, String option, @Nullable T value) {
-        if (value == null) {
-            throw new InputException(
-                    "foamfront: " + option + " is missing beside " + given + ".",
-                    "Give it too; see foamfront bench --help.");
-        }
-        return value;
-    }
-
-    private static void either(String one, @Nullable Object first, String other, @Nullable Object second) {
-        if (first != null && second != null) {
-            throw new InputException(
-                    "foamfront: " + one + " and " + other + " both describe the same part.", "Give one of them.");
-        }
-    }
-
-    private interface Making<P> {
-        P make();
-    }
-
-    /** The record's constructor refuses what can never be. */
-    private static <P> P made(Making<P> making) {
-        try {
-            return making.make();
-        } catch (IllegalArgumentException e) {
-            throw new InputException("foamfront: " + e.getMessage() + ".", "Correct the figure.");
-        }
     }
 }

@@ -19,6 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class BenchCommandTest {
+    /** Nine digits are printed. */
+    private static final double PRINTED = 1e-7;
+
     private static final String[] EVERYDAY = {
         "bench",
         "--motor",
@@ -31,6 +34,11 @@ class BenchCommandTest {
         "20 A"
     };
 
+    /** Thrust, powers, rotor speed, current, efficiencies; two and three lines in one field. */
+    private static final int FIELDS = 5;
+
+    private static final int LINES = 8;
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -42,7 +50,17 @@ class BenchCommandTest {
         assertThat(run.out().lines().findFirst())
                 .hasValueSatisfying(
                         line -> assertThat(line).contains("at rest", "is at its best at", "of the speed they bear."));
-        assertThat(run.out()).contains("o thrust [N]", "airspeed [m/s]", "electrical power [W]", "Clamp the stand");
+        assertThat(run.out())
+                .contains(
+                        "thrust [N]",
+                        "power [W]: e electrical, s shaft",
+                        "speed [rpm]",
+                        "battery current [A]",
+                        "airspeed [m/s] of every field",
+                        "electrical power [W]",
+                        "makers' sheets come first",
+                        "Clamp the stand",
+                        "swollen, dented or pierced");
     }
 
     @Test
@@ -65,6 +83,48 @@ class BenchCommandTest {
                                     * point.at("/rotor_efficiency").asDouble(),
                             within(1e-8));
         }
+    }
+
+    /** 2212-1000: 131 mohm counted 1.8 times, and the 20 A controller's 8 mohm; what is left is the iron's. */
+    @Test
+    void whatTheBatteryGivesIsShaftCopperIronAndController() throws IOException {
+        JsonNode rest =
+                new ObjectMapper().readTree(Run.of(with("--json")).out()).at("/points/0");
+        double current = rest.at("/motor_current").asDouble();
+        double copper = rest.at("/copper_loss").asDouble();
+        double iron = rest.at("/iron_loss").asDouble();
+        assertThat(copper).isCloseTo(1.8 * 0.131 * current * current, within(PRINTED * copper));
+        assertThat(iron).isPositive().isLessThan(copper);
+        double electrical = rest.at("/electrical_power").asDouble();
+        assertThat(rest.at("/shaft_power").asDouble() + copper + iron + 0.008 * current * current)
+                .isCloseTo(electrical, within(PRINTED * electrical));
+    }
+
+    /** A small pack, cold and nearly empty, under two motors: all that is too much is named, the cut-off among it. */
+    @Test
+    void everythingAskedTooMuchIsNamed() {
+        Run run = Run.of(
+                "bench",
+                "--motor",
+                "2212-1000",
+                "--motors",
+                "2",
+                "--propeller",
+                "10x4.7 slow flyer",
+                "--battery",
+                "3S 1000",
+                "--charge",
+                "10 %",
+                "--temperature",
+                "-10 degC");
+        assertThat(run.out().lines().findFirst())
+                .hasValueSatisfying(line -> assertThat(line)
+                        .contains(
+                                "2 x 2212-1000",
+                                "is asked too much: the battery works at",
+                                "; the cells fall to",
+                                "cuts off"));
+        assertThat(run.out()).contains("each motor's winding takes", "of what it bears for 30 s");
     }
 
     @Test
@@ -123,7 +183,7 @@ class BenchCommandTest {
                         .parse(plot.toFile())
                         .getElementsByTagName("polyline")
                         .getLength())
-                .isEqualTo(3);
+                .isEqualTo(FIELDS + LINES);
     }
 
     /** 10x4.7 slow flyer, C_T at rest 0.1299 and C_P 0.0531 at 6528 rpm (UIUC Propeller Database, volume 1). */
@@ -211,6 +271,33 @@ class BenchCommandTest {
                 .contains("my motor", "own bench");
     }
 
+    /** Currents read ten times too large make a motor that weighs four times as much. */
+    @Test
+    void readingsThatFitNoSuchMotorAreDoubted() throws IOException {
+        Path readings = readings("");
+        Path tenfold = Files.writeString(
+                folder.resolve("tenfold.csv"),
+                "voltage [V],current [A],speed [rpm],load\n7.4,6.3,7270,none\n11.1,7.7,10950,none\n"
+                        + "7.1,41,6290,8x4\n10.9,79,9310,8x4\n10.6,122,8170,10x4.7\n");
+        assertThat(Run.of("bench", "--fit", tenfold.toString(), "--motor", "2212-1000")
+                        .out())
+                .contains("weigh about", "check the readings' units");
+        assertThat(Run.of("bench", "--fit", readings.toString(), "--motor", "2212-1000")
+                        .out())
+                .doesNotContain("check the readings' units");
+    }
+
+    /** The row carries its uncertainty as its remark; a named controller's resistance is taken off. */
+    @Test
+    void theRowSaysWhatItIsGoodTo() throws IOException {
+        Path readings = readings("");
+        Run run = Run.of("bench", "--fit", readings.toString(), "--motor", "2212-1000");
+        assertThat(run.out()).contains(",source\n", "5 readings; give or take 0.77 rpm/V; 0.54 mohm", "still in it");
+        Run known = Run.of("bench", "--fit", readings.toString(), "--motor", "2212-1000", "--controller", "20 A");
+        // 8 mohm off 199.6, over 1.8.
+        assertThat(known.out()).contains(",106.4,").doesNotContain("still in it");
+    }
+
     /** Two packs sag by half and carry twice as much. */
     @Test
     void packsInParallelAreNamedByTheirCount() throws IOException {
@@ -274,6 +361,17 @@ class BenchCommandTest {
                 "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --speed 10~m/s | --by throttle",
                 "--motor 2212-1000 --propeller 10x4.7 --rpm fast | is not a number",
                 "--motors two | is not a whole number",
+                "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --capacity 10~mAh | same part",
+                "--motor 2212-1000 --resistance 50~mohm --propeller 10x4.7 --battery 3S~2200 | same part",
+                "--motor 2212-1000 --propeller 10x4.7 --pitch 5in --battery 3S~2200 | same part",
+                "--fan 64~mm~3150 --blades 3 --battery 3S~2200 | same part",
+                "--propeller 10x4.7 --rpm 6500 --svg plot.svg | --svg has no say beside --rpm",
+                "--fit no-such.csv --propeller 10x4.7 | --propeller has no say beside --fit",
+                "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --name mine | Add --fit",
+                "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --temperature -300~degC | Use -40 degC to 50 degC",
+                "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --charge 0 | Use 1 % to 100 %",
+                "--motor 2212-1000 --propeller 10x4.7 --battery 3S~2200 --by throttle --speed -5~m/s | Use 0 to 100 m/s",
+                "--fit target | this is a folder",
                 "--fit no-such.csv | cannot be read"
             })
     void badInputIsExitTwoWithAdvice(String options, String expected) {
@@ -296,6 +394,10 @@ class BenchCommandTest {
                 "voltage [V],current [A],speed [rpm],load;7.4,630,7270,none | amperes",
                 "voltage [V],current [V],speed [rpm],load;7.4,0.6,7270,none | current",
                 "voltage [V],current [A],load;7.4,0.6,none | the column is missing",
+                "# nothing | there is nothing in it",
+                "voltage [V]\tcurrent [A]\tspeed [rpm]\tload | not parted by commas",
+                "voltage [V],current [A],speed [rpm],load;7.4,0.6,7270,none;7,4,6000,8x4;7,4,6000,8x4;7,4,6000,8x4;7,4,6000,8x4 |"
+                        + " from 2 different readings",
                 "voltage [V],current [A],speed [rpm],load;7,4,6000,8x4;8,5,6500,8x4;9,6,7000,8x4;9,6,7001,9x5;8,5,6501,9x5 |"
                         + " no reading is without",
                 "voltage [V],current [A],speed [rpm],load;7.4,0.6,7270,nome;7,4,6000,8x4 | 'nome' is neither none nor a size"

@@ -52,17 +52,40 @@ class PowerKindsTest {
     void aFanCanBeBuiltAndFlown() throws IOException {
         Run run = appraise(FAN);
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).contains("every limit holds", "fan with motor", "64 mm 3150", "duct", "a fifth off");
+        assertThat(run.out())
+                .contains(
+                        "every limit holds",
+                        "fan with motor",
+                        "64 mm 3150",
+                        "duct",
+                        "a fifth off",
+                        "leave the fan",
+                        "Idle, the fan adds");
     }
 
     @Test
     void aTwinCanBeBuiltAndFlown() throws IOException {
         Run run = appraise(TWIN);
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).contains("every limit holds", "rudder with one motor out", "leads in the wing");
+        assertThat(run.out())
+                .contains(
+                        "every limit holds", "rudder with one motor out", "leads in the wing", "braked propeller adds");
         // Two of each on the shopping list, one battery.
         assertThat(run.out().lines().filter(line -> line.matches("(2208-900|20 A|8x4 thin electric) +2 +2 .*")))
                 .hasSize(3);
+    }
+
+    /** What the wake costs a pusher and what a hot motor asks of its pilot are said where they can be read. */
+    @Test
+    void whatAnInstallationCostsIsSaid() throws IOException {
+        Path club = Path.of("..", "studies", "club");
+        assertThat(Run.of("appraise", club.resolve("stubble-pusher.yaml").toString())
+                        .out())
+                .contains("gives 96.5 % of its thrust", "3 dB, louder (common practice)");
+        assertThat(Run.of("appraise", club.resolve("reed-wing.yaml").toString()).out())
+                .contains("slows the air at the propeller to 98.9 %");
+        assertThat(Run.of("appraise", club.resolve("hall-lamp.yaml").toString()).out())
+                .contains("more heat than it sheds for long (judgement)");
     }
 
     @Test
