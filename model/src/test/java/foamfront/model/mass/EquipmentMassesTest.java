@@ -14,6 +14,7 @@ import foamfront.model.design.Power;
 import foamfront.model.design.Tail;
 import foamfront.model.design.TailPlane;
 import foamfront.model.design.Undercarriage;
+import foamfront.model.propulsion.PartTradeExternalTest;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +53,18 @@ class EquipmentMassesTest {
             lateral += item.mass() * item.y();
         }
         assertThat(lateral).isCloseTo(0, within(ROUNDING));
+    }
+
+    @Test
+    void leadsAndConnectorsAreOfTheUsualMass() {
+        for (MassItem item : items(TRAINER)) {
+            if (item.name().equals("power leads")) {
+                PartTradeExternalTest.TRADE.band(
+                        "leads and connectors of a motor, mass", 10, 20, 1000 * item.mass(), "g");
+                return;
+            }
+        }
+        throw new AssertionError("there are no power leads");
     }
 
     @Test

@@ -15,8 +15,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Masses and prices of controllers, servos, receivers, propellers and fans beside the trade's usual ranges. */
-class PartTradeExternalTest {
-    private static final Validation TRADE = Validation.of(
+public class PartTradeExternalTest {
+    /** Of every range on this part of the page. */
+    public static final Validation TRADE = Validation.of(
             Subject.PROPULSION,
             "Small parts for sale",
             "The trade's usual ranges (from memory); one servo's torque and price from a small public list (read). Masses and prices of"

@@ -7,6 +7,7 @@ import foamfront.model.parts.CurveShape;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.PropellerCurves;
 import foamfront.model.parts.PropellerRegression;
+import foamfront.model.validation.ErrorStatistics;
 import foamfront.model.validation.Subject;
 import foamfront.model.validation.Validation;
 import java.util.List;
@@ -28,6 +29,12 @@ class UnseenPropellerExternalTest {
 
     /** Largest errors found then, rounded up. */
     private static final double[] LARGEST = {0.18, 0.18, 0.065, 0.115};
+
+    /**
+     * A regression that knows the family was published at 12 % over all points; direct drive, of which leaving one out leaves three
+     * at most, reaches 13 and 14 % at rest.
+     */
+    private static final double FAMILY_RMS = 0.145;
 
     private static final String[] NAMES = {
         "C_T at rest, relative", "C_P at rest, relative", "best efficiency", "advance ratio of it"
@@ -73,10 +80,35 @@ class UnseenPropellerExternalTest {
         }
     }
 
-    static List<double[]> errors() {
-        List<MeasuredPropeller> all = MeasuredPropeller.all().values().stream()
+    /** Every family inside the acceptance, so that none hides behind the others. */
+    @Test
+    void everyFamilyIsInsideTheAcceptance() {
+        List<MeasuredPropeller> all = measured();
+        List<double[]> errors = errors();
+        for (BladeFamily family : BladeFamily.values()) {
+            ErrorStatistics thrust = new ErrorStatistics();
+            ErrorStatistics power = new ErrorStatistics();
+            for (int i = 0; i < all.size(); i++) {
+                if (all.get(i).family() == family) {
+                    thrust.add(errors.get(i)[0]);
+                    power.add(errors.get(i)[1]);
+                }
+            }
+            if (thrust.count() > 0) {
+                LEFT_OUT.set(family.words() + ", C_T at rest, relative", thrust, ACCEPTANCE[0], FAMILY_RMS, "")
+                        .set(family.words() + ", C_P at rest, relative", power, ACCEPTANCE[1], FAMILY_RMS, "");
+            }
+        }
+    }
+
+    private static List<MeasuredPropeller> measured() {
+        return MeasuredPropeller.all().values().stream()
                 .filter(p -> p.family() != BladeFamily.SMALL)
                 .toList();
+    }
+
+    static List<double[]> errors() {
+        List<MeasuredPropeller> all = measured();
         List<Propeller> parts = all.stream().map(MeasuredPropeller::part).toList();
         return all.stream().map(p -> error(p, parts)).toList();
     }

@@ -131,7 +131,8 @@ public final class Chart {
         Axis bottom = Axis.holding(along, x[0], x[x.length - 1]);
         for (int k = 0; k < panels.size(); k++) {
             double left = LEFT + k % ACROSS * STEP_RIGHT;
-            double top = TOP + k / ACROSS * STEP_DOWN;
+            int row = k / ACROSS;
+            double top = TOP + row * STEP_DOWN;
             panels.get(k).draw(page, x, bottom, left, top, FIELD_WIDTH, FIELD_HEIGHT);
             page.text(left + 0.5 * FIELD_WIDTH, top + FIELD_HEIGHT + 36, "middle", along);
         }

@@ -275,10 +275,14 @@ class BenchCommandTest {
     @Test
     void readingsThatFitNoSuchMotorAreDoubted() throws IOException {
         Path readings = readings("");
-        Path tenfold = Files.writeString(
-                folder.resolve("tenfold.csv"),
-                "voltage [V],current [A],speed [rpm],load\n7.4,6.3,7270,none\n11.1,7.7,10950,none\n"
-                        + "7.1,41,6290,8x4\n10.9,79,9310,8x4\n10.6,122,8170,10x4.7\n");
+        Path tenfold = Files.writeString(folder.resolve("tenfold.csv"), """
+                voltage [V],current [A],speed [rpm],load
+                7.4,6.3,7270,none
+                11.1,7.7,10950,none
+                7.1,41,6290,8x4
+                10.9,79,9310,8x4
+                10.6,122,8170,10x4.7
+                """);
         assertThat(Run.of("bench", "--fit", tenfold.toString(), "--motor", "2212-1000")
                         .out())
                 .contains("weigh about", "check the readings' units");
