@@ -156,9 +156,10 @@ public final class FlatPatterns {
         int joiners = inner ? 1 : 2;
         double at = atSpar(root.rootX(), chord);
         out.stock(names.joiner(), stock.spar(), 2 * reach, joiners, at, root.rootY(), root.rootZ());
-        if (!plugged && reach < Math.min(wished, LEAST_DIAMETERS * stock.spar().height())) {
+        FoldedSection folded = FoldedSection.of(build.section());
+        double least = Math.min(wished, LEAST_DIAMETERS * stock.spar().height());
+        if (folded != null && !plugged && reach < least) {
             String name = inner ? names.jointDoubler() : names.spliceDoubler();
-            FoldedSection folded = FoldedSection.of(build.section());
             new FoldedWingParts(out, folded, build, names).doubler(name, root, 2 * joiners, root.rootY(), bend);
         }
     }
