@@ -30,8 +30,10 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * The aerodynamic set-up of a wing with its tail, from surfaces to an aeroplane that can be flown at any speed: strips, matrix,
  * factorisation, right-hand sides, far wake, the antisymmetric half, the body beside the wings, trim lines, strip data and the
- * stall. {@code setUp} is all of it, {@code solve} the lifting system alone, {@code geometry} the airframe that comes before. Run
- * with {@code ./test --bench Lift}; allocation by JMH's gc profiler.
+ * stall. {@code setUp} is all of it, its own geometry (nodes, control points, normals, twist, flaps of every strip) included, and
+ * allocates nothing. {@code solve} is the lifting system alone. {@code geometry} is no part of it: the airframe, from which masses,
+ * patterns and structure start as well, made once a design of immutable records, its only allocation. Run with
+ * {@code ./test --bench Lift}; allocation by JMH's gc profiler.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)

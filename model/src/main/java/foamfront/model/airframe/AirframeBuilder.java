@@ -47,7 +47,9 @@ final class AirframeBuilder {
             surfaces.add(tail);
         }
         List<Surface> fins = fins(design, wing);
-        surfaces.addAll(fins);
+        for (int i = 0; i < fins.size(); i++) {
+            surfaces.add(fins.get(i));
+        }
         if (design.wing().build().tips() == WingTips.WINGLETS) {
             surfaces.add(Winglet.on(wing, 1));
             surfaces.add(Winglet.on(wing, -1));

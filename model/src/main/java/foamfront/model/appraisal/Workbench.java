@@ -8,6 +8,7 @@ import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
 import foamfront.model.design.Tail;
+import foamfront.model.fabrication.FlatPatterns;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.SheetNester;
 import foamfront.model.factors.Factors;
@@ -43,6 +44,7 @@ final class Workbench {
     final TrimmedFlight flight = new TrimmedFlight(lifting);
     final Performance performance = new Performance();
     final SlipstreamLift slipstream = new SlipstreamLift();
+    final FlatPatterns patterns = new FlatPatterns();
     final SheetNester nester = new SheetNester();
     final double[] values = new double[MEASURES];
 

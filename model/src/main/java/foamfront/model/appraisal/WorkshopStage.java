@@ -14,7 +14,6 @@ import foamfront.model.design.WingSection;
 import foamfront.model.design.WingSpar;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.BuildTime;
-import foamfront.model.fabrication.FlatPatterns;
 import foamfront.model.fabrication.FoldRoom;
 import foamfront.model.fabrication.TransportBox;
 import foamfront.model.flight.Handling;
@@ -45,7 +44,7 @@ final class WorkshopStage {
             w.set(Measure.HORIZONTAL_TAIL_VOLUME, Handling.horizontalTailVolume(airframe));
         }
         w.set(Measure.VERTICAL_TAIL_VOLUME, Handling.verticalTailVolume(airframe));
-        w.parts = FlatPatterns.of(airframe);
+        w.parts = w.patterns.parts(airframe);
         w.set(Measure.SHEET_FIT, w.parts.sheetFit(design.board()));
         TransportBox box = TransportBox.of(airframe, w.mission.car());
         w.set(Measure.PACKED_LENGTH, box.longest());

@@ -21,6 +21,7 @@ final class DevelopedFacets {
     private final double tipChord;
     private final double shift;
     private final double breadth;
+    private final Mitre mitre;
     // Edge k runs from (rootX, rootY) to (tipX, tipY) on the board.
     private final double[] rootX;
     private final double[] rootY;
@@ -52,13 +53,14 @@ final class DevelopedFacets {
         this.tipChord = tipChord;
         this.shift = shift;
         this.breadth = breadth;
+        this.mitre = mitre;
         int n = end - first;
         rootX = new double[n];
         rootY = new double[n];
         tipX = new double[n];
         tipY = new double[n];
         develop(nose, Folding.doubledAllowance(thickness));
-        trim(mitre);
+        trim();
     }
 
     /** Lays facet after facet beside the last edge, the first edge along the grain. */
@@ -98,7 +100,7 @@ final class DevelopedFacets {
     }
 
     /** Ends of edges are taken back, or run on, by their height over the chord line times the slant of the joint. */
-    private void trim(Mitre mitre) {
+    private void trim() {
         double root = StrictMath.tan(mitre.root()) / breadth;
         double tip = StrictMath.tan(mitre.tip()) / breadth;
         if (root == 0 && tip == 0) {
@@ -122,6 +124,11 @@ final class DevelopedFacets {
         double dx = shift + section.x(corner) * taper;
         double dz = section.z(corner) * taper;
         return Math.sqrt(breadth * breadth + dx * dx + dz * dz);
+    }
+
+    /** As its ends are cut. */
+    Mitre mitre() {
+        return mitre;
     }
 
     /** True length of the leading edge, m. */
@@ -160,6 +167,26 @@ final class DevelopedFacets {
 
     double tipY(int edge) {
         return tipY[edge];
+    }
+
+    /** Extent along the grain, of the whole as laid, m. */
+    double length() {
+        return extent(rootX, tipX);
+    }
+
+    /** Extent across the grain, m. */
+    double width() {
+        return extent(rootY, tipY);
+    }
+
+    private static double extent(double[] roots, double[] tips) {
+        double low = roots[0];
+        double high = roots[0];
+        for (int k = 0; k < roots.length; k++) {
+            low = Math.min(low, Math.min(roots[k], tips[k]));
+            high = Math.max(high, Math.max(roots[k], tips[k]));
+        }
+        return high - low;
     }
 
     /** Length of an edge as cut, m. */

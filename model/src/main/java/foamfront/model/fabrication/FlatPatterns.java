@@ -17,6 +17,8 @@ import java.util.List;
 /**
  * All cut and sawn parts of an aeroplane: patterns of every surface by the way its section is made, of the body by its kind, and
  * of what mounts motors and wheels. The order of parts is fixed by the arrangement.
+ *
+ * <p>One belongs to one worker: it keeps what parts are collected in.
  */
 public final class FlatPatterns {
     /** A joiner runs this many diameters into each half (12 to 15, common practice). */
@@ -27,11 +29,17 @@ public final class FlatPatterns {
     /** Rises whose product with the other's breadth differs by less are one line, m². */
     private static final double STRAIGHT = 1e-9;
 
-    private FlatPatterns() {}
+    private final PartsBuffer out = new PartsBuffer();
 
+    /** The parts of an aeroplane that comes alone. */
     public static PartsList of(Airframe airframe) {
+        return new FlatPatterns().parts(airframe);
+    }
+
+    /** All parts of an aeroplane. */
+    public PartsList parts(Airframe airframe) {
         Design design = airframe.design();
-        PartsBuffer out = new PartsBuffer(design);
+        out.begin(design);
         for (int i = 0; i < airframe.surfaces().size(); i++) {
             Surface surface = airframe.surfaces().get(i);
             out.turnTo(surface.role() == Surface.Role.TAIL ? Assembly.TAIL : Assembly.WING);
@@ -149,7 +157,8 @@ public final class FlatPatterns {
         double at = atSpar(root.rootX(), chord);
         out.stock(names.joiner(), stock.spar(), 2 * reach, joiners, at, root.rootY(), root.rootZ());
         FoldedSection folded = FoldedSection.of(build.section());
-        if (folded != null && !plugged && reach < Math.min(wished, LEAST_DIAMETERS * stock.spar().height())) {
+        double least = Math.min(wished, LEAST_DIAMETERS * stock.spar().height());
+        if (folded != null && !plugged && reach < least) {
             String name = inner ? names.jointDoubler() : names.spliceDoubler();
             new FoldedWingParts(out, folded, build, names).doubler(name, root, 2 * joiners, root.rootY(), bend);
         }

@@ -64,26 +64,53 @@ public final class FoldedPanel implements Spanned {
             double thickness,
             List<Hinge> hinges,
             Mitre mitre) {
+        this(
+                section,
+                skins,
+                facets(section, skins, rootChord, tipChord, shift, breadth, thickness, mitre),
+                thickness,
+                hinges);
+    }
+
+    /** Over facets that are developed already. */
+    FoldedPanel(FoldedSection section, Skins skins, DevelopedFacets facets, double thickness, List<Hinge> hinges) {
         this.skins = skins;
+        this.facets = facets;
         this.thickness = thickness;
         this.hinges = hinges;
-        nose = skins == Skins.TOP ? -1 : section.bottomCorners() - 1;
-        facets = new DevelopedFacets(
+        nose = nose(section, skins);
+        last = facets.edges() - 1;
+        outline = trace();
+        length = outline.length();
+        width = outline.width();
+        area = outline.area();
+    }
+
+    private static int nose(FoldedSection section, Skins skins) {
+        return skins == Skins.TOP ? -1 : section.bottomCorners() - 1;
+    }
+
+    /** The facets of such a piece. */
+    static DevelopedFacets facets(
+            FoldedSection section,
+            Skins skins,
+            double rootChord,
+            double tipChord,
+            double shift,
+            double breadth,
+            double thickness,
+            Mitre mitre) {
+        return new DevelopedFacets(
                 section.ending(2 * thickness / (rootChord + tipChord)),
                 skins == Skins.TOP ? section.bottomCorners() : 0,
                 skins == Skins.BOTTOM ? section.bottomCorners() : section.corners(),
-                nose,
+                nose(section, skins),
                 rootChord,
                 tipChord,
                 shift,
                 breadth,
                 thickness,
                 mitre);
-        last = facets.edges() - 1;
-        outline = trace();
-        length = outline.length();
-        width = outline.width();
-        area = outline.area();
     }
 
     /** Round the edges: along the first edge, up the tip, back along the last, down the root; notched for the controls. */

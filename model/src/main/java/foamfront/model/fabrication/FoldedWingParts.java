@@ -48,20 +48,19 @@ final class FoldedWingParts {
         Panel root = panels.get(0);
         if (panels.size() == 1 && whole(root)) {
             List<Hinge> hinges = Hinges.bothSides(Hinges.on(wing, root));
-            piece(root, 1, Mitre.SQUARE, hinges, false);
+            piece(root, 1, facets(root, 2 * root.breadth(), Mitre.SQUARE), hinges, false);
             return;
         }
         for (int i = 0; i < panels.size(); i++) {
             Panel panel = panels.get(i);
             double outerBend = i < panels.size() - 1 ? Joiner.rise(panels.get(i + 1)) - Joiner.rise(panel) : 0;
             double innerBend = i > 0 ? Joiner.rise(panel) - Joiner.rise(panels.get(i - 1)) : 2 * Joiner.rise(panel);
-            int pieces = pieces(panel, 0.5 * innerBend, 0.5 * outerBend);
-            for (int j = 0; j < pieces; j++) {
-                Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
+            DevelopedFacets[] pieces = pieces(panel, 0.5 * innerBend, 0.5 * outerBend);
+            for (int j = 0; j < pieces.length; j++) {
+                Panel piece = slice(panel, j, pieces.length);
                 boolean spliced = i + j > 0;
                 double bend = j == 0 ? innerBend : 0;
-                Mitre mitre = mitre(j, pieces, 0.5 * innerBend, 0.5 * outerBend);
-                piece(piece, 2, mitre, Hinges.on(wing, piece), spliced);
+                piece(piece, 2, pieces[j], Hinges.on(wing, piece), spliced);
                 if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
                     doubler(names.spliceDoubler(), piece, 2, Math.abs(piece.rootY()), bend);
                 }
@@ -70,33 +69,40 @@ final class FoldedWingParts {
         centre(root);
     }
 
-    private static Mitre mitre(int piece, int pieces, double root, double tip) {
-        return new Mitre(piece == 0 ? root : 0, piece == pieces - 1 ? tip : 0);
+    /** Piece {@code j} of a panel cut into equal ones. */
+    private static Panel slice(Panel panel, int j, int pieces) {
+        return Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
     }
 
     /**
      * The fewest equal pieces that come out of the sheet with their ends mitred; as few as its length asks for where the slant of
      * a swept panel's ends leaves more no better off.
      */
-    private int pieces(Panel panel, double root, double tip) {
+    private DevelopedFacets[] pieces(Panel panel, double root, double tip) {
         int least = out.pieces(panel.breadth());
         for (int pieces = least; pieces <= least + MOST_MORE; pieces++) {
-            if (longest(panel, pieces, root, tip) <= out.along + ROUNDING) {
-                return pieces;
+            DevelopedFacets[] cut = cut(panel, pieces, root, tip);
+            if (longest(cut) <= out.along + ROUNDING) {
+                return cut;
             }
         }
-        return out.pieces(longest(panel, 1, root, tip));
+        return cut(panel, out.pieces(longest(cut(panel, 1, root, tip))), root, tip);
     }
 
-    private double longest(Panel panel, int pieces, double root, double tip) {
-        double longest = 0;
+    /** A panel in equal pieces, its own ends mitred. */
+    private DevelopedFacets[] cut(Panel panel, int pieces, double root, double tip) {
+        DevelopedFacets[] cut = new DevelopedFacets[pieces];
         for (int j = 0; j < pieces; j++) {
-            Panel piece = Station.slice(panel, (double) j / pieces, (j + 1.0) / pieces);
-            Mitre mitre = mitre(j, pieces, root, tip);
-            longest = Math.max(
-                    longest,
-                    skins(FoldedPanel.Skins.BOTH, piece, piece.breadth(), List.of(), mitre)
-                            .length());
+            Panel piece = slice(panel, j, pieces);
+            cut[j] = facets(piece, piece.breadth(), new Mitre(j == 0 ? root : 0, j == pieces - 1 ? tip : 0));
+        }
+        return cut;
+    }
+
+    private static double longest(DevelopedFacets[] pieces) {
+        double longest = 0;
+        for (DevelopedFacets piece : pieces) {
+            longest = Math.max(longest, piece.length());
         }
         return longest;
     }
@@ -107,32 +113,28 @@ final class FoldedWingParts {
                 && p.rootZ() == p.tipZ()
                 && p.rootChord() == p.tipChord()
                 && 2 * p.breadth() <= out.along
-                && outline(p, List.of()).width() <= out.across;
+                && facets(p, p.breadth(), Mitre.SQUARE).width() <= out.across;
     }
 
-    private FoldedPanel outline(Panel p, List<Hinge> hinges) {
-        return skins(FoldedPanel.Skins.BOTH, p, p.breadth(), hinges, Mitre.SQUARE);
+    private DevelopedFacets facets(Panel p, double breadth, Mitre mitre) {
+        return facets(FoldedPanel.Skins.BOTH, p, breadth, mitre);
     }
 
-    private FoldedPanel skins(FoldedPanel.Skins skins, Panel p, double breadth, List<Hinge> hinges, Mitre mitre) {
-        return new FoldedPanel(
-                section,
-                skins,
-                p.rootChord(),
-                p.tipChord(),
-                p.tipX() - p.rootX(),
-                breadth,
-                out.thickness,
-                hinges,
-                mitre);
+    private DevelopedFacets facets(FoldedPanel.Skins skins, Panel p, double breadth, Mitre mitre) {
+        return FoldedPanel.facets(
+                section, skins, p.rootChord(), p.tipChord(), p.tipX() - p.rootX(), breadth, out.thickness, mitre);
     }
 
-    private void piece(Panel p, int count, Mitre mitre, List<Hinge> hinges, boolean spliced) {
+    private FoldedPanel skin(FoldedPanel.Skins skins, Panel p, double breadth, Mitre mitre, List<Hinge> hinges) {
+        return new FoldedPanel(section, skins, facets(skins, p, breadth, mitre), out.thickness, hinges);
+    }
+
+    private void piece(Panel p, int count, DevelopedFacets facets, List<Hinge> hinges, boolean spliced) {
         double breadth = count == 1 ? 2 * p.breadth() : p.breadth();
         double x = Station.x(p, 0.5);
         double y = Station.y(p);
         double z = Station.z(p) + (section.bottomCorners() == 2 ? 0.3 * section.thickness() * p.rootChord() : 0);
-        FoldedPanel both = skins(FoldedPanel.Skins.BOTH, p, breadth, hinges, mitre);
+        FoldedPanel both = new FoldedPanel(section, FoldedPanel.Skins.BOTH, facets, out.thickness, hinges);
         double splice = spliced ? 2 * p.rootChord() : 0;
         double trailing = breadth;
         double edges = both.leadingEdge();
@@ -142,14 +144,23 @@ final class FoldedWingParts {
             out.skin(
                     names.bottom(),
                     count,
-                    SparSeat.in(skins(FoldedPanel.Skins.BOTTOM, p, breadth, hinges, mitre), build.spar()),
+                    SparSeat.in(skin(FoldedPanel.Skins.BOTTOM, p, breadth, facets.mitre(), hinges), build.spar()),
                     trailing + both.leadingEdge(),
                     splice + both.leadingEdge(),
                     0,
                     x,
                     y,
                     z);
-            out.skin(names.top(), count, skins(FoldedPanel.Skins.TOP, p, breadth, hinges, mitre), 0, 0, edges, x, y, z);
+            out.skin(
+                    names.top(),
+                    count,
+                    skin(FoldedPanel.Skins.TOP, p, breadth, facets.mitre(), hinges),
+                    0,
+                    0,
+                    edges,
+                    x,
+                    y,
+                    z);
         }
         strip(p, count, breadth);
     }

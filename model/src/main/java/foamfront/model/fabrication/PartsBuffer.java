@@ -7,29 +7,35 @@ import foamfront.model.parts.Spar;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Parts of one aeroplane while they are collected. */
+/** Parts of one aeroplane while they are collected; what they are collected in serves one aeroplane after the other. */
+@SuppressWarnings("NullAway.Init") // begin() comes first
 final class PartsBuffer {
     /** Width of packing tape, m (a pharmaceutical packaging specification for oriented-polypropylene tape: 48 ± 1 mm). */
     static final double TAPE_WIDTH = 0.048;
 
-    final Board board;
-    final double thickness;
+    Board board;
+    double thickness;
     /** Usable sheet, along and across the grain, m. */
-    final double along;
+    double along;
 
-    final double across;
-    private final Covering covering;
+    double across;
+    private Covering covering;
     private Assembly assembly = Assembly.WING;
     private boolean fromBalancePoint;
     private final List<CutPart> cut = new ArrayList<>(24);
     private final List<StockPiece> stock = new ArrayList<>(4);
 
-    PartsBuffer(Design design) {
+    /** Turns to another design, with no parts yet. */
+    void begin(Design design) {
         board = design.board();
         thickness = board.thickness();
         along = SheetMargins.usable(board.length());
         across = SheetMargins.usable(board.width());
         covering = design.covering();
+        assembly = Assembly.WING;
+        fromBalancePoint = false;
+        cut.clear();
+        stock.clear();
     }
 
     /** What the parts added from now on belong to. */

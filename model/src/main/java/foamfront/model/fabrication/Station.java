@@ -8,6 +8,9 @@ final class Station {
 
     /** The part of a panel between two fractions of its breadth. */
     static Panel slice(Panel p, double from, double to) {
+        if (from == 0 && to == 1) {
+            return p;
+        }
         return new Panel(
                 at(p.rootX(), p.tipX(), from),
                 at(p.rootY(), p.tipY(), from),

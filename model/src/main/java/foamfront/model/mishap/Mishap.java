@@ -35,6 +35,7 @@ import foamfront.model.parts.Workshop;
  * @param loads whether a load is reached
  * @param room from the crushed depth to the foremost load inside the body, m; NaN without one
  * @param swapped whether a spare nose mends the body
+ * @param shed whether the wing slides off its bands; otherwise it tears its saddle
  * @param cost of what must be bought, the drawer not counted
  * @param time at the bench, s
  */
@@ -46,6 +47,7 @@ public record Mishap(
         boolean loads,
         double room,
         boolean swapped,
+        boolean shed,
         double cost,
         double time) {
     /** What may be hit first. */
@@ -106,6 +108,7 @@ public record Mishap(
                 load < depth,
                 load - depth,
                 swapped,
+                shed(design),
                 factors.price() * cost(airframe, propellers, batteryHit, built, workshop),
                 factors.time() * time(airframe, propellers, batteryHit, swapped, built, workshop));
     }
@@ -120,6 +123,10 @@ public record Mishap(
         return around * (paper + FOAM * (board.thickness() - 2 * board.faceThickness()));
     }
 
+    private static boolean shed(Design design) {
+        return design.wing().build().holdDown() == HoldDown.RUBBER_BANDS;
+    }
+
     private static double cost(Airframe airframe, int propellers, boolean battery, double built, Workshop workshop) {
         Design design = airframe.design();
         Board board = design.board();
@@ -132,7 +139,7 @@ public record Mishap(
         if (battery) {
             sum += design.power().battery().price();
         }
-        if (design.wing().build().holdDown() == HoldDown.RUBBER_BANDS) {
+        if (shed(design)) {
             return sum + workshop.bandPrice();
         }
         double saddle = 2 * design.wing().planform().rootChord();
@@ -157,10 +164,7 @@ public record Mishap(
                     + 2 * workshop.partTime();
         }
         double saddle = 2 * design.wing().planform().rootChord();
-        return sum
-                + (design.wing().build().holdDown() == HoldDown.RUBBER_BANDS
-                        ? workshop.fittingTime()
-                        : saddle * (workshop.glueRate() + workshop.tapeRate()));
+        return sum + (shed(design) ? workshop.fittingTime() : saddle * (workshop.glueRate() + workshop.tapeRate()));
     }
 
     /** Developed width of the shell, m. */

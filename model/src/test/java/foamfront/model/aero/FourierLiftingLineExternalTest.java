@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The oracle itself against published and independently derived values of straight wings. */
 class FourierLiftingLineExternalTest {
@@ -53,6 +54,26 @@ class FourierLiftingLineExternalTest {
         assertThat(line.lift()).isCloseTo(slope, within(tolerance));
         assertThat(line.tau()).isCloseTo(tau, within(tolerance));
         assertThat(line.delta()).isCloseTo(delta, within(tolerance));
+    }
+
+    /** The taper that comes nearest to an ellipse: 0.36 to 0.03 (derived). */
+    @ParameterizedTest(name = "aspect ratio {0}")
+    @ValueSource(doubles = {6, 8, 10})
+    void leastInducedDragLiesNearATaperOfAThird(double aspectRatio) {
+        double best = Double.NaN;
+        double least = Double.POSITIVE_INFINITY;
+        for (double taper = 0.2; taper < 0.6; taper += 0.01) {
+            double delta =
+                    FourierLiftingLine.tapered(aspectRatio, taper, eta -> 1).delta();
+            best = delta < least ? taper : best;
+            least = Math.min(least, delta);
+        }
+        ORACLE.band(
+                String.format(Locale.ROOT, "taper of least induced drag, aspect ratio %.0f", aspectRatio),
+                0.33,
+                0.39,
+                best,
+                "");
     }
 
     /** L. Prandtl, NACA R-116, 1921: a = 2π / (1 + 2/A), C_Di = C_L² / (π A). */

@@ -77,6 +77,8 @@ class MishapTest {
         Design banded = Records.with(glued, "wing.build.holdDown", HoldDown.RUBBER_BANDS);
         var workshop = Samples.mission().workshop();
         double saddle = 2 * glued.wing().planform().rootChord();
+        assertThat(of(glued, 7).shed()).isFalse();
+        assertThat(of(banded, 7).shed()).isTrue();
         double tear = saddle * (workshop.glueRate() + workshop.tapeRate());
         assertThat(of(glued, 7).time() - of(banded, 7).time())
                 .isCloseTo(tear - workshop.fittingTime() - heavier(banded, glued), within(60.0));

@@ -74,6 +74,7 @@ final class BuildJson {
         json.writeBooleanField("load_reached", mishap.loads());
         FrontJson.number(json, "room_to_load", mishap.room());
         json.writeBooleanField("nose_swapped", mishap.swapped());
+        json.writeBooleanField("wing_shed", mishap.shed());
         FrontJson.number(json, "cost", mishap.cost());
         FrontJson.number(json, "time", mishap.time());
         json.writeEndObject();

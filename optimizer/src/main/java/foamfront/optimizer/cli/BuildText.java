@@ -123,6 +123,7 @@ final class BuildText {
             out.append(
                     mishap.loads() ? "; the load is reached" : "; the load has " + length(mishap.room()) + " to spare");
         }
+        out.append(mishap.shed() ? "; the wing slides off and costs its bands" : "; the wing tears its saddle");
         out.append(mishap.swapped() ? ". The nose is changed for a spare" : ". The nose is built anew")
                 .append(": ")
                 .append(Numbers.fixed(mishap.cost(), 2))

@@ -115,7 +115,7 @@ public record Relaxation(List<List<Bound>> sets, boolean tried) {
         String list = sets.stream()
                 .map(set -> set.stream()
                         .map(bound -> bound.measure().words() + " (" + Explanation.asked(bound, show) + ")")
-                        .collect(Collectors.joining(" together with ")))
+                        .collect(Collectors.joining(" and ")))
                 .collect(Collectors.joining("; or "));
         if (!tried) {
             return "Stopped before every limit had been lifted alone and with another, so that less may do. Enough is lifting "

@@ -18,7 +18,7 @@ import java.util.function.BooleanSupplier;
  * the generation, the population, the operator shares, the archive and the table of known designs.
  */
 final class Island {
-    /** Rows of the table of known designs: some generations of a large population, about 5 MB with thirty variables. */
+    /** Rows of the table of known designs: some generations of a large population, about 3 MB with thirty variables. */
     private static final int KNOWN_ROWS = 1 << 11;
 
     /** Generations without one new design after which the island holds its space to be exhausted (judgement). */
@@ -52,7 +52,7 @@ final class Island {
         int survivors = settings.islandPopulation();
         budget = settings.islandBudget(index);
         archive = new Archive(problem, settings.archiveCap());
-        known = new KnownDesigns(KNOWN_ROWS);
+        known = new KnownDesigns(KNOWN_ROWS, schema.size());
         appraiser = new Appraiser(problem, budget, archive, known, shares, workers);
         places = new NichePlaces(problem.niches().count(), survivors);
         population = new FirstGeneration(problem, schema, index, settings.islands())

@@ -2,10 +2,17 @@ package foamfront.optimizer.search;
 
 import java.util.Arrays;
 
-/** The nearest neighbours of points of which one after another is taken away; see {@link Thinning}. */
+/**
+ * The nearest neighbours of points of which one after another is taken away; see {@link Thinning}. The points stand in the order
+ * of their first number, so that a search outwards from one of them can stop where that number alone is too far away.
+ */
 final class Neighbours {
+    private static final int NOBODY = -1;
+
     private final double[][] points;
     private final int count;
+    private final int[] before;
+    private final int[] after;
     private final int[] nearest;
     private final double[] squares;
     private final double[] room;
@@ -16,23 +23,27 @@ final class Neighbours {
         this.points = points;
         int n = points.length;
         count = points[0].length;
+        before = new int[n];
+        after = new int[n];
         nearest = new int[n * count];
         squares = new double[n * count];
         room = new double[n];
         alive = new boolean[n];
         kept = new boolean[n];
         Arrays.fill(alive, true);
-        Arrays.fill(squares, Double.POSITIVE_INFINITY);
-        Arrays.fill(nearest, -1);
+        line();
         for (int a = 0; a < n; a++) {
-            for (int b = 0; b < a; b++) {
-                double square = square(a, b);
-                note(a, b, square);
-                note(b, a, square);
-            }
+            renew(a);
         }
-        for (int a = 0; a < n; a++) {
-            weigh(a);
+    }
+
+    private void line() {
+        int[] sorted = new int[points.length];
+        Arrays.setAll(sorted, k -> k);
+        new LexicographicOrder().sort(sorted, sorted.length, points);
+        for (int k = 0; k < sorted.length; k++) {
+            before[sorted[k]] = k == 0 ? NOBODY : sorted[k - 1];
+            after[sorted[k]] = k + 1 == sorted.length ? NOBODY : sorted[k + 1];
         }
     }
 
@@ -59,6 +70,12 @@ final class Neighbours {
             }
         }
         alive[most] = false;
+        if (before[most] != NOBODY) {
+            after[before[most]] = after[most];
+        }
+        if (after[most] != NOBODY) {
+            before[after[most]] = before[most];
+        }
         for (int a = 0; a < points.length; a++) {
             if (alive[a] && isNeighbour(a, most)) {
                 renew(a);
@@ -76,14 +93,31 @@ final class Neighbours {
     }
 
     private void renew(int point) {
-        Arrays.fill(squares, point * count, (point + 1) * count, Double.POSITIVE_INFINITY);
-        Arrays.fill(nearest, point * count, (point + 1) * count, -1);
-        for (int b = 0; b < points.length; b++) {
-            if (alive[b] && b != point) {
-                note(point, b, square(point, b));
+        int farthest = (point + 1) * count - 1;
+        Arrays.fill(squares, point * count, farthest + 1, Double.POSITIVE_INFINITY);
+        Arrays.fill(nearest, point * count, farthest + 1, NOBODY);
+        int down = before[point];
+        int up = after[point];
+        double below = step(point, down);
+        double above = step(point, up);
+        while (Math.min(below, above) < squares[farthest]) {
+            if (below < above) {
+                note(point, down, square(point, down));
+                down = before[down];
+                below = step(point, down);
+            } else {
+                note(point, up, square(point, up));
+                up = after[up];
+                above = step(point, up);
             }
         }
         weigh(point);
+    }
+
+    /** Square of the distance in the first number. */
+    private double step(int point, int other) {
+        double difference = other == NOBODY ? Double.POSITIVE_INFINITY : points[point][0] - points[other][0];
+        return difference * difference;
     }
 
     /** Puts a neighbour into a point's short sorted list if it is near enough. */

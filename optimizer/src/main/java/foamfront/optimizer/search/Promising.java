@@ -16,6 +16,8 @@ final class Promising {
     private final FastSort sort = new FastSort();
     private final LexicographicOrder order = new LexicographicOrder();
     private int[] tiers = new int[0];
+    /** Place in the front of what beat the last candidate: the likeliest to beat the next. */
+    private int strongest;
 
     /**
      * The most promising first.
@@ -25,6 +27,7 @@ final class Promising {
      * @param most how many at most
      */
     int[] choose(int[] candidates, int[] front, double[][] objectives, double[] violation, int most) {
+        strongest = 0;
         int[] promising = Arrays.stream(candidates)
                 .filter(i -> objectives[i].length > 0 && isBeyond(objectives[i], front, objectives))
                 .toArray();
@@ -52,16 +55,22 @@ final class Promising {
         return tiers[member];
     }
 
-    private static boolean isBeyond(double[] candidate, int[] front, double[][] objectives) {
-        for (int member : front) {
-            int i = candidate.length - 1;
-            while (i >= 0 && objectives[member][i] <= candidate[i]) {
-                i--;
-            }
-            if (i < 0) {
+    private boolean isBeyond(double[] candidate, int[] front, double[][] objectives) {
+        for (int k = 0; k < front.length; k++) {
+            int place = (strongest + k) % front.length;
+            if (isBeaten(candidate, objectives[front[place]])) {
+                strongest = place;
                 return false;
             }
         }
         return true;
+    }
+
+    private static boolean isBeaten(double[] candidate, double[] other) {
+        int i = candidate.length - 1;
+        while (i >= 0 && other[i] <= candidate[i]) {
+            i--;
+        }
+        return i < 0;
     }
 }

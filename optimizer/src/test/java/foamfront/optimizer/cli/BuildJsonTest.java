@@ -116,6 +116,7 @@ class BuildJsonTest {
     void theMishapIsThatOfTheMeasures() {
         assertThat(json.at("/mishap/first_hit").asText()).isEqualTo("propeller");
         assertThat(json.at("/mishap/propellers_broken").asInt()).isEqualTo(1);
+        assertThat(json.at("/mishap/wing_shed").isBoolean()).isTrue();
         Stream.of("cost", "time")
                 .forEach(key -> assertThat(json.at("/mishap/" + key).asDouble())
                         .isEqualTo(json.at("/measures/repair_" + key + "/value").asDouble()));

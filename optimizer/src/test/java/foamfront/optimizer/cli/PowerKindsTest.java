@@ -38,7 +38,7 @@ class PowerKindsTest {
 
     private static final String GLIDER = """
             design: ridge runner
-            wing: {height: high, span: 1.6 m, root chord: 190 mm, taper: 0.7, dihedral: 4 deg, incidence: 3 deg, leading edge: {x: 410 mm}, spar: tube 6/4, joint: plug in}
+            wing: {height: high, span: 1.6 m, root chord: 190 mm, taper: 0.7, dihedral: 2 deg, incidence: 3 deg, leading edge: {x: 410 mm}, spar: tube 6/4, joint: plug in}
             tail: {kind: conventional, span: 460 mm, chord: 110 mm, fin: {height: 190 mm, chord: 130 mm}}
             body: {kind: square tube, length: 1080 mm, width: 60 mm, height: 60 mm}
             power: {kind: none, battery: 2S 1300}

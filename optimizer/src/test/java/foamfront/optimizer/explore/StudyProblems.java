@@ -9,6 +9,11 @@ import java.util.List;
 public final class StudyProblems {
     private StudyProblems() {}
 
+    /** The shipped studies. */
+    public static List<String> names() {
+        return Shipped.NAMES;
+    }
+
     /** The problem of the study file of this name in {@code studies}. */
     public static Problem of(String study) {
         return of(task(Shipped.FOLDER.resolve(study + ".yaml")));

@@ -19,8 +19,6 @@ import java.util.function.Supplier;
 final class Comparison {
     private static final int MEMBERS = 100;
 
-    private static final List<String> STUDIES = List.of("lapwing-camera", "school-trainer", "dyke-glider");
-
     private final int seeds;
     private final int first;
     private final int population;
@@ -97,7 +95,7 @@ final class Comparison {
             String name = "CF" + k;
             result.put(name, () -> Cec2009.of(name));
         }
-        STUDIES.forEach(study -> result.put(study, () -> StudyProblems.of(study)));
+        StudyProblems.names().forEach(study -> result.put(study, () -> StudyProblems.of(study)));
         return result;
     }
 
