@@ -19,7 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * All propulsion and flight points of one appraisal of the sample trainer, as an appraisal computes them: full throttle at rest,
  * in climb and at top speed, the throttles of level flight, the discharge, take-off and landing, handling. Weights, balance and
- * the aeroplane in trim are found once, outside the measurement. {@code points} is to stay below 12 µs (found: 9.3 µs of processor
+ * the aeroplane in trim are found once, outside the measurement. {@code points} is to stay below 12 µs (found: 9.9 µs of processor
  * time, 80 bytes); {@code stage} is all that the flight stage does besides. Run with {@code ./test --bench FlightBenchmark}.
  */
 @State(Scope.Thread)
