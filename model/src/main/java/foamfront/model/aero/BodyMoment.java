@@ -19,7 +19,7 @@ public final class BodyMoment {
 
     /** dC_m/dα of body and motors beside the wings of a solved system, per rad, positive: nose up. */
     public static double pitchSlope(Airframe airframe, LiftingSystem system) {
-        WingFlow flow = WingFlow.of(airframe.surfaces(), system);
+        WingFlow flow = system.wingFlow(airframe.surfaces());
         double area = system.referenceArea();
         double chord = system.referenceChord();
         double motors = 0;

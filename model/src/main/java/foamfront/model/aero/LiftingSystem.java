@@ -38,6 +38,7 @@ public final class LiftingSystem {
     private final Lattice lattice;
     private final Influence influence;
     private final LateralSystem lateral;
+    private final WingFlow wingFlow = new WingFlow();
     private final double[] matrix;
 
     /** Circulation per unit speed of each strip, summed over its rows, by columns, m. */
@@ -217,6 +218,12 @@ public final class LiftingSystem {
     /** Largest wing span, m. */
     public double referenceSpan() {
         return referenceSpan;
+    }
+
+    /** What the wings, those of {@code surfaces} as solved, do to the air along the body; good until asked again. */
+    WingFlow wingFlow(List<Surface> surfaces) {
+        wingFlow.take(surfaces, this);
+        return wingFlow;
     }
 
     /** C_Lα of the whole system, per rad. */

@@ -36,11 +36,14 @@ final class WingFlow {
     /** The arithmetic-geometric mean doubles its digits every time. */
     private static final int MEANS = 5;
 
-    private final double leading;
-    private final double trailing;
-    private final double line;
-    private final double semispan;
-    private final double strength;
+    private double leading;
+    private double trailing;
+    private double line;
+    private double semispan;
+    private double strength;
+
+    /** Of nothing yet; a {@link LiftingSystem} keeps one, for the set-up of an aeroplane allocates nothing. */
+    WingFlow() {}
 
     /**
      * Of a straight line of elliptic load.
@@ -52,6 +55,10 @@ final class WingFlow {
      * @param liftSlope over dynamic pressure, m² per rad
      */
     WingFlow(double leading, double trailing, double line, double span, double liftSlope) {
+        set(leading, trailing, line, span, liftSlope);
+    }
+
+    private void set(double leading, double trailing, double line, double span, double liftSlope) {
         this.leading = leading;
         this.trailing = trailing;
         this.line = line;
@@ -59,10 +66,10 @@ final class WingFlow {
         strength = liftSlope / (Math.PI * span * span);
     }
 
-    /** Of the wings of a solved lifting system, a biplane's between their foremost and rearmost edges at the body. */
-    static WingFlow of(List<Surface> surfaces, LiftingSystem system) {
-        double leading = Double.POSITIVE_INFINITY;
-        double trailing = Double.NEGATIVE_INFINITY;
+    /** Takes the wings of a solved lifting system, a biplane's between their foremost and rearmost edges at the body. */
+    void take(List<Surface> surfaces, LiftingSystem system) {
+        double first = Double.POSITIVE_INFINITY;
+        double last = Double.NEGATIVE_INFINITY;
         double lift = 0;
         double moment = 0;
         for (int s = 0; s < system.surfaceCount(); s++) {
@@ -71,13 +78,13 @@ final class WingFlow {
                 double root = surface.panels().get(0).rootX();
                 double chord = surface.panels().get(0).rootChord();
                 double slope = system.surfaceLiftSlope(s);
-                leading = Math.min(leading, root);
-                trailing = Math.max(trailing, root + chord);
+                first = Math.min(first, root);
+                last = Math.max(last, root + chord);
                 lift += slope;
                 moment += slope * (root + 0.25 * chord);
             }
         }
-        return new WingFlow(leading, trailing, moment / lift, system.referenceSpan(), lift);
+        set(first, last, moment / lift, system.referenceSpan(), lift);
     }
 
     /** Change of the air's upward angle at x on the axis per unit incidence of flight. */

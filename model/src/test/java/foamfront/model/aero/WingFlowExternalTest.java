@@ -37,7 +37,7 @@ class WingFlowExternalTest {
     @ParameterizedTest(name = "{0} chords from the edge")
     @ValueSource(doubles = {0.05, 0.1, 0.2, 0.5, 1, 2})
     void turnsTheAirAsAFineLatticeDoes(double distance) {
-        WingFlow flow = WingFlow.of(List.of(WING), FINE);
+        WingFlow flow = FINE.wingFlow(List.of(WING));
         Panel root = WING.panels().get(0);
         double ahead = root.rootX() - distance * root.rootChord();
         double behind = root.rootX() + (1 + distance) * root.rootChord();
@@ -54,7 +54,7 @@ class WingFlowExternalTest {
     void theSumAheadIsThatOfALatticeAndItsFivePointsSuffice() {
         Surface wing = TestWings.wing(6, 1, 0);
         LiftingSystem fine = TestWings.solved(new Resolution(16, 40, 4), wing);
-        WingFlow flow = WingFlow.of(List.of(wing), fine);
+        WingFlow flow = fine.wingFlow(List.of(wing));
         Panel root = wing.panels().get(0);
         double length = 2 * root.rootChord();
         double lattice = 0;
@@ -73,7 +73,7 @@ class WingFlowExternalTest {
 
     @Test
     void nothingTurnsBesideTheChordAndAllFarAhead() {
-        WingFlow flow = WingFlow.of(List.of(WING), FINE);
+        WingFlow flow = FINE.wingFlow(List.of(WING));
         Panel root = WING.panels().get(0);
         assertThat(flow.along(root.rootX(), root.rootX() + root.rootChord())).isZero();
         assertThat(flow.turning(-1000)).isCloseTo(1, within(1e-4));
@@ -89,7 +89,7 @@ class WingFlowExternalTest {
                 twin.surfaces().stream().map(surface -> SectionLift.FLAT_PLATE).toList());
         double body = BodyMoment.prism(
                 twin.body().width(),
-                WingFlow.of(twin.surfaces(), system).along(0, twin.body().full()));
+                system.wingFlow(twin.surfaces()).along(0, twin.body().full()));
         double whole = BodyMoment.pitchSlope(twin, system) * system.referenceArea() * system.referenceChord();
         assertThat(whole).isGreaterThan(1.01 * body);
         assertThat(BodyMoment.yawSlope(twin)).isLessThan(BodyMoment.yawSlope(twin.body(), twin.area(), twin.span()));
