@@ -19,7 +19,7 @@ public enum Caveat {
     GUST_SIZED("gusts, not pull-ups, size the wing"),
     HUMP_RULE("the water's drag at the hump is a rule of thumb, a quarter of the load: it may be a fifth off"),
     LONG_LANDING(
-            "in still air it rolls past the end of the runway after landing: see that nothing stands or lies there"),
+            "its landing roll in still air is longer than the runway: see that nothing stands or lies beyond the end"),
     SPIRAL("spirally unstable: a bank left alone doubles within 20 s, so that it must be flown all the time");
 
     private final String sentence;

@@ -26,9 +26,6 @@ public final class FlatPatterns {
 
     private static final double LEAST_DIAMETERS = 12;
 
-    /** Rises whose product with the other's breadth differs by less are one line, m². */
-    private static final double STRAIGHT = 1e-9;
-
     private final PartsBuffer out = new PartsBuffer();
 
     /** The parts of an aeroplane that comes alone. */
@@ -91,28 +88,13 @@ public final class FlatPatterns {
         List<Panel> panels = wing.panels();
         int from = 0;
         while (from < panels.size()) {
-            int to = straightUntil(panels, from);
+            int to = Joiner.straightUntil(panels, from);
             double bend = from == 0
                     ? 2 * Joiner.rise(panels.get(0))
                     : Joiner.rise(panels.get(from)) - Joiner.rise(panels.get(from - 1));
-            stretch(out, stock, build, names, panels.subList(from, to), from == 0, bend);
+            stretch(out, stock, build, names, wing, panels.subList(from, to), from == 0, bend);
             from = to;
         }
-    }
-
-    /** One past the last panel that goes on as the one at {@code from}, seen from ahead. */
-    private static int straightUntil(List<Panel> panels, int from) {
-        Panel first = panels.get(from);
-        int to = from + 1;
-        while (to < panels.size() && !bends(first, panels.get(to))) {
-            to++;
-        }
-        return to;
-    }
-
-    private static boolean bends(Panel one, Panel other) {
-        double rise = (one.tipZ() - one.rootZ()) * (other.tipY() - other.rootY());
-        return Math.abs(rise - (other.tipZ() - other.rootZ()) * (one.tipY() - one.rootY())) > STRAIGHT;
     }
 
     private static void stretch(
@@ -120,6 +102,7 @@ public final class FlatPatterns {
             WingSpar.Stock stock,
             WingBuild build,
             WingNames names,
+            Surface wing,
             List<Panel> panels,
             boolean inner,
             double bend) {
@@ -149,10 +132,10 @@ public final class FlatPatterns {
         // practice).
         double chord = root.rootChord();
         boolean plugged = inner && build.joint() == WingJoint.PLUG_IN;
-        double wished = plugged
-                ? Math.min(chord, half)
-                : JOINER_DIAMETERS * stock.spar().height();
-        double reach = Joiner.reach(wished, build.section(), chord, out.thickness, stock.spar(), bend);
+        double wished = JOINER_DIAMETERS * stock.spar().height();
+        double reach = plugged
+                ? Joiner.plugged(wing, out.thickness, stock.spar())
+                : Joiner.reach(wished, build.section(), chord, out.thickness, stock.spar(), bend);
         int joiners = inner ? 1 : 2;
         double at = atSpar(root.rootX(), chord);
         out.stock(names.joiner(), stock.spar(), 2 * reach, joiners, at, root.rootY(), root.rootZ());

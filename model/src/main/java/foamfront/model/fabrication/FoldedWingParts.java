@@ -66,7 +66,7 @@ final class FoldedWingParts {
                 }
             }
         }
-        centre(root);
+        centre(wing);
     }
 
     /** Piece {@code j} of a panel cut into equal ones. */
@@ -198,7 +198,8 @@ final class FoldedWingParts {
                 p.rootZ());
     }
 
-    private void centre(Panel root) {
+    private void centre(Surface wing) {
+        Panel root = wing.panels().get(0);
         double c = root.rootChord();
         if (build.joint() == WingJoint.ONE_PIECE) {
             if (build.spar() instanceof WingSpar.BoardStrip) {
@@ -212,7 +213,7 @@ final class FoldedWingParts {
                 names.rootRib(),
                 2,
                 true,
-                RootRib.of(section, c, out.thickness, build.spar(), lift(root)),
+                RootRib.of(section, c, out.thickness, build.spar(), lift(wing)),
                 2 * c,
                 0.5 * hinge,
                 root.rootX() + 0.5 * c,
@@ -221,12 +222,10 @@ final class FoldedWingParts {
     }
 
     /** How far over the middle a plug-in tube runs through the root rib where the wing turns up. */
-    private double lift(Panel root) {
+    private double lift(Surface wing) {
         if (build.spar() instanceof WingSpar.Stock stock && build.joint() == WingJoint.PLUG_IN) {
-            double bend = 2 * Joiner.rise(root);
-            double chord = root.rootChord();
-            double reach = Joiner.reach(chord, build.section(), chord, out.thickness, stock.spar(), bend);
-            return Joiner.lift(reach, bend);
+            double bend = 2 * Joiner.rise(wing.panels().get(0));
+            return Joiner.lift(Joiner.plugged(wing, out.thickness, stock.spar()), bend);
         }
         return 0;
     }

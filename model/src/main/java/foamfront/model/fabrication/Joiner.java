@@ -1,9 +1,11 @@
 package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Panel;
+import foamfront.model.airframe.Surface;
 import foamfront.model.design.WingSection;
 import foamfront.model.parts.Spar;
 import foamfront.model.section.SectionShape;
+import java.util.List;
 
 /**
  * The straight piece of stock across a joint of a wing's spar. Where the wing turns up there by β it lies aslant in both halves,
@@ -19,7 +21,42 @@ public final class Joiner {
     /** A joint that turns by less is straight, rad. */
     private static final double STRAIGHT = 1e-6;
 
+    /** Rises whose product with the other's breadth differs by less are one line, m². */
+    private static final double SAME_RISE = 1e-9;
+
     private Joiner() {}
+
+    /**
+     * How much of a plug-in wing's tube lies in each half, m: a root chord, or as much of the half as is straight and has room.
+     *
+     * @param wing its half
+     * @param board thickness, m
+     */
+    public static double plugged(Surface wing, double board, Spar tube) {
+        List<Panel> panels = wing.panels();
+        Panel root = panels.get(0);
+        double straight = 0;
+        for (int i = 0; i < straightUntil(panels, 0); i++) {
+            straight += panels.get(i).breadth();
+        }
+        double wished = Math.min(root.rootChord(), straight);
+        return reach(wished, wing.section(), root.rootChord(), board, tube, 2 * rise(root));
+    }
+
+    /** One past the last panel that goes on as the one at {@code from}, seen from ahead. */
+    static int straightUntil(List<Panel> panels, int from) {
+        Panel first = panels.get(from);
+        int to = from + 1;
+        while (to < panels.size() && !bends(first, panels.get(to))) {
+            to++;
+        }
+        return to;
+    }
+
+    private static boolean bends(Panel one, Panel other) {
+        double rise = (one.tipZ() - one.rootZ()) * (other.tipY() - other.rootY());
+        return Math.abs(rise - (other.tipZ() - other.rootZ()) * (one.tipY() - one.rootY())) > SAME_RISE;
+    }
 
     /**
      * How far it runs into each half, m; at least its own height, so that what hardly has room is judged as weak.

@@ -101,9 +101,25 @@ final class RectanglePacker {
         return Math.max(apart, (int) Math.ceil(area / (stripWidth * limit) - Skyline.FLUSH));
     }
 
-    /** The score no packing can be below: a strip's area over its width, or the bins of {@link #bound}. */
+    /**
+     * The score no packing can be below: a strip's area over its width or whatever stands highest when laid down as far as it
+     * may, or the bins of {@link #bound}.
+     */
     double goal() {
-        return strip() ? area() / stripWidth : bound();
+        return strip() ? Math.max(area() / stripWidth, highest()) : bound();
+    }
+
+    private double highest() {
+        double highest = 0;
+        double room = stripWidth + Skyline.FLUSH;
+        for (int i = 0; i < n; i++) {
+            boolean lies = turnable[i] && height[i] <= room;
+            boolean stands = width[i] <= room;
+            if (stands || lies) {
+                highest = Math.max(highest, !lies ? height[i] : stands ? Math.min(width[i], height[i]) : width[i]);
+            }
+        }
+        return highest;
     }
 
     double breadth() {

@@ -376,7 +376,7 @@ public enum Measure {
             "room left in the car",
             Unit.MILLIMETRE,
             HIGHER,
-            "beside the tightest packed piece, each laid in by itself along the sides; 0 where it goes in aslant"),
+            "beside the tightest packed piece, each laid in by itself along the sides; 0 where it goes in aslant, below 0 too long"),
     CRUSH_ROOM(
             "crush room",
             Unit.MILLIMETRE,

@@ -15,7 +15,7 @@ public final class Loads {
 
     /**
      * Share of its continuous input that a motor sheds as heat, which is what limits its temperature: sport outrunners turn some three
-     * quarters of it into shaft power; judgement.
+     * quarters of it into shaft power; taken for fans' motors too; judgement.
      */
     public static final double HEAT_SHARE = 0.25;
 

@@ -1,7 +1,6 @@
 package foamfront.model.structure;
 
 import foamfront.model.airframe.Airframe;
-import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Surface;
 import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Power;
@@ -64,7 +63,7 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
                     Math.max(stress.rootMoment(), push * load.arm()),
                     Math.max(stress.rootShear(), push),
                     tube.height(),
-                    engaged(wing, load, tube));
+                    Joiner.plugged(wing, airframe.design().board().thickness(), tube));
             shear = Math.min(shear, WingReserve.jointShear(plug, tube));
             joint = WingReserve.joint(plug, tube);
         } else if (kind == WingJoint.FOLDING) {
@@ -79,18 +78,6 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
                 deflection,
                 stress.divergence(),
                 stress.flutter());
-    }
-
-    /** How much of a plug-in tube lies in each half, m. */
-    private double engaged(Surface wing, SpanLoad load, Spar tube) {
-        Panel root = wing.panels().get(0);
-        return Joiner.reach(
-                Math.min(root.rootChord(), load.semispan()),
-                wing.section(),
-                root.rootChord(),
-                airframe.design().board().thickness(),
-                tube,
-                2 * Joiner.rise(root));
     }
 
     private WingStress.Forces forces(double halfMass, boolean first) {

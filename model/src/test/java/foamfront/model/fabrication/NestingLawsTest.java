@@ -165,6 +165,19 @@ class NestingLawsTest {
         laidApart(packer, width, height);
     }
 
+    /** Nothing lies lower than what may not be turned is high, however little area there is. */
+    @Test
+    void aTallPieceOnAWideStripStands() {
+        RectanglePacker packer = new RectanglePacker();
+        packer.clear(10, Double.POSITIVE_INFINITY);
+        packer.add(1, 5, false);
+        packer.add(1, 1, false);
+        packer.add(7, 2, true);
+        assertThat(packer.goal()).isEqualTo(5);
+        assertThat(new OrderSearch(packer).thorough(1, 400)).isEqualTo(5);
+        laidApart(packer, 10, 5);
+    }
+
     private static void laidApart(RectanglePacker packer, double width, double height) {
         for (int i = 0; i < packer.size(); i++) {
             double w = packer.turned[i] ? packer.height(i) : packer.width(i);
