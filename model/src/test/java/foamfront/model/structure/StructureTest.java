@@ -194,9 +194,12 @@ class StructureTest {
         List<SpanLoad> loads = List.of(SpanLoad.elliptic(0.6, 0.2), SpanLoad.elliptic(0.6, 0.3));
         List<SpanLoad> turned = List.of(loads.get(1), loads.get(0));
         double joint = Structure.margins(plugged, loads, LOADS, Factors.NOMINAL).joint();
+        // The upper wing's dihedral is read from larger heights: it rounds otherwise.
         assertThat(joint)
-                .isEqualTo(Structure.margins(plugged, turned, LOADS, Factors.NOMINAL)
-                        .joint())
+                .isCloseTo(
+                        Structure.margins(plugged, turned, LOADS, Factors.NOMINAL)
+                                .joint(),
+                        within(1e-12))
                 .isLessThan(StructureMargins.UNLOADED);
     }
 
