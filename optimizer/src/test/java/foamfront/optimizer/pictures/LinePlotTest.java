@@ -19,9 +19,14 @@ class LinePlotTest {
 
     @Test
     void aLineWithoutPointsLeavesItsWords() {
-        assertThat(svg(new double[] {1}, new double[] {Double.NaN}))
-                .contains("a one")
+        LinePlot.Line none = new LinePlot.Line("one", new double[] {1}, new double[] {Double.NaN});
+        LinePlot.Line some = new LinePlot.Line("two", new double[] {1, 2}, new double[] {3, 4});
+        assertThat(new LinePlot("t", "across", "up", List.of(none, some)).svg())
+                .contains("a one", "b two")
                 .doesNotContain("NaN")
                 .doesNotContain("Infinity");
+        assertThat(svg(new double[] {1}, new double[] {Double.NaN}))
+                .contains("t</text>")
+                .doesNotContain("a one", "NaN", "Infinity");
     }
 }
