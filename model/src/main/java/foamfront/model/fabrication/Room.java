@@ -62,8 +62,8 @@ final class Room {
             double x = a + change;
             double y = b + change;
             double z = c + change;
-            boolean in = attitude == null ? aslant(car, x, y, z) : attitude.fits(car, x, y, z);
-            if (in && Math.min(x, Math.min(y, z)) > 0) {
+            boolean real = Math.min(x, Math.min(y, z)) > 0;
+            if (real && (attitude == null ? aslant(car, x, y, z) : attitude.fits(car, x, y, z))) {
                 fits = change;
             } else {
                 large = change;
