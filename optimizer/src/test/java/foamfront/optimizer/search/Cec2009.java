@@ -9,8 +9,6 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Random;
 import org.moeaframework.core.Solution;
-import org.moeaframework.core.spi.ProblemFactory;
-import org.moeaframework.core.variable.RealVariable;
 
 /**
  * The UF and CF families as the MOEA Framework computes them, with the fronts sampled in its own files: Zhang, Zhou, Zhao,
@@ -24,25 +22,7 @@ final class Cec2009 {
     private Cec2009() {}
 
     static Benchmark of(String name) {
-        org.moeaframework.problem.Problem theirs = ProblemFactory.getInstance().getProblem(name);
-        Solution sample = theirs.newSolution();
-        int n = theirs.getNumberOfVariables();
-        double[] low = new double[n];
-        double[] high = new double[n];
-        for (int i = 0; i < n; i++) {
-            RealVariable variable = (RealVariable) sample.getVariable(i);
-            low[i] = variable.getLowerBound();
-            high[i] = variable.getUpperBound();
-        }
-        Evaluator evaluator = u -> {
-            Solution solution = theirs.newSolution();
-            for (int i = 0; i < n; i++) {
-                RealVariable.setReal(solution.getVariable(i), low[i] + u[i] * (high[i] - low[i]));
-            }
-            theirs.evaluate(solution);
-            return Evaluation.of(solution.getSumOfConstraintViolations(), solution.getObjectiveValues());
-        };
-        return Benchmark.sampled(name, Benchmark.reals(n, theirs.getNumberOfObjectives(), evaluator), front(name));
+        return Benchmark.sampled(name, FrameworkProblems.of(name), front(name));
     }
 
     private static double[][] front(String name) {

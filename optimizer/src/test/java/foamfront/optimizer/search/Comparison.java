@@ -36,7 +36,7 @@ final class Comparison {
 
     /**
      * seeds=5 first=1 population=100 evaluations=25000 problems=ZDT1,UF5 algorithms=ours,NSGAII out=FILE, each with a default;
-     * first is the first seed and population that of our search alone.
+     * first is the first seed and population that of our search alone; {@code problems=unseen} takes {@link FrameworkProblems#UNSEEN}.
      */
     public static void main(String[] arguments) throws IOException {
         Map<String, String> options = new LinkedHashMap<>();
@@ -47,8 +47,9 @@ final class Comparison {
         List<String> all = new ArrayList<>(List.of("ours"));
         all.addAll(Framework.ALGORITHMS);
         List<String> algorithms = list(options, "algorithms", all);
-        List<String> problems =
-                list(options, "problems", new ArrayList<>(problems().keySet()));
+        List<String> problems = "unseen".equals(options.get("problems"))
+                ? FrameworkProblems.UNSEEN
+                : list(options, "problems", new ArrayList<>(problems().keySet()));
         Path out = Path.of(options.getOrDefault("out", "target/search.md"));
         Files.writeString(out, new Comparison(options, algorithms).table(problems));
     }
@@ -95,6 +96,7 @@ final class Comparison {
             String name = "CF" + k;
             result.put(name, () -> Cec2009.of(name));
         }
+        FrameworkProblems.UNSEEN.forEach(name -> result.put(name, () -> FrameworkProblems.fine(name)));
         StudyProblems.names().forEach(study -> result.put(study, () -> StudyProblems.of(study)));
         return result;
     }
