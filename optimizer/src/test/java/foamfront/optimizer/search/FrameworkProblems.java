@@ -16,16 +16,15 @@ final class FrameworkProblems {
      * 67-81. C2, C3: Jain, Deb, IEEE TEVC 18(4) (2014) 602-622. The others: Van Veldhuizen, Multiobjective evolutionary algorithms:
      * classifications, analyses, and new innovations, dissertation, Air Force Institute of Technology 1999 (from memory).
      */
-    static final List<String> UNSEEN = List.of(
-            ("WFG1_2,WFG2_2,WFG3_2,WFG4_2,WFG5_2,WFG6_2,WFG7_2,WFG8_2,WFG9_2,"
-                            + "WFG1_3,WFG2_3,WFG3_3,WFG4_3,WFG5_3,WFG6_3,WFG7_3,WFG8_3,WFG9_3,"
-                            + "LZ1,LZ2,LZ3,LZ4,LZ5,LZ6,LZ7,LZ8,LZ9,"
-                            + "DTLZ4_3,DTLZ5_3,DTLZ6_3,C1_DTLZ3_3,C2_DTLZ2_3,C3_DTLZ1_3,C3_DTLZ4_3,"
-                            + "MaF1_3,MaF2_3,MaF3_3,MaF4_3,MaF5_3,MaF6_3,MaF7_3,"
-                            + "Belegundu,Binh,Binh2,Fonseca,Fonseca2,Kita,Kursawe,Laumanns,Lis,Murata,Obayashi,"
-                            + "OKA1,OKA2,Osyczka,Osyczka2,Poloni,Quagliarella,Rendon,Rendon2,Schaffer,Schaffer2,Tamaki,"
-                            + "Viennet,Viennet2,Viennet3,Viennet4")
-                    .split(","));
+    static final List<String> UNSEEN = List.of(("WFG1_2,WFG2_2,WFG3_2,WFG4_2,WFG5_2,WFG6_2,WFG7_2,WFG8_2,WFG9_2,"
+                    + "WFG1_3,WFG2_3,WFG3_3,WFG4_3,WFG5_3,WFG6_3,WFG7_3,WFG8_3,WFG9_3,"
+                    + "LZ1,LZ2,LZ3,LZ4,LZ5,LZ6,LZ7,LZ8,LZ9,"
+                    + "DTLZ4_3,DTLZ5_3,DTLZ6_3,C1_DTLZ3_3,C2_DTLZ2_3,C3_DTLZ1_3,C3_DTLZ4_3,"
+                    + "MaF1_3,MaF2_3,MaF3_3,MaF4_3,MaF5_3,MaF6_3,MaF7_3,"
+                    + "Belegundu,Binh,Binh2,Fonseca,Fonseca2,Kita,Kursawe,Laumanns,Lis,Murata,Obayashi,"
+                    + "OKA1,OKA2,Osyczka,Osyczka2,Poloni,Quagliarella,Rendon,Rendon2,Schaffer,Schaffer2,Tamaki,"
+                    + "Viennet,Viennet2,Viennet3,Viennet4")
+            .split(","));
 
     /** Fine enough for a front that is a curve in three objectives, whose boxes a hundredth wide would be too few. */
     private static final double RESOLUTION = 1e-3;
@@ -34,8 +33,7 @@ final class FrameworkProblems {
 
     /** With our benchmarks' resolutions. */
     static Problem of(String name) {
-        org.moeaframework.problem.Problem theirs =
-                ProblemFactory.getInstance().getProblem(name);
+        org.moeaframework.problem.Problem theirs = ProblemFactory.getInstance().getProblem(name);
         return Benchmark.reals(theirs.getNumberOfVariables(), theirs.getNumberOfObjectives(), evaluator(theirs));
     }
 
