@@ -4,7 +4,8 @@ import java.util.random.RandomGenerator;
 
 /**
  * Small changes by kind of variable: polynomial for reals, short steps to either side for whole numbers, a fresh draw for
- * categories and now and then for any. Each active variable changes with probability 1 / (number of active ones), a category with at least 0.1.
+ * categories and now and then for any. Each active variable changes with probability 1 / (number of active ones); active categories
+ * share a floor of 0.1.
  *
  * <p>Polynomial mutation: Deb and Goyal, A combined genetic adaptive search (GeneAS) for engineering design, Computer Science
  * and Informatics 26(4) (1996) 30-45, in the bounded form of Deb's own program (from memory).
@@ -13,7 +14,10 @@ final class Mutation {
     /** Index eta of the spread; with it the mean change is about 1/(eta + 2) of the range. Common practice. */
     private static final int SPREAD = 20;
 
-    /** A category that nobody redraws dies out for good. */
+    /**
+     * A kind that nobody redraws dies out for good, so that at least one child in ten has a category redrawn. Shared among the
+     * active categories: with 0.1 for each, eight or ten of them hardly ever left a child all its parents' kinds (measured).
+     */
     private static final double CATEGORY_FLOOR = 0.1;
 
     /** Chance that a whole-number step goes on by one more: mean step 4/3 (judgement). */
@@ -34,8 +38,9 @@ final class Mutation {
     /** Mutates genes in place. */
     void mutate(double[] genes, RandomGenerator random) {
         double chance = 1.0 / schema.activeCount(genes);
+        double ofCategory = Math.max(CATEGORY_FLOOR / schema.activeCategories(genes), chance);
         for (int i = 0; i < genes.length; i++) {
-            double own = schema.isCategory(i) ? Math.max(CATEGORY_FLOOR, chance) : chance;
+            double own = schema.isCategory(i) ? ofCategory : chance;
             if (random.nextDouble() < own && schema.isActive(i, genes)) {
                 genes[i] = mutated(i, genes[i], random);
             }

@@ -2,6 +2,7 @@ package foamfront.optimizer.search;
 
 import foamfront.optimizer.search.Variable.Condition;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The problem's variables as arrays: decodes unit-box genes and knows which of them matter. */
 final class Schema {
@@ -9,6 +10,9 @@ final class Schema {
     private final int[] levels;
     private final int[] lowest;
     private final boolean[] unordered;
+    /** Those that leave a choice. */
+    private final int[] categories;
+
     private final Gate[][] gates;
     private final boolean conditional;
 
@@ -27,6 +31,9 @@ final class Schema {
                     .map(condition -> new Gate(condition, levels[condition.variable()]))
                     .toArray(Gate[]::new);
         }
+        categories = IntStream.range(0, levels.length)
+                .filter(i -> unordered[i] && levels[i] > 1)
+                .toArray();
     }
 
     private static void check(List<Variable> variables, int index) {
@@ -85,6 +92,15 @@ final class Schema {
         int count = genes.length;
         for (int i = 0; conditional && i < genes.length; i++) {
             count -= isActive(i, genes) ? 0 : 1;
+        }
+        return count;
+    }
+
+    /** Active categories of more than one kind. */
+    int activeCategories(double[] genes) {
+        int count = categories.length;
+        for (int k = 0; conditional && k < categories.length; k++) {
+            count -= isActive(categories[k], genes) ? 0 : 1;
         }
         return count;
     }

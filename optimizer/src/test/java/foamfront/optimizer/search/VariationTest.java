@@ -3,10 +3,13 @@ package foamfront.optimizer.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class VariationTest {
     /** 200 000 draws of a spread near 0.01 leave a mean uncertain by 3e-5; the rest is the bound, a tenth away. */
@@ -126,6 +129,26 @@ class VariationTest {
         }
         // A polynomial step of 0.5 out of 0.9 has the chance (4/9)^21 / 2: none. A fresh draw lies there with 0.4.
         assertThat((double) far / changed).isCloseTo(0.4 * Mutation.FRESH, within(SAMPLING));
+    }
+
+    @ParameterizedTest(name = "{0} categories")
+    @ValueSource(ints = {1, 2, 8})
+    void aChildInTenHasACategoryRedrawnHoweverManyThereAre(int count) {
+        List<Variable> variables = new ArrayList<>();
+        for (int k = 0; k < 100; k++) {
+            variables.add(k < count ? new Variable.Category("c" + k, 2) : new Variable.Real("r" + k));
+        }
+        Mutation mutation =
+                new Mutation(new Schema(new Problem(variables, List.of(1.0), () -> values -> Evaluation.feasible(0))));
+        int redrawn = 0;
+        for (int k = 0; k < DRAWS; k++) {
+            double[] genes = new double[100];
+            Arrays.fill(genes, 0.25);
+            mutation.mutate(genes, random);
+            redrawn += (int)
+                    Arrays.stream(genes, 0, count).filter(gene -> gene > 0.5).count();
+        }
+        assertThat((double) redrawn / DRAWS).isCloseTo(0.1, within(0.1 * SAMPLING));
     }
 
     @Test
