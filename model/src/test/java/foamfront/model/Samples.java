@@ -46,6 +46,7 @@ import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import java.util.List;
 
 /** One plain high-wing trainer with its parts, for tests; figures as in the catalogue of 2026. */
@@ -142,6 +143,7 @@ public final class Samples {
 
     public static Workshop workshop() {
         return new Workshop(
+                new Currency("USD"),
                 2.0e-3,
                 0.07,
                 4.3e-3,
@@ -150,6 +152,8 @@ public final class Samples {
                 1.5,
                 0.4,
                 0.5,
+                3,
+                2,
                 3,
                 600,
                 420,

@@ -3,6 +3,7 @@ package foamfront.model.appraisal;
 import foamfront.model.mass.Balance;
 import foamfront.model.mission.Bound;
 import foamfront.model.mission.Measure;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -14,14 +15,14 @@ final class Sentences {
 
     private Sentences() {}
 
-    static String of(Bound bound, double value) {
+    static String of(Bound bound, double value, Currency currency) {
         Measure measure = bound.measure();
-        String found = measure.words() + " is " + print(value, measure.unit());
+        String found = measure.words() + " is " + print(value, measure.unit(), currency);
         if (value < bound.low()) {
-            return found + ", less than the " + print(bound.low(), measure.unit()) + " asked: " + bound.reason();
+            return found + ", less than the " + print(bound.low(), measure.unit(), currency) + " asked: " + bound.reason();
         }
         if (value > bound.high()) {
-            return found + ", more than the " + print(bound.high(), measure.unit()) + " allowed: " + bound.reason();
+            return found + ", more than the " + print(bound.high(), measure.unit(), currency) + " allowed: " + bound.reason();
         }
         return found + ", within its limit";
     }
@@ -33,16 +34,18 @@ final class Sentences {
         }
         boolean nose = balance.noseBallast() > 0;
         double mass = nose ? balance.noseBallast() : balance.tailBallast();
-        return "; or " + print(mass, Unit.GRAM) + (nose ? " at the nose" : " at the end of the body");
+        return "; or " + digits(Unit.GRAM.fromSi(mass)) + " " + Unit.GRAM.symbol() + (nose ? " at the nose" : " at the end of the body");
     }
 
-    private static String print(double value, Unit unit) {
+    private static String print(double value, Unit unit, Currency currency) {
         if (!Double.isFinite(value)) {
             return "out of reach";
         }
-        double shown = unit.fromSi(value);
-        String number =
-                new BigDecimal(shown).round(THREE_DIGITS).stripTrailingZeros().toPlainString();
-        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+        String symbol = unit.symbol(currency);
+        return digits(unit.fromSi(value)) + (symbol.isEmpty() ? "" : " " + symbol);
+    }
+
+    private static String digits(double shown) {
+        return new BigDecimal(shown).round(THREE_DIGITS).stripTrailingZeros().toPlainString();
     }
 }

@@ -72,7 +72,8 @@ public record BillOfMaterials(List<Line> lines) {
         SmallFittings small = SmallFittings.of(airframe);
         small(sink, SmallFittings.LINKAGE, small.linkages(), workshop.linkagePrice(), mission, k);
         small(sink, SmallFittings.POWER_SET, small.powerSets(), workshop.powerFittingsPrice(), mission, k);
-        small(sink, SmallFittings.SWITCH, small.switches(), SmallFittings.SWITCH_PRICE, mission, k);
+        double radio = workshop.switchPrice() + workshop.regulatorPrice();
+        small(sink, SmallFittings.SWITCH, small.switches(), radio, mission, k);
         small(sink, SmallFittings.STRAP, small.straps(), workshop.strapPrice(), mission, k);
         small(sink, SmallFittings.HARNESS, small.harnesses(), workshop.harnessPrice(), mission, k);
         small(sink, SmallFittings.BAND_SET, small.bandSets(), workshop.bandPrice(), mission, k);

@@ -28,13 +28,6 @@ public record SmallFittings(
 
     public static final String POWER_SET = "power leads and screws";
     public static final String SWITCH = "switch and regulator";
-
-    /**
-     * USD: a switch at 2 and a regulator of 3 A and 5 V at 3 (from memory). A constant: the workshop's table prices what every
-     * model takes by the handful, and of these a glider has one.
-     */
-    static final double SWITCH_PRICE = 5;
-
     public static final String STRAP = "battery strap";
     public static final String HARNESS = "battery harness";
     public static final String BAND_SET = "rubber bands with pegs";

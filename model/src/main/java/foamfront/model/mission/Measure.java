@@ -28,7 +28,7 @@ public enum Measure {
             Unit.KILOMETRE,
             HIGHER,
             "furthest point from which the stated wind lets it return"),
-    BUILD_COST("build cost", Unit.USD, LOWER, "whole sheets, consumables and bought parts that are not in the drawer"),
+    BUILD_COST("build cost", Unit.MONEY, LOWER, "whole sheets, consumables and bought parts that are not in the drawer"),
     BUILD_TIME("build time", Unit.MINUTE, LOWER, "cutting, folding, gluing, taping and fitting"),
     MASS("flying weight", Unit.GRAM, LOWER, "all-up mass"),
     EMPTY_MASS("empty weight", Unit.GRAM, LOWER, "all-up mass without loads and battery"),
@@ -382,7 +382,7 @@ public enum Measure {
             Unit.MILLIMETRE,
             HIGHER,
             "from what a landing on the nose at stall speed crushes to the foremost load; with loads only"),
-    REPAIR_COST("repair cost", Unit.USD, LOWER, "parts and board to mend a landing on the nose at stall speed"),
+    REPAIR_COST("repair cost", Unit.MONEY, LOWER, "parts and board to mend a landing on the nose at stall speed"),
     REPAIR_TIME("repair time", Unit.MINUTE, LOWER, "at the bench to mend a landing on the nose at stall speed"),
     DIFFICULTY(
             "difficulty",

@@ -3,9 +3,12 @@ package foamfront.model.parts;
 import static foamfront.model.units.Require.notNegative;
 import static foamfront.model.units.Require.positive;
 
+import foamfront.model.units.Currency;
+
 /**
  * Consumables and working rates: what a cut, a fold and a joint cost in grams, money and minutes.
  *
+ * @param currency of every price, here and of the parts
  * @param tapeLinearMass of packing tape, kg/m
  * @param tapePrice per metre
  * @param glueLinearMass of one bead of hot-melt glue, kg/m
@@ -15,6 +18,8 @@ import static foamfront.model.units.Require.positive;
  * @param strapPrice of a battery strap
  * @param bandPrice of a set of rubber bands with pegs or hooks
  * @param harnessPrice of the lead that joins one more pack in parallel
+ * @param switchPrice of the switch of a radio without a motor
+ * @param regulatorPrice of the regulator that feeds a radio without a motor
  * @param cutRate seconds per metre of cut or score
  * @param foldRate seconds per metre of fold
  * @param glueRate seconds per metre of glued joint
@@ -25,6 +30,7 @@ import static foamfront.model.units.Require.positive;
  * @param difficulty points of the difficulty index
  */
 public record Workshop(
+        Currency currency,
         double tapeLinearMass,
         double tapePrice,
         double glueLinearMass,
@@ -34,6 +40,8 @@ public record Workshop(
         double strapPrice,
         double bandPrice,
         double harnessPrice,
+        double switchPrice,
+        double regulatorPrice,
         double cutRate,
         double foldRate,
         double glueRate,
@@ -52,6 +60,8 @@ public record Workshop(
         notNegative("strap price", strapPrice, "");
         notNegative("band price", bandPrice, "");
         notNegative("harness price", harnessPrice, "");
+        notNegative("switch price", switchPrice, "");
+        notNegative("regulator price", regulatorPrice, "");
         positive("cut rate", cutRate, "s/m");
         positive("fold rate", foldRate, "s/m");
         positive("glue rate", glueRate, "s/m");

@@ -60,7 +60,7 @@ final class Examples {
             case LINEAR_MASS -> "4 g/m";
             case PACE -> "40 s/m";
             case POWER_LOADING -> "150 W/kg";
-            case MONEY -> "80 USD";
+            case MONEY -> "80 EUR";
             case NUMBER -> "0.8 or 8 %";
             case COUNT -> "4";
         };

@@ -38,58 +38,80 @@ public final class Quantities {
         return read(text, dimension).si();
     }
 
+    /** One amount of money, in this currency. */
+    public static double parse(String text, Currency currency) {
+        return single(text, Wanted.money(currency), null).si();
+    }
+
     /** One quantity with the unit it was written in. */
     public static Reading read(String text, Dimension dimension) {
-        String plain = plain(text, dimension);
-        refuseRange(plain, text, dimension);
-        return read(plain, dimension, null, text);
+        return single(text, Wanted.of(dimension), null);
     }
 
     /** One quantity whose unit may be left to a table's header. */
     public static double parse(String text, Dimension dimension, Unit heading) {
-        String plain = plain(text, dimension);
-        refuseRange(plain, text, dimension);
-        return read(plain, dimension, heading, text).si();
+        return single(text, Wanted.of(dimension), heading).si();
+    }
+
+    /** One amount whose currency may be left to a table's header. */
+    public static double parseUnder(String text, Currency heading) {
+        return single(text, Wanted.money(heading), Unit.MONEY).si();
+    }
+
+    private static Reading single(String text, Wanted wanted, @Nullable Unit fallback) {
+        String plain = plain(text, wanted);
+        refuseRange(plain, text, wanted);
+        return read(plain, wanted, fallback, text);
     }
 
     /** A range, an open range, or one figure that stands for both ends. */
     public static Range range(String text, Dimension dimension) {
-        String plain = plain(text, dimension);
+        return range(text, Wanted.of(dimension));
+    }
+
+    /** The same of money, in this currency. */
+    public static Range range(String text, Currency currency) {
+        return range(text, Wanted.money(currency));
+    }
+
+    private static Range range(String text, Wanted wanted) {
+        String plain = plain(text, wanted);
         String lower = plain.toLowerCase(Locale.ROOT);
         if (lower.startsWith("at most ")) {
             return new Range(
                     Double.NEGATIVE_INFINITY,
-                    read(plain.substring(8).strip(), dimension, null, text).si());
+                    read(plain.substring(8).strip(), wanted, null, text).si());
         }
         if (lower.startsWith("at least ")) {
             return new Range(
-                    read(plain.substring(9).strip(), dimension, null, text).si(), Double.POSITIVE_INFINITY);
+                    read(plain.substring(9).strip(), wanted, null, text).si(), Double.POSITIVE_INFINITY);
         }
         String[] ends = TO.split(plain, -1);
         if (ends.length != 2) {
-            refuseRange(plain, text, dimension);
-            double si = read(plain, dimension, null, text).si();
+            refuseRange(plain, text, wanted);
+            double si = read(plain, wanted, null, text).si();
             return new Range(si, si);
         }
-        Reading high = read(ends[1].strip(), dimension, null, text);
-        Reading low = read(ends[0].strip(), dimension, high.unit(), text);
+        Reading high = read(ends[1].strip(), wanted, null, text);
+        Reading low = read(ends[0].strip(), wanted, high.unit(), text);
         if (low.si() > high.si()) {
             throw new QuantityException(
-                    quote(text) + " runs downwards", "Write the smaller figure first: " + high + " to " + low + ".");
+                    quote(text) + " runs downwards", "Write the smaller figure first: " + wanted.shown(high) + " to " + wanted.shown(low) + ".");
         }
         return new Range(low.si(), high.si());
     }
 
     /** The unit of the last figure in {@code text}, for answering in the writer's own. */
     public static Unit unit(String text, Dimension dimension) {
-        String plain = plain(text, dimension);
+        Wanted wanted = Wanted.of(dimension);
+        String plain = plain(text, wanted);
         String[] ends = TO.split(plain.toLowerCase(Locale.ROOT).startsWith("at ") ? plain.substring(8) : plain, -1);
-        return read(ends[ends.length - 1].strip(), dimension, null, text).unit();
+        return read(ends[ends.length - 1].strip(), wanted, null, text).unit();
     }
 
     /** Side lengths, for example {@code 80 mm x 80 mm x 150 mm}, in the order written. */
     public static double[] size(String text, int sides) {
-        String plain = plain(text, Dimension.LENGTH);
+        String plain = plain(text, Wanted.of(Dimension.LENGTH));
         String[] parts = SIZE.split(plain, -1);
         if (parts.length != sides) {
             String example = sides == 2 ? "80 mm x 60 mm" : "80 mm x 60 mm x 40 mm";
@@ -101,7 +123,7 @@ public final class Quantities {
         double[] lengths = new double[sides];
         Unit unit = null;
         for (int i = sides - 1; i >= 0; i--) {
-            Reading reading = read(parts[i].strip(), Dimension.LENGTH, unit, text);
+            Reading reading = read(parts[i].strip(), Wanted.of(Dimension.LENGTH), unit, text);
             lengths[i] = reading.si();
             unit = reading.unit();
         }
@@ -110,15 +132,22 @@ public final class Quantities {
 
     /** The unit written as {@code symbol}, if it measures {@code dimension}. */
     public static Unit unitNamed(String symbol, Dimension dimension) {
+        Wanted wanted = Wanted.of(dimension);
         if (symbol.isBlank()) {
-            return bare(symbol, dimension);
+            return bare(symbol, wanted);
         }
-        return unit(symbol.strip(), dimension, symbol);
+        return unit(symbol.strip(), wanted, symbol);
     }
 
     /** For files: nine significant digits and the symbol. */
     public static String print(double si, Unit unit) {
         return with(Numbers.exact(unit.fromSi(si)), unit);
+    }
+
+    /** For files: the same, of money with its currency's code. */
+    public static String print(double si, Unit unit, Currency currency) {
+        String symbol = unit.symbol(currency);
+        return Numbers.exact(unit.fromSi(si)) + (symbol.isEmpty() ? "" : " " + symbol);
     }
 
     /** For people: so many decimals and the symbol. */
@@ -131,20 +160,20 @@ public final class Quantities {
     }
 
     /** Figure after figure, each in a smaller unit than the one before. */
-    private static Reading read(String plain, Dimension dimension, @Nullable Unit fallback, String text) {
+    private static Reading read(String plain, Wanted wanted, @Nullable Unit fallback, String text) {
         int at = 0;
         double sum = 0;
         double sign = 1;
         Unit last = null;
         Matcher unitMatcher = UNIT.matcher(plain);
         do {
-            Figure figure = figure(plain, at, text, dimension);
+            Figure figure = figure(plain, at, text, wanted);
             unitMatcher.region(figure.end(), plain.length());
             String symbol = unitMatcher.lookingAt() && unitMatcher.group(1) != null ? unitMatcher.group(1) : "";
             at = symbol.isEmpty() && !unitMatcher.hitEnd() ? figure.end() : unitMatcher.end();
             Unit unit = symbol.isEmpty()
-                    ? fallback != null ? fallback : bare(text, dimension)
-                    : unit(symbol.strip(), dimension, text);
+                    ? fallback != null ? fallback : bare(text, wanted)
+                    : unit(symbol.strip(), wanted, text);
             if (last == null) {
                 sign = plain.startsWith("-") ? -1 : 1;
                 sum = unit.toSi(figure.value());
@@ -171,7 +200,7 @@ public final class Quantities {
 
     private record Figure(double value, int end) {}
 
-    private static Figure figure(String plain, int at, String text, Dimension dimension) {
+    private static Figure figure(String plain, int at, String text, Wanted wanted) {
         Matcher mixed = MIXED.matcher(plain).region(at, plain.length());
         if (mixed.lookingAt()) {
             double whole = Double.parseDouble(mixed.group(1));
@@ -184,7 +213,7 @@ public final class Quantities {
         }
         Matcher number = NUMBER.matcher(plain).region(at, plain.length());
         if (!number.lookingAt()) {
-            throw new QuantityException(quote(text) + " is not a quantity", example(dimension));
+            throw new QuantityException(quote(text) + " is not a quantity", example(wanted));
         }
         return new Figure(Double.parseDouble(number.group()), number.end());
     }
@@ -197,46 +226,66 @@ public final class Quantities {
         return Double.parseDouble(above) / denominator;
     }
 
-    private static Unit bare(String text, Dimension dimension) {
-        if (dimension == Dimension.NUMBER) {
+    private static Unit bare(String text, Wanted wanted) {
+        if (wanted.dimension() == Dimension.NUMBER) {
             return Unit.RATIO;
         }
-        if (dimension == Dimension.COUNT) {
+        if (wanted.dimension() == Dimension.COUNT) {
             return Unit.COUNT;
         }
         throw new QuantityException(
-                quote(text) + " has no unit", "Add the unit, " + oneOf(UnitNames.symbols(dimension)) + ".");
+                quote(text) + " has no unit", "Add the unit, " + oneOf(wanted.symbols()) + ".");
     }
 
     private static String oneOf(String symbols) {
         return (symbols.contains(",") ? "one of " : "") + symbols;
     }
 
-    private static Unit unit(String symbol, Dimension dimension, String text) {
+    private static Unit unit(String symbol, Wanted wanted, String text) {
         Unit unit = UnitNames.find(symbol);
-        if (unit != null && unit.dimension() == dimension) {
+        if (unit != null && unit.dimension() == wanted.dimension()) {
             return unit;
         }
-        String wanted = UnitNames.symbols(dimension);
-        String advice = wanted.isEmpty() ? "Write a plain number without a unit." : "Use " + oneOf(wanted) + ".";
+        Currency asked = wanted.currency();
+        if (unit == null && asked != null) {
+            return money(symbol, asked, text);
+        }
+        String symbols = wanted.symbols();
+        String advice = symbols.isEmpty() ? "Write a plain number without a unit." : "Use " + oneOf(symbols) + ".";
         if (symbol.startsWith("_")) {
             throw new QuantityException(quote(text) + " is not a quantity", "Write figures without underscores.");
         }
+        boolean money = unit == null && (Currency.known(symbol) || Currency.signed(symbol));
+        Dimension found = money ? Dimension.MONEY : unit == null ? null : unit.dimension();
         throw new QuantityException(
-                unit == null
+                found == null
                         ? quote(text) + " is not understood: there is no unit " + quote(symbol)
-                        : quote(text) + " is " + name(unit.dimension()) + " where " + name(dimension) + " belongs",
+                        : quote(text) + " is " + Examples.name(found) + " where "
+                                + Examples.name(wanted.dimension()) + " belongs",
                 advice);
     }
 
-    private static String plain(String text, Dimension dimension) {
+    private static Unit money(String symbol, Currency asked, String text) {
+        Currency written = Currency.of(symbol);
+        if (!written.equals(asked)) {
+            throw new QuantityException(
+                    quote(text) + " is in " + written + " where prices are in " + asked,
+                    "Write it in " + asked + ", the catalogue's currency: there are no exchange rates here.");
+        }
+        return Unit.MONEY;
+    }
+
+    private static String plain(String text, Wanted wanted) {
         String plain =
                 text.strip().replace('\u2212', '-').replace('\u00a0', ' ').replace('\u202f', ' ');
         if (plain.length() > LONGEST) {
-            throw new QuantityException(quote(text) + " is too long for a quantity", example(dimension));
+            throw new QuantityException(quote(text) + " is too long for a quantity", example(wanted));
         }
         if (plain.isEmpty()) {
-            throw new QuantityException("the value is empty", example(dimension));
+            throw new QuantityException("the value is empty", example(wanted));
+        }
+        if (wanted.currency() != null && Currency.signed(plain)) {
+            Currency.of(plain);
         }
         if (MARK.matcher(plain).find()) {
             boolean inch = INCH_MARK.matcher(plain).find();
@@ -253,11 +302,11 @@ public final class Quantities {
         return plain;
     }
 
-    private static void refuseRange(String plain, String text, Dimension dimension) {
+    private static void refuseRange(String plain, String text, Wanted wanted) {
         String lower = plain.toLowerCase(Locale.ROOT);
         if (TO.split(plain, -1).length > 1 || lower.startsWith("at most") || lower.startsWith("at least")) {
             throw new QuantityException(
-                    quote(text) + " is a range where one figure belongs", "Give one figure. " + example(dimension));
+                    quote(text) + " is a range where one figure belongs", "Give one figure. " + example(wanted));
         }
         if ((DASHED.matcher(lower).matches() && !EXPONENT.matcher(lower).find())
                 || lower.startsWith("<")
@@ -267,16 +316,12 @@ public final class Quantities {
         }
     }
 
-    private static String example(Dimension dimension) {
-        return "Write it like " + Examples.of(dimension) + ".";
-    }
-
-    private static String name(Dimension dimension) {
-        return Examples.name(dimension);
+    private static String example(Wanted wanted) {
+        return "Write it like " + wanted.example() + ".";
     }
 
     /** The text in quotation marks, cut where it is long and without control characters. */
-    private static String quote(String text) {
+    static String quote(String text) {
         String shown = text.strip().replaceAll("\\p{Cntrl}", "?");
         return "'" + (shown.length() > 40 ? shown.substring(0, 37) + "..." : shown) + "'";
     }

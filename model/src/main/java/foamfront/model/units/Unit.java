@@ -65,7 +65,8 @@ public enum Unit {
     MINUTE_PER_METRE(Dimension.PACE, "min/m", 60),
     WATT_PER_KILOGRAM(Dimension.POWER_LOADING, "W/kg", 1),
 
-    USD(Dimension.MONEY, "USD", 1),
+    /** Of whatever currency: it has no symbol of its own. */
+    MONEY(Dimension.MONEY, "", 1),
     RATIO(Dimension.NUMBER, "", 1),
     PERCENT(Dimension.NUMBER, "%", 1e-2),
     COUNT(Dimension.COUNT, "", 1);
@@ -98,6 +99,11 @@ public enum Unit {
     /** As files and tables write it. */
     public String symbol() {
         return symbol;
+    }
+
+    /** The same, of money the code of its currency. */
+    public String symbol(Currency currency) {
+        return this == MONEY ? currency.code() : symbol;
     }
 
     /** A number in this unit as SI. */

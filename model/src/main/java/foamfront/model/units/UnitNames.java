@@ -45,7 +45,6 @@ final class UnitNames {
         alias(Unit.OUNCE_PER_SQUARE_FOOT, "oz/ft²", "oz/ft^2");
         alias(Unit.KILOGRAM_PER_CUBIC_METRE, "kg/m³", "kg/m^3");
         alias(Unit.PERCENT, "percent", "per cent");
-        alias(Unit.USD, "$");
     }
 
     private UnitNames() {}

@@ -46,6 +46,7 @@ import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Propeller;
 import foamfront.model.parts.Provenance;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -60,6 +61,7 @@ final class TestAeroplanes {
             new Board("light 5 mm", 0.005, 0.2971, 0.762, 0.508, 0.00015, 3e9, 12.5e6, 8e6, 3e6, 1.5, P);
 
     static final Workshop WORKSHOP = new Workshop(
+            new Currency("USD"),
             0.002,
             0.08,
             0.0043,
@@ -68,6 +70,8 @@ final class TestAeroplanes {
             1.5,
             0.4,
             0.5,
+            3,
+            2,
             3,
             600,
             400,

@@ -45,6 +45,7 @@ import foamfront.model.parts.Servo;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import java.util.List;
 
 /** A plausible trainer with its parts, and variations of it: plain figures to check by hand, invented for tests. */
@@ -60,6 +61,7 @@ public final class Examples {
     public static final Wheel WHEEL = new Wheel("60 mm", 0.06, 0.02, 0.018, 2, P);
 
     public static final Workshop WORKSHOP = new Workshop(
+            new Currency("USD"),
             0.002,
             0.08,
             0.0076,
@@ -68,6 +70,8 @@ public final class Examples {
             1.5,
             0.4,
             0.5,
+            3,
+            2,
             3,
             600,
             400,

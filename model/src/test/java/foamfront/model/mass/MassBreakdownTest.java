@@ -16,6 +16,7 @@ import foamfront.model.factors.Factors;
 import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -76,7 +77,7 @@ class MassBreakdownTest {
     /** Of parts in the trainer, without allowance. */
     private double weightOf(PartsList parts, Factors factors) {
         Workshop bare =
-                new Workshop(0.002, 0, 0.0076, 0, 0, 0, 0, 0, 3, 1, 1, 1, 1, 1, 1, 0, new Difficulty(1, 1, 0.5, 10));
+                new Workshop(new Currency("USD"), 0.002, 0, 0.0076, 0, 0, 0, 0, 0, 3, 2, 3, 1, 1, 1, 1, 1, 1, 0, new Difficulty(1, 1, 0.5, 10));
         PartsList none = new PartsList(List.of(), List.of());
         return MassBreakdown.of(airframe, parts, bare, factors).mass()
                 - MassBreakdown.of(airframe, none, bare, factors).mass();

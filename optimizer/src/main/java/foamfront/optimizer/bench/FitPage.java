@@ -3,11 +3,12 @@ package foamfront.optimizer.bench;
 import foamfront.model.parts.Motor;
 import foamfront.model.parts.Provenance;
 import foamfront.model.propulsion.MotorLaw;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Numbers;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.front.FrontJson;
-import foamfront.optimizer.front.Table;
 import foamfront.optimizer.front.Table.Column;
+import foamfront.optimizer.front.Table;
 import foamfront.optimizer.runs.PartSheets;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -57,8 +58,9 @@ public final class FitPage {
      * The row under its header; size and price are those of {@code like}.
      *
      * @param continuousPower what is known of it, W; 0 where only the mass says
+     * @param currency of the price
      */
-    public String row(String name, double mass, Motor like, double continuousPower) {
+    public String row(String name, double mass, Motor like, double continuousPower, Currency currency) {
         Motor whole = new Motor(
                 name,
                 printed(mass, Unit.GRAM),
@@ -71,7 +73,7 @@ public final class FitPage {
                 continuousPower,
                 like.price(),
                 Provenance.OWN_BENCH);
-        Table row = PartSheets.table("motors", List.of(whole));
+        Table row = PartSheets.table("motors", List.of(whole), currency);
         List<Column> columns = new ArrayList<>(row.columns());
         columns.add(Column.text("source"));
         List<String> cells = new ArrayList<>(row.rows().get(0));

@@ -12,6 +12,7 @@ import foamfront.model.parts.Servo;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import foamfront.optimizer.faults.Nearest;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,6 +52,11 @@ public record Catalogue(
         servos = List.copyOf(servos);
         receivers = List.copyOf(receivers);
         wheels = List.copyOf(wheels);
+    }
+
+    /** Of every price in it. */
+    public Currency currency() {
+        return workshop.currency();
     }
 
     /** All parts, table after table. */

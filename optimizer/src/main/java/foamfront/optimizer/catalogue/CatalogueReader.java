@@ -9,6 +9,7 @@ import static foamfront.model.units.Dimension.TIME;
 import foamfront.model.parts.Difficulty;
 import foamfront.model.parts.Part;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import foamfront.optimizer.faults.Fault;
 import foamfront.optimizer.faults.Faults;
 import foamfront.optimizer.faults.Nearest;
@@ -44,6 +45,8 @@ public final class CatalogueReader {
             Column.of("strap price", MONEY),
             Column.of("band price", MONEY),
             Column.of("harness price", MONEY),
+            Column.of("switch price", MONEY),
+            Column.of("regulator price", MONEY),
             Column.of("cut rate", PACE),
             Column.of("fold rate", PACE),
             Column.of("glue rate", PACE),
@@ -57,41 +60,43 @@ public final class CatalogueReader {
             Column.of("tool difficulty", NUMBER),
             Column.text("provenance"));
 
-    /** Where a table's bytes come from; null where there is no such table. */
+    /** Of the tables that travel with the program. */
+    public static final Currency STANDARD_CURRENCY = new Currency("USD");
+
+    /** Where a table's bytes come from; null where it has no such table. */
     private interface Source {
         byte @Nullable [] bytes(String file) throws IOException;
     }
 
-    private final Source source;
+    private final Source own;
+    private final Prices prices = new Prices();
+
+    /** Whether the table read last was the folder's. */
+    private boolean inFolder;
+
     private final List<Fault> faults = new ArrayList<>();
     private final Map<String, String> names = new HashMap<>();
     private final MessageDigest digest = sha256();
 
-    private CatalogueReader(Source source) {
-        this.source = source;
+    /** What {@code own} lacks is the program's. */
+    private CatalogueReader(Source own) {
+        this.own = own;
     }
 
     /** The catalogue that travels with the program. */
     public static Catalogue standard() {
-        return new CatalogueReader(file -> {
-                    try (InputStream in = CatalogueReader.class.getResourceAsStream(DEFAULT + file)) {
-                        return in == null ? null : in.readAllBytes();
-                    }
-                })
-                .read();
+        return new CatalogueReader(file -> null).read();
     }
 
     /** A folder's tables; those it lacks come from the standard catalogue. */
     public static Catalogue folder(Path folder) {
         return new CatalogueReader(file -> {
                     Path table = folder.resolve(file);
-                    if (Files.isRegularFile(table)) {
-                        try (InputStream in = Files.newInputStream(table)) {
-                            return in.readNBytes((1 << 20) + 1);
-                        }
+                    if (!Files.isRegularFile(table)) {
+                        return null;
                     }
-                    try (InputStream in = CatalogueReader.class.getResourceAsStream(DEFAULT + file)) {
-                        return in == null ? null : in.readAllBytes();
+                    try (InputStream in = Files.newInputStream(table)) {
+                        return in.readNBytes((1 << 20) + 1);
                     }
                 })
                 .read();
@@ -101,6 +106,16 @@ public final class CatalogueReader {
     public static Catalogue beside(Path study) {
         Path folder = study.resolveSibling("catalogue");
         return Files.isDirectory(folder) ? folder(folder) : standard();
+    }
+
+    /**
+     * The catalogue of a design file: the folder {@code catalogue} beside it, or that of the folder above, because a club's designs
+     * lie below its studies and a run's below its tables; otherwise the standard one.
+     */
+    public static Catalogue ofDesign(Path design) {
+        Path folder = design.toAbsolutePath().normalize().getParent();
+        boolean above = folder != null && !Files.isDirectory(folder.resolve("catalogue"));
+        return beside(folder != null && above ? folder : design);
     }
 
     private Catalogue read() {
@@ -115,6 +130,7 @@ public final class CatalogueReader {
         var receivers = table(PartTable.RECEIVERS);
         var wheels = table(PartTable.WHEELS);
         Workshop workshop = workshop();
+        faults.addAll(prices.faults());
         if (workshop == null || !faults.isEmpty()) {
             throw new StudyException(faults);
         }
@@ -138,7 +154,7 @@ public final class CatalogueReader {
         List<P> parts = new ArrayList<>();
         List<Csv.Line> lines = lines(table.file(), found);
         if (!lines.isEmpty()) {
-            Header header = new Header(lines.get(0), table.columns(), found);
+            Header header = header(table.file(), lines.get(0), table.columns(), found);
             for (Csv.Line line : lines.subList(1, found.any() ? 1 : lines.size())) {
                 P part = part(table, new Row(header, line, found), found);
                 if (part != null) {
@@ -176,20 +192,22 @@ public final class CatalogueReader {
         List<Csv.Line> lines = lines(WORKSHOP, found);
         Workshop workshop = null;
         if (!lines.isEmpty()) {
-            Header header = new Header(lines.get(0), WORKSHOP_COLUMNS, found);
+            Header header = header(WORKSHOP, lines.get(0), WORKSHOP_COLUMNS, found);
+            Currency currency = prices.currency();
             if (lines.size() != 2) {
                 found.add(0, 0, "", "the table needs exactly one row below its header", "Keep one row of rates.");
-            } else if (!found.any()) {
-                workshop = workshop(new Row(header, lines.get(1), found), found);
+            } else if (!found.any() && currency != null) {
+                workshop = workshop(new Row(header, lines.get(1), found), currency, found);
             }
         }
         faults.addAll(found.all());
         return workshop;
     }
 
-    private static @Nullable Workshop workshop(Row row, Faults found) {
+    private static @Nullable Workshop workshop(Row row, Currency currency, Faults found) {
         try {
             return new Workshop(
+                    currency,
                     row.si("tape linear mass"),
                     row.si("tape price per m"),
                     row.si("glue linear mass"),
@@ -199,6 +217,8 @@ public final class CatalogueReader {
                     row.si("strap price"),
                     row.si("band price"),
                     row.si("harness price"),
+                    row.si("switch price"),
+                    row.si("regulator price"),
                     row.si("cut rate"),
                     row.si("fold rate"),
                     row.si("glue rate"),
@@ -219,10 +239,20 @@ public final class CatalogueReader {
         }
     }
 
+    private Header header(String file, Csv.Line line, List<Column> columns, Faults found) {
+        Header header = new Header(line, columns, found);
+        prices.add(file, inFolder, header);
+        return header;
+    }
+
     private List<Csv.Line> lines(String file, Faults found) {
         byte[] bytes = null;
         try {
-            bytes = source.bytes(file);
+            bytes = own.bytes(file);
+            inFolder = bytes != null;
+            if (bytes == null) {
+                bytes = packed(file);
+            }
         } catch (IOException e) {
             found.add(0, 0, "", "the table cannot be read: " + e.getMessage(), "Check its permissions.");
         }
@@ -239,6 +269,12 @@ public final class CatalogueReader {
             found.add(0, 0, "", "the table is empty", "Write its header and rows.");
         }
         return lines;
+    }
+
+    private static byte @Nullable [] packed(String file) throws IOException {
+        try (InputStream in = CatalogueReader.class.getResourceAsStream(DEFAULT + file)) {
+            return in == null ? null : in.readAllBytes();
+        }
     }
 
     private static MessageDigest sha256() {

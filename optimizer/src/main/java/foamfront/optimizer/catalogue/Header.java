@@ -1,11 +1,13 @@
 package foamfront.optimizer.catalogue;
 
+import foamfront.model.units.Currency;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.QuantityException;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.faults.Faults;
 import foamfront.optimizer.faults.Nearest;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,10 +23,19 @@ final class Header {
     /** Free remark behind each row. */
     private static final String SOURCE = "source";
 
+    /**
+     * A column that holds prices.
+     *
+     * @param line of the header
+     * @param at from 1
+     */
+    record Priced(int line, int at, String column, Currency currency) {}
+
     private record Place(int at, Unit unit) {}
 
     private final Map<String, Place> places = new HashMap<>();
     private final Map<String, Dimension> dimensions = new HashMap<>();
+    private final List<Priced> priced = new ArrayList<>();
 
     Header(Csv.Line line, List<Column> columns, Faults faults) {
         List<String> known = columns.stream().map(Column::name).toList();
@@ -65,11 +76,22 @@ final class Header {
         }
         dimensions.put(column.name(), dimension);
         try {
+            if (dimension == Dimension.MONEY) {
+                priced.add(new Priced(line, at + 1, column.name(), named(symbol)));
+                return Unit.MONEY;
+            }
             return Quantities.unitNamed(symbol, dimension);
         } catch (QuantityException e) {
             faults.add(line, at + 1, column.name(), e.problem(), e.advice());
             return Unit.COUNT;
         }
+    }
+
+    private static Currency named(String code) {
+        if (code.isBlank()) {
+            throw new QuantityException("no currency stands behind it", "Add its code, for example [EUR].");
+        }
+        return Currency.of(code);
     }
 
     private static @Nullable Column find(List<Column> columns, String name) {
@@ -94,6 +116,22 @@ final class Header {
     @Nullable
     Dimension dimension(String column) {
         return dimensions.get(column);
+    }
+
+    /** Of a column of prices; null of any other. */
+    @Nullable
+    Currency currency(String column) {
+        for (Priced one : priced) {
+            if (one.column().equals(column)) {
+                return one.currency();
+            }
+        }
+        return null;
+    }
+
+    /** The columns of prices, from the left. */
+    List<Priced> priced() {
+        return priced;
     }
 
     Unit unit(String column) {

@@ -1,6 +1,7 @@
 package foamfront.optimizer.catalogue;
 
 import foamfront.model.parts.Provenance;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.QuantityException;
@@ -41,8 +42,11 @@ final class Row {
         if (cell.isEmpty() || dimension == null) {
             return Double.NaN;
         }
+        Currency currency = header.currency(column);
         try {
-            return Quantities.parse(cell, dimension, header.unit(column));
+            return currency == null
+                    ? Quantities.parse(cell, dimension, header.unit(column))
+                    : Quantities.parseUnder(cell, currency);
         } catch (QuantityException e) {
             fault(column, e.problem(), e.advice());
             return Double.NaN;

@@ -8,6 +8,7 @@ import foamfront.model.appraisal.PowerPoint;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.mass.Balance;
 import foamfront.model.mass.MassItem;
+import foamfront.model.units.Currency;
 import foamfront.optimizer.front.FrontJson;
 import foamfront.optimizer.front.Row;
 import java.io.IOException;
@@ -18,12 +19,13 @@ import java.util.Locale;
 final class AppraisalJson {
     private AppraisalJson() {}
 
-    static String of(Appraisal appraisal) {
+    static String of(Appraisal appraisal, Currency currency) {
         Row row = new Row(appraisal.airframe().design(), appraisal.measures(), appraisal.limits(), appraisal.caveats());
         return FrontJson.document(json -> {
             json.writeStringField("design", row.design().name());
             json.writeStringField("layout", row.layout());
             json.writeBooleanField("feasible", appraisal.feasible());
+            json.writeStringField("currency", currency.code());
             FrontJson.measures(json, row);
             mass(json, appraisal);
             FrontJson.limits(json, row);

@@ -175,7 +175,7 @@ final class AppraisalText {
     }
 
     private String grams(double mass) {
-        return Numbers.fixed(show.unit(Unit.GRAM).fromSi(mass), show == Show.METRIC ? 1 : 2);
+        return Numbers.fixed(show.unit(Unit.GRAM).fromSi(mass), show.metric() ? 1 : 2);
     }
 
     private void motions() {
@@ -270,17 +270,17 @@ final class AppraisalText {
                     line.item(),
                     Numbers.significant(line.quantity(), 3),
                     Numbers.significant(line.bought(), 3),
-                    fixed(line.cost(), 2),
+                    show.currency().number(line.cost()),
                     line.provenance().words()));
         }
-        rows.add(List.of("all of it", "", "", fixed(appraisal.bill().cost(), 2), ""));
+        rows.add(List.of("all of it", "", "", show.currency().number(appraisal.bill().cost()), ""));
         table(
                 "Shopping list (sheets, pieces, metres of tape, kilograms of glue)",
                 List.of(
                         Column.text("item"),
                         Column.number("needed"),
                         Column.number("to buy"),
-                        Column.number("cost [USD]"),
+                        Column.number("cost [" + show.currency() + "]"),
                         Column.text("price from")),
                 rows);
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -37,6 +38,9 @@ final class AppraiseCommand implements Callable<Integer> {
             description = "where runs are kept (default: results)")
     private Path results = Path.of("results");
 
+    @Mixin
+    private OwnTables tables = new OwnTables();
+
     @Option(names = "--json", description = "for programs: stable keys, SI units")
     private boolean json;
 
@@ -53,7 +57,7 @@ final class AppraiseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Arguments.Judged judged = Arguments.design(design, study, results);
+        Arguments.Judged judged = Arguments.design(design, study, results, tables.read());
         Appraisal appraisal = new Appraiser(List.of())
                 .appraise(
                         judged.design(),
@@ -63,13 +67,13 @@ final class AppraiseCommand implements Callable<Integer> {
             Pictures.write(svg, AeroPictures.of(appraisal));
         }
         if (json) {
-            console.out().print(AppraisalJson.of(appraisal));
+            console.out().print(AppraisalJson.of(appraisal, judged.catalogue().currency()));
         } else {
             console.out()
                     .print(AppraisalText.of(
                             appraisal,
                             judged.study().name(),
-                            Show.of(judged.study().showIn())));
+                            Show.of(judged.study())));
         }
         return Exit.FINE;
     }

@@ -87,33 +87,43 @@ final class Arguments {
         }
     }
 
-    /** A design file or {@code RUN#ROW}, judged by {@code study}, by its run's or by the one that its file names. */
-    static Judged design(String argument, @Nullable Path study, Path results) {
+    /**
+     * A design file or {@code RUN#ROW}, judged by {@code study}, by its run's or by the one that its file names.
+     *
+     * @param own tables to read both with; null for those that belong to each
+     */
+    static Judged design(String argument, @Nullable Path study, Path results, @Nullable Catalogue own) {
         int hash = argument.lastIndexOf('#');
         Path file = hash > 0 && !Files.exists(path(argument))
                 ? row(argument.substring(0, hash), argument.substring(hash + 1), results)
                 : path(argument);
         Path run = run(file);
-        Path tables = run == null ? null : run.resolve("catalogue");
-        Catalogue catalogue = tables != null && Files.isDirectory(tables)
-                ? CatalogueReader.folder(tables)
-                : CatalogueReader.beside(file);
+        Catalogue catalogue = own == null ? CatalogueReader.ofDesign(file) : own;
         DesignFile read = DesignReader.read(file, catalogue);
-        if (study != null) {
-            return new Judged(read.design(), StudyReader.read(study), catalogue, file, run != null, read.club());
+        Path asking = study != null ? study : asking(run, file, read.club());
+        if (asking == null) {
+            byte[] nothing = NOTHING_ASKED.getBytes(StandardCharsets.UTF_8);
+            Study nobody = StudyReader.read("no study", nothing, catalogue);
+            return new Judged(read.design(), nobody, catalogue, file, false, read.club());
         }
+        boolean together = own != null || (run != null && study == null);
+        Catalogue of = together ? catalogue : CatalogueReader.beside(asking);
+        if (!of.currency().equals(catalogue.currency())) {
+            throw new InputException(
+                    "foamfront: " + file + " is priced in " + catalogue.currency() + " and " + asking + " in "
+                            + of.currency() + ".",
+                    "There are no exchange rates here: name one catalogue for both, --catalogue FOLDER.");
+        }
+        return new Judged(read.design(), StudyReader.read(asking, of), catalogue, file, run != null, read.club());
+    }
+
+    /** The study of a design's run, or the one that its file names; null for none. */
+    private static @Nullable Path asking(@Nullable Path run, Path file, ClubEntry club) {
         if (run != null) {
-            Study asked = StudyReader.read(run.resolve("study.yaml"), catalogue);
-            return new Judged(read.design(), asked, catalogue, file, true, read.club());
+            return run.resolve("study.yaml");
         }
-        String ofClub = read.club().study();
-        if (ofClub != null) {
-            Study asked = StudyReader.read(file.resolveSibling(ofClub));
-            return new Judged(read.design(), asked, catalogue, file, false, read.club());
-        }
-        byte[] nothing = NOTHING_ASKED.getBytes(StandardCharsets.UTF_8);
-        Study nobody = StudyReader.read("no study", nothing, catalogue);
-        return new Judged(read.design(), nobody, catalogue, file, false, read.club());
+        String named = club.study();
+        return named == null ? null : file.resolveSibling(named);
     }
 
     /** The run that a design lies in; null for a design elsewhere. */

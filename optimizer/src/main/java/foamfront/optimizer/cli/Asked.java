@@ -30,9 +30,8 @@ record Asked(
     private static final String KEEP = "keep-from.yaml";
     private static final String START = "start-from.yaml";
 
-    /** From a study file and the catalogue beside it. */
-    static Asked of(Path file) {
-        Catalogue catalogue = CatalogueReader.beside(file);
+    /** From a study file and its catalogue. */
+    static Asked of(Path file, Catalogue catalogue) {
         Study study = StudyReader.read(file, catalogue);
         KeepFrom keep = study.keepFrom();
         String start = study.startFrom();

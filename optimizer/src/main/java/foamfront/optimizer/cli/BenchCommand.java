@@ -200,12 +200,12 @@ final class BenchCommand implements Callable<Integer> {
         if (json) {
             console.out().print(page.json());
         } else if (csv) {
-            console.out().print(page.row(name, weighed, like, rating));
+            console.out().print(page.row(name, weighed, like, rating, catalogue.currency()));
             console.err().print(guessed + page.doubt(weighed));
         } else {
             console.out().print(page.text());
             console.out().println();
-            console.out().print(page.row(name, weighed, like, rating).replace("\r\n", System.lineSeparator()));
+            console.out().print(page.row(name, weighed, like, rating, catalogue.currency()).replace("\r\n", System.lineSeparator()));
             console.out().println();
             console.out().print(FitPage.note(parts.controller != null));
             console.out().print(guessed + page.doubt(weighed));

@@ -45,7 +45,7 @@ final class BuildText {
 
     private String grams(double mass) {
         Unit unit = show.unit(Unit.GRAM);
-        return Numbers.fixed(unit.fromSi(mass), show == Show.METRIC ? 0 : 1) + " " + unit.symbol();
+        return Numbers.fixed(unit.fromSi(mass), show.metric() ? 0 : 1) + " " + unit.symbol();
     }
 
     private String length(double metres) {
@@ -126,8 +126,8 @@ final class BuildText {
         out.append(mishap.shed() ? "; the wing slides off and costs its bands" : "; the wing tears its saddle");
         out.append(mishap.swapped() ? ". The nose is changed for a spare" : ". The nose is built anew")
                 .append(": ")
-                .append(Numbers.fixed(mishap.cost(), 2))
-                .append(" USD and ")
+                .append(show.currency().amount(mishap.cost()))
+                .append(" and ")
                 .append(Numbers.fixed(mishap.time() / 60, 0))
                 .append(" min.\n");
     }

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code check FILE}: every fault of a file, or what will be done with it. */
@@ -46,16 +47,20 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "a study or design file")
     private Path file = Path.of("");
 
+    @Mixin
+    private OwnTables tables = new OwnTables();
+
     CheckCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public Integer call() {
-        Catalogue catalogue = CatalogueReader.beside(file);
         if (isDesign()) {
-            design(DesignReader.read(file, catalogue));
+            Catalogue own = tables.read();
+            design(DesignReader.read(file, own == null ? CatalogueReader.ofDesign(file) : own));
         } else {
+            Catalogue catalogue = tables.beside(file);
             study(StudyReader.read(file, catalogue), catalogue);
         }
         return Exit.FINE;
@@ -80,7 +85,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private void study(Study study, Catalogue catalogue) {
         Genome genome = new Genome(study);
-        Show show = Show.of(study.showIn());
+        Show show = Show.of(study);
         console.out().println(file.getFileName() + " can be read: " + Text.plain(study.name()) + ".");
         console.out()
                 .println("Wanted: "

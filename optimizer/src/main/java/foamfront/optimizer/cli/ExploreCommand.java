@@ -31,6 +31,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -99,6 +100,9 @@ final class ExploreCommand implements Callable<Integer> {
                             + " the study's; with --resume it narrows the report, and the search goes on in the region it began with")
     private List<String> prefer = List.of();
 
+    @Mixin
+    private OwnTables tables = new OwnTables();
+
     /** What {@code --time} says, s; null where it says nothing. */
     private @Nullable Double timeLimit;
 
@@ -117,6 +121,11 @@ final class ExploreCommand implements Callable<Integer> {
         }
         timeLimit = time == null ? null : Arguments.quantity("--time", time, Dimension.TIME, 1);
         tolerance = stall == null ? null : Arguments.quantity("--stall", stall, Dimension.NUMBER, 0);
+        if (resume != null && file == null && tables.read() != null) {
+            throw new InputException(
+                    "foamfront: a run goes on with its own tables, not with those of --catalogue.",
+                    "Leave --catalogue out, or explore anew.");
+        }
         if (resume != null) {
             return resumed(Arguments.folder(resume, results));
         }
@@ -124,7 +133,7 @@ final class ExploreCommand implements Callable<Integer> {
             throw new InputException(
                     "foamfront: explore needs a study.", "Name one, or a run to go on with: --resume RUN.");
         }
-        Asked asked = Asked.of(file);
+        Asked asked = Asked.of(file, tables.beside(file));
         if (!prefer.isEmpty()) {
             asked = asked.preferring(bounds(asked, region()));
         }
@@ -179,7 +188,7 @@ final class ExploreCommand implements Callable<Integer> {
 
     private static List<Bound> bounds(Asked asked, String region) {
         return StudyReader.prefer(
-                "--prefer", region.replace(BOUNDS, "\n"), asked.asRead().aims());
+                "--prefer", region.replace(BOUNDS, "\n"), asked.asRead().aims(), asked.catalogue().currency());
     }
 
     private static RunLock locked(RunFolder folder) {
@@ -214,7 +223,7 @@ final class ExploreCommand implements Callable<Integer> {
                         "Explore its study anew: foamfront explore " + run.resolve("study.yaml") + ".");
             }
             loaded.remarks().forEach(console.err()::println);
-            Asked asked = file == null ? Asked.in(run) : Asked.of(file);
+            Asked asked = file == null ? Asked.in(run) : Asked.of(file, tables.beside(file));
             String region = RunFacts.region(loaded.facts());
             if (!region.isEmpty()) {
                 asked = asked.preferring(bounds(asked, region));
@@ -299,7 +308,7 @@ final class ExploreCommand implements Callable<Integer> {
                     clock,
                     (System.nanoTime() - start) * 1e-9);
             folder.write("run.json", record.json());
-            Show show = Show.of(study.showIn());
+            Show show = Show.of(study);
             folder.remove("limits.md");
             String lacking = found.front().isEmpty() ? Explanation.lacking(found) : "";
             if (!lacking.isEmpty()) {

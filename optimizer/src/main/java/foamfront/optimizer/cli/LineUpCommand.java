@@ -5,6 +5,7 @@ import foamfront.model.appraisal.Appraiser;
 import foamfront.model.design.Design;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.Mission;
+import foamfront.model.units.Currency;
 import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.fleet.LineUp;
@@ -29,6 +30,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -61,10 +63,11 @@ final class LineUpCommand implements Callable<Integer> {
             description = "where runs are kept (default: results)")
     private Path results = Path.of("results");
 
+    @Mixin
+    private OwnTables tables = new OwnTables();
+
     @Option(names = "--json", description = "for programs: stable keys, SI units")
     private boolean json;
-
-    private @Nullable Show show;
 
     LineUpCommand(Console console) {
         this.console = console;
@@ -72,9 +75,11 @@ final class LineUpCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Catalogue own = tables.read();
         List<Arguments.Judged> all = designs.stream()
-                .map(each -> Arguments.design(each, null, results))
+                .map(each -> Arguments.design(each, null, results, own))
                 .toList();
+        oneCurrency(all);
         Set<Path> compared = all.stream()
                 .filter(judged -> judged.club().alone() != null)
                 .map(judged -> plain(judged.file().resolveSibling(judged.club().alone())))
@@ -89,9 +94,23 @@ final class LineUpCommand implements Callable<Integer> {
                 members.add(member(judged));
             }
         }
-        LineUp lineUp = LineUp.of(members, roles());
-        console.out().print(json ? LineUpJson.of(lineUp) : LineUpText.of(lineUp, show == null ? Show.METRIC : show));
+        LineUp lineUp = LineUp.of(members, roles(own));
+        Show show = Show.of(all.get(0).study());
+        console.out().print(json ? LineUpJson.of(lineUp, show.currency()) : LineUpText.of(lineUp, show));
         return Exit.FINE;
+    }
+
+    private static void oneCurrency(List<Arguments.Judged> all) {
+        Arguments.Judged first = all.get(0);
+        for (Arguments.Judged other : all) {
+            Currency currency = other.catalogue().currency();
+            if (!currency.equals(first.catalogue().currency())) {
+                throw new InputException(
+                        "foamfront: " + first.file() + " is priced in "
+                                + first.catalogue().currency() + " and " + other.file() + " in " + currency + ".",
+                        "There are no exchange rates here: name one catalogue for all, --catalogue FOLDER.");
+            }
+        }
     }
 
     private static Path plain(Path file) {
@@ -105,7 +124,6 @@ final class LineUpCommand implements Callable<Integer> {
         if (club.study() != null && studies == null) {
             studies = plain(file.resolveSibling(club.study())).getParent();
         }
-        show = show == null ? Show.of(study.showIn()) : show;
         Mission mission = study.mission(judged.catalogue().workshop());
         KeepFrom keep = club.keepFrom();
         return new Member(
@@ -146,7 +164,7 @@ final class LineUpCommand implements Callable<Integer> {
     }
 
     /** Names of the studies in the folder. */
-    private List<String> roles() {
+    private List<String> roles(@Nullable Catalogue own) {
         Path folder = studies;
         if (folder == null) {
             return List.of();
@@ -156,7 +174,8 @@ final class LineUpCommand implements Callable<Integer> {
                     .sorted()
                     .filter(file -> Arguments.firstBytes(file).lines().anyMatch(line -> line.startsWith("study:")))
                     .map(file ->
-                            StudyReader.read(file, CatalogueReader.beside(file)).name())
+                            StudyReader.read(file, own == null ? CatalogueReader.beside(file) : own)
+                                    .name())
                     .toList();
         } catch (IOException e) {
             throw new InputException(

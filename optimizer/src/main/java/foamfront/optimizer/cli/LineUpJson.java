@@ -1,6 +1,7 @@
 package foamfront.optimizer.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import foamfront.model.units.Currency;
 import foamfront.optimizer.fleet.LineUp;
 import foamfront.optimizer.fleet.Member;
 import foamfront.optimizer.fleet.Sharing;
@@ -14,8 +15,9 @@ import java.util.List;
 final class LineUpJson {
     private LineUpJson() {}
 
-    static String of(LineUp lineUp) {
+    static String of(LineUp lineUp, Currency currency) {
         return FrontJson.document(json -> {
+            json.writeStringField("currency", currency.code());
             json.writeArrayFieldStart("aeroplanes");
             for (Member member : lineUp.members()) {
                 member(json, member);

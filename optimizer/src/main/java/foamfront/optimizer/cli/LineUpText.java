@@ -176,20 +176,20 @@ final class LineUpText {
                     line.item(),
                     Numbers.significant(line.quantity(), 3),
                     Numbers.significant(line.bought(), 3),
-                    Numbers.fixed(line.cost(), 2)));
+                    show.currency().number(line.cost())));
         }
-        rows.add(List.of("all of it", "", "", Numbers.fixed(list.cost(), 2)));
+        rows.add(List.of("all of it", "", "", show.currency().number(list.cost())));
         out.append("\nOne shopping list (sheets, pieces, metres of tape, kilograms of glue)\n")
                 .append(new Table(
                                 List.of(
                                         Column.text("item"),
                                         Column.number("needed"),
                                         Column.number("to buy"),
-                                        Column.number("cost [USD]")),
+                                        Column.number("cost [" + show.currency() + "]")),
                                 rows)
                         .text());
         out.append("Bought for one by one, each with everything of its own and the whole drawer to itself: ")
-                .append(Numbers.fixed(list.apart(), 2))
-                .append(" USD. Prices are the catalogue's, some of them invented.\n");
+                .append(show.currency().amount(list.apart()))
+                .append(". Prices are the catalogue's, some of them invented.\n");
     }
 }

@@ -49,10 +49,7 @@ final class PartsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (folder != null && !java.nio.file.Files.isDirectory(folder)) {
-            throw new InputException("foamfront: " + folder + " is no folder.", "Name a folder of catalogue tables.");
-        }
-        Catalogue catalogue = folder == null ? CatalogueReader.standard() : CatalogueReader.folder(folder);
+        Catalogue catalogue = folder == null ? CatalogueReader.standard() : OwnTables.in(folder);
         if (strip.asked()) {
             console.out().print(strip.answer(catalogue));
             return Exit.FINE;
@@ -60,7 +57,7 @@ final class PartsCommand implements Callable<Integer> {
         List<Part> parts = catalogue.parts();
         int count = 0;
         for (String sheet : kinds()) {
-            Table table = matching(PartSheets.table(sheet, parts));
+            Table table = matching(PartSheets.table(sheet, parts, catalogue.currency()));
             if (!table.rows().isEmpty()) {
                 console.out().println((count > 0 ? "\n" : "") + sheet);
                 console.out().print(table.text());

@@ -70,7 +70,7 @@ final class StripSag {
                 + Numbers.significant(old.faceModulus() / 1e9, 3) + " GPa, with which the strip would sag "
                 + Numbers.significant(1000 * strip.sag(old), 3)
                 + " mm.\nFoam and thicknesses are the catalogue's. For boards.csv in a catalogue folder of your own:\n"
-                + PartSheets.table("boards", List.of(own)).csv();
+                + PartSheets.table("boards", List.of(own), catalogue.currency()).csv();
     }
 
     private Board named(Catalogue catalogue) {

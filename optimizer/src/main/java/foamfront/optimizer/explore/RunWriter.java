@@ -3,6 +3,7 @@ package foamfront.optimizer.explore;
 import foamfront.model.parts.Battery;
 import foamfront.model.parts.Part;
 import foamfront.optimizer.catalogue.Catalogue;
+import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.front.Front;
 import foamfront.optimizer.front.FrontJson;
 import foamfront.optimizer.front.FrontPage;
@@ -52,6 +53,9 @@ public final class RunWriter {
         designs.forEach(folder::write);
         Map<String, String> tables = tables(asRead, catalogue);
         String digest = digest(tables);
+        if (!catalogue.currency().equals(CatalogueReader.STANDARD_CURRENCY)) {
+            whole(catalogue).forEach(tables::putIfAbsent);
+        }
         tables.put("sha256.txt", digest + "\n");
         folder.writeAll("catalogue", tables);
         return digest;
@@ -72,12 +76,24 @@ public final class RunWriter {
         List<Part> parts = used(asRead, task.study(), catalogue);
         Map<String, String> tables = new TreeMap<>();
         for (String kind : PartSheets.kinds()) {
-            Table table = PartSheets.table(kind, parts);
+            Table table = PartSheets.table(kind, parts, catalogue.currency());
             if (!table.rows().isEmpty()) {
                 tables.put(kind + ".csv", table.csv());
             }
         }
         tables.put("workshop.csv", PartSheets.workshop(catalogue.workshop()).csv());
+        return tables;
+    }
+
+    /** Every table whole: one that a folder lacks would be the program's, which is priced in another currency. */
+    private static Map<String, String> whole(Catalogue catalogue) {
+        Map<String, String> tables = new TreeMap<>();
+        for (String kind : PartSheets.kinds()) {
+            tables.put(
+                    kind + ".csv",
+                    PartSheets.table(kind, catalogue.parts(), catalogue.currency())
+                            .csv());
+        }
         return tables;
     }
 
@@ -119,10 +135,10 @@ public final class RunWriter {
     /** Front, layouts, designs and faults. */
     public void writeResults(Found found) {
         Study study = task.study();
-        Show show = Show.of(study.showIn());
+        Show show = Show.of(study);
         Front front = found.front();
-        folder.write("front.csv", FrontTable.of(front, 1).csv());
-        folder.write("front.json", FrontJson.of(study.name(), front, 1));
+        folder.write("front.csv", FrontTable.of(front, 1, study.currency()).csv());
+        folder.write("front.json", FrontJson.of(study.name(), front, 1, study.currency()));
         String page = front.isEmpty()
                 ? Explanation.markdown(study, found, show)
                 : FrontPage.markdown(study.name(), front, found.byLayout(), unmet(study, found), show)
@@ -159,11 +175,11 @@ public final class RunWriter {
         return note.isEmpty() ? page : page.substring(0, title) + note + "\n\n" + page.substring(title);
     }
 
-    private static String layouts(Found found) {
+    private String layouts(Found found) {
         Map<String, Table> tables = new LinkedHashMap<>();
         int first = found.front().size() + 1;
         for (Map.Entry<String, Front> layout : found.byLayout().entrySet()) {
-            tables.put(layout.getKey(), FrontTable.of(layout.getValue(), first));
+            tables.put(layout.getKey(), FrontTable.of(layout.getValue(), first, task.study().currency()));
             first += layout.getValue().size();
         }
         List<List<String>> rows = new ArrayList<>();

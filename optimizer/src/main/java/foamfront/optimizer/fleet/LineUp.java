@@ -14,8 +14,11 @@ public record LineUp(List<Member> members, List<String> uncovered, ShoppingList 
         uncovered = List.copyOf(uncovered);
     }
 
-    /** Of these, against the roles of these studies. */
+    /** Of these, all priced in one currency, against the roles of these studies. */
     public static LineUp of(List<Member> members, List<String> roles) {
+        if (members.stream().map(Member::currency).distinct().count() > 1) {
+            throw new IllegalArgumentException("their prices are in more than one currency");
+        }
         List<String> open = roles.stream()
                 .filter(role ->
                         members.stream().noneMatch(member -> member.study().equals(role)))

@@ -3,6 +3,7 @@ package foamfront.optimizer.fleet;
 import foamfront.model.appraisal.Appraisal;
 import foamfront.model.design.Design;
 import foamfront.model.mission.Mission;
+import foamfront.model.units.Currency;
 import foamfront.optimizer.study.State;
 import org.jspecify.annotations.Nullable;
 
@@ -21,4 +22,9 @@ public record Member(
         State state,
         Mission mission,
         Appraisal appraisal,
-        @Nullable Sharing sharing) {}
+        @Nullable Sharing sharing) {
+    /** Of all that it costs. */
+    public Currency currency() {
+        return mission.workshop().currency();
+    }
+}

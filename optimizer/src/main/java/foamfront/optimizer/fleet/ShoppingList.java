@@ -29,7 +29,7 @@ import java.util.stream.Collectors;
  * with the receiver's leads (judgement).
  *
  * @param lines in the order in which the aeroplanes ask for them, boards first
- * @param apart cost of the same aeroplanes, each bought for by itself, with everything of its own and the whole drawer of its study, USD
+ * @param apart cost of the same aeroplanes, each bought for by itself, with everything of its own and the whole drawer of its study, in their currency
  */
 public record ShoppingList(List<Line> lines, double apart) {
     /**
@@ -46,7 +46,7 @@ public record ShoppingList(List<Line> lines, double apart) {
         lines = List.copyOf(lines);
     }
 
-    /** Of everything bought, USD. */
+    /** Of everything bought, in the currency of all of them. */
     public double cost() {
         return lines.stream().mapToDouble(Line::cost).sum();
     }
@@ -75,7 +75,7 @@ public record ShoppingList(List<Line> lines, double apart) {
         return new ShoppingList(lines, apart);
     }
 
-    /** What one more aeroplane costs where the parts that it shares lie ready, USD. */
+    /** What one more aeroplane costs where the parts that it shares lie ready. */
     public static double besides(Member member) {
         PartsList own = own(member);
         int sheets = new SheetNester().sheets(own, member.design().board());

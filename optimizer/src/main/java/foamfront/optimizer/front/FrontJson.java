@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import foamfront.model.appraisal.LimitCheck;
 import foamfront.model.mission.Measure;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Numbers;
 import foamfront.optimizer.study.Aim;
 import java.io.IOException;
@@ -55,9 +56,10 @@ public final class FrontJson {
         }
     }
 
-    public static String of(String study, Front front, int firstNumber) {
+    public static String of(String study, Front front, int firstNumber, Currency currency) {
         return document(json -> {
             json.writeStringField("study", study);
+            json.writeStringField("currency", currency.code());
             json.writeArrayFieldStart("aims");
             for (Aim aim : front.aims()) {
                 json.writeStartObject();

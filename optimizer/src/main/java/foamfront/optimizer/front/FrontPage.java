@@ -131,17 +131,17 @@ public final class FrontPage {
             if (!oneLayout) {
                 cells.add(layouts.get(i));
             }
-            cells.add(room(row.tightest()));
+            cells.add(room(show, row.tightest()));
             cells.add(front.mark(index));
             rows.add(cells);
         }
         return new Table(columns, rows);
     }
 
-    private static String room(@org.jspecify.annotations.Nullable LimitCheck tightest) {
+    private static String room(Show show, @org.jspecify.annotations.Nullable LimitCheck tightest) {
         return tightest == null
                 ? ""
-                : Show.METRIC.quantity(tightest.margin(), Unit.PERCENT) + " on "
+                : show.quantity(tightest.margin(), Unit.PERCENT) + " on "
                         + tightest.bound().measure().words();
     }
 }

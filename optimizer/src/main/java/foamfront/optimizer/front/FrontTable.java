@@ -3,6 +3,7 @@ package foamfront.optimizer.front;
 import foamfront.model.appraisal.Caveat;
 import foamfront.model.appraisal.LimitCheck;
 import foamfront.model.mission.Measure;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.study.Aim;
 import java.util.ArrayList;
@@ -16,14 +17,14 @@ public final class FrontTable {
     private FrontTable() {}
 
     /** Aims first, then every other measure, the tightest limit, and all choices, parts and dimensions. */
-    public static Table of(Front front, int firstNumber) {
+    public static Table of(Front front, int firstNumber, Currency currency) {
         List<Measure> order = measures(front.aims());
         List<Table.Column> columns = new ArrayList<>();
         columns.add(Table.Column.number("row"));
         columns.add(Table.Column.text("name"));
         columns.add(Table.Column.text("layout"));
         columns.add(Table.Column.text("stands out for"));
-        order.forEach(measure -> columns.add(Table.Column.number(Show.head(measure.words(), measure.unit()))));
+        order.forEach(measure -> columns.add(Table.Column.number(Show.head(measure.words(), measure.unit(), currency))));
         columns.add(Table.Column.number("least margin [%]"));
         columns.add(Table.Column.text("tightest limit"));
         columns.add(Table.Column.text("caveats"));

@@ -1,17 +1,25 @@
 package foamfront.optimizer.front;
 
 import foamfront.model.mission.Measure;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Numbers;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.study.ShowIn;
+import foamfront.optimizer.study.Study;
 
-/** The units people read, with the digits that mean something. */
-public enum Show {
-    METRIC,
-    INCHES;
+/**
+ * The units people read, with the digits that mean something.
+ *
+ * @param currency of every amount
+ */
+public record Show(ShowIn wanted, Currency currency) {
+    /** As the study wants it. */
+    public static Show of(Study study) {
+        return new Show(study.showIn(), study.currency());
+    }
 
-    public static Show of(ShowIn wanted) {
-        return wanted == ShowIn.INCHES ? INCHES : METRIC;
+    public boolean metric() {
+        return wanted == ShowIn.METRIC;
     }
 
     /** Unit in which people read a measure. */
@@ -21,7 +29,7 @@ public enum Show {
 
     /** What people read in place of a table's unit. */
     public Unit unit(Unit table) {
-        if (this == METRIC) {
+        if (metric()) {
             return table;
         }
         return switch (table) {
@@ -47,17 +55,26 @@ public enum Show {
     /** The SI value in what stands for {@code table}, with its unit. */
     public String quantity(double si, Unit table) {
         Unit unit = unit(table);
-        String symbol = unit.symbol();
+        String symbol = unit.symbol(currency);
         return number(si, unit) + (symbol.isEmpty() || !Double.isFinite(si) ? "" : " " + symbol);
     }
 
     /** Head of a column: the words, and the unit in brackets. */
     public String head(Measure measure) {
-        return head(measure.words(), unit(measure));
+        return head(measure.words(), unit(measure), currency);
     }
 
     static String head(String words, Unit unit) {
-        return unit.symbol().isEmpty() ? words : words + " [" + unit.symbol() + "]";
+        return head(words, unit.symbol());
+    }
+
+    /** The same, of money with the code of its currency. */
+    static String head(String words, Unit unit, Currency currency) {
+        return head(words, unit.symbol(currency));
+    }
+
+    private static String head(String words, String symbol) {
+        return symbol.isEmpty() ? words : words + " [" + symbol + "]";
     }
 
     /** The SI value in exactly this unit; a dash for none. */
@@ -66,16 +83,17 @@ public enum Show {
     }
 
     /** Small figures keep two digits that mean something. */
-    private static String digits(double value, Unit unit) {
+    private String digits(double value, Unit unit) {
         double size = Math.abs(value);
         boolean small = size > 0 && ((unit == Unit.RATIO && size < 0.1) || (unit == Unit.MILLIMETRE && size < 1));
         return Numbers.fixed(value, small ? decimals(unit) + 1 : decimals(unit));
     }
 
-    private static int decimals(Unit unit) {
+    private int decimals(Unit unit) {
         return switch (unit) {
             case GRAM, MILLIMETRE, COUNT, WATT_PER_KILOGRAM, GRAM_PER_SQUARE_DECIMETRE -> 0;
-            case KILOMETRE, USD, RATIO, INCH, VOLT -> 2;
+            case MONEY -> currency.decimals();
+            case KILOMETRE, RATIO, INCH, VOLT -> 2;
             default -> 1;
         };
     }

@@ -53,6 +53,7 @@ public final class Kept {
         return new Study(
                 study.name(),
                 study.about(),
+                study.currency(),
                 study.site(),
                 study.payload(),
                 study.carSpace(),

@@ -13,6 +13,7 @@ import foamfront.model.parts.Servo;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Numbers;
 import foamfront.model.units.Unit;
 import foamfront.optimizer.front.Table;
@@ -141,11 +142,11 @@ public final class PartSheets {
         return ALL.stream().map(sheet -> sheet.kind).toList();
     }
 
-    /** The table of one kind with those of {@code parts} that are of it, in their order. */
-    public static Table table(String kind, List<? extends Part> parts) {
+    /** The table of one kind with those of {@code parts} that are of it, in their order, priced in {@code currency}. */
+    public static Table table(String kind, List<? extends Part> parts, Currency currency) {
         for (Sheet<?> sheet : ALL) {
             if (sheet.kind.equals(kind)) {
-                return sheet.table(parts);
+                return sheet.table(parts, currency);
             }
         }
         throw new IllegalArgumentException("there are no parts called " + kind);
@@ -155,15 +156,18 @@ public final class PartSheets {
     public static Table workshop(Workshop workshop) {
         List<Table.Column> heads = new ArrayList<>();
         List<String> cells = new ArrayList<>();
+        String money = " [" + workshop.currency() + "]";
         rate(heads, cells, "tape linear mass [g/m]", Unit.GRAM_PER_METRE.fromSi(workshop.tapeLinearMass()));
-        rate(heads, cells, "tape price per m [USD]", workshop.tapePrice());
+        rate(heads, cells, "tape price per m" + money, workshop.tapePrice());
         rate(heads, cells, "glue linear mass [g/m]", Unit.GRAM_PER_METRE.fromSi(workshop.glueLinearMass()));
-        rate(heads, cells, "glue price per kg [USD]", workshop.gluePrice());
-        rate(heads, cells, "linkage price [USD]", workshop.linkagePrice());
-        rate(heads, cells, "power fittings price [USD]", workshop.powerFittingsPrice());
-        rate(heads, cells, "strap price [USD]", workshop.strapPrice());
-        rate(heads, cells, "band price [USD]", workshop.bandPrice());
-        rate(heads, cells, "harness price [USD]", workshop.harnessPrice());
+        rate(heads, cells, "glue price per kg" + money, workshop.gluePrice());
+        rate(heads, cells, "linkage price" + money, workshop.linkagePrice());
+        rate(heads, cells, "power fittings price" + money, workshop.powerFittingsPrice());
+        rate(heads, cells, "strap price" + money, workshop.strapPrice());
+        rate(heads, cells, "band price" + money, workshop.bandPrice());
+        rate(heads, cells, "harness price" + money, workshop.harnessPrice());
+        rate(heads, cells, "switch price" + money, workshop.switchPrice());
+        rate(heads, cells, "regulator price" + money, workshop.regulatorPrice());
         rate(heads, cells, "cut rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.cutRate()));
         rate(heads, cells, "fold rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.foldRate()));
         rate(heads, cells, "glue rate [min/m]", Unit.MINUTE_PER_METRE.fromSi(workshop.glueRate()));
@@ -211,9 +215,9 @@ public final class PartSheets {
             return this;
         }
 
-        Table table(List<? extends Part> parts) {
+        Table table(List<? extends Part> parts, Currency currency) {
             List<Table.Column> columns = new ArrayList<>(heads);
-            columns.add(Table.Column.number("price [USD]"));
+            columns.add(Table.Column.number("price [" + currency + "]"));
             columns.add(Table.Column.text("provenance"));
             List<List<String>> rows = new ArrayList<>();
             for (Part part : parts) {

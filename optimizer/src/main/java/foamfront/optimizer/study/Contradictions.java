@@ -213,7 +213,7 @@ final class Contradictions {
         }
     }
 
-    private static String print(Measure measure, double value) {
-        return Quantities.print(value, measure.unit());
+    private String print(Measure measure, double value) {
+        return Quantities.print(value, measure.unit(), study.currency());
     }
 }

@@ -126,6 +126,10 @@ public final class SchemaWriter {
     }
 
     private static void examples(ObjectNode node, Dimension dimension) {
+        if (dimension == Dimension.MONEY) {
+            node.put("$comment", "units: the catalogue's currency by its code of ISO 4217, such as USD or EUR");
+            return;
+        }
         StringJoiner units = new StringJoiner(", ");
         for (Unit unit : Unit.values()) {
             if (unit.dimension() == dimension && !unit.symbol().isEmpty()) {

@@ -8,6 +8,7 @@ import foamfront.model.mission.Mission;
 import foamfront.model.mission.Owned;
 import foamfront.model.mission.Site;
 import foamfront.model.parts.Workshop;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Range;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name of the study
  * @param about a sentence, may be empty
+ * @param currency of every amount of money in it, the catalogue's
  * @param vary ranges of the dimensions the search chooses, SI, in the order of {@link DesignVariable}
  * @param fixed dimensions the study states, SI; all others follow their workshop rule
  * @param limits the study's own, before the standing ones
@@ -32,6 +34,7 @@ import org.jspecify.annotations.Nullable;
 public record Study(
         String name,
         String about,
+        Currency currency,
         Site site,
         List<PayloadItem> payload,
         CarSpace carSpace,
@@ -64,6 +67,7 @@ public record Study(
         return new Study(
                 name,
                 about,
+                currency,
                 site,
                 payload,
                 carSpace,

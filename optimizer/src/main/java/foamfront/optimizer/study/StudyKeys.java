@@ -181,7 +181,13 @@ public final class StudyKeys {
             0,
             0.5,
             "stops where the hypervolume of the trade-offs grew by less than this over the last fifth of the search; 0 % for never");
-    static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION, TIME, STALL);
+    static final Key COST_STEP = Key.quantity(
+            "cost step",
+            Dimension.MONEY,
+            1e-3,
+            1e9,
+            "difference in cost that counts; ten of the currency's smallest coins, 0.10 USD or 10 JPY");
+    static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION, TIME, STALL, COST_STEP);
 
     // shared parts
     static final Key KEEP_DESIGN = Key.text("design", "a design file").must();

@@ -7,6 +7,7 @@ import foamfront.model.mission.Ground;
 import foamfront.model.mission.Launch;
 import foamfront.model.mission.Measure;
 import foamfront.model.mission.Site;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.Range;
@@ -83,16 +84,18 @@ public final class StudyReader {
     }
 
     private static Study study(Fields file, Catalogue catalogue, String digest) {
+        Currency currency = catalogue.currency();
         double increment = file.quantity(StudyKeys.INCREMENT, INCREMENT);
         List<PayloadItem> payload = PayloadReader.read(file);
         Stock stock = StockReader.read(file, catalogue);
         Map<DesignVariable, Range> vary = vary(file, increment);
         Map<DesignVariable, Double> fixed = fixed(file, vary);
-        List<Bound> limits = limits(file.fields(StudyKeys.MUST_KEY), StudyKeys.MUST, "the study's own");
+        List<Bound> limits = limits(file.fields(StudyKeys.MUST_KEY), StudyKeys.MUST, "the study's own", currency);
         List<Aim> aims = aims(file);
         Study study = new Study(
                 file.text(StudyKeys.STUDY, "unnamed"),
                 file.text(StudyKeys.ABOUT, ""),
+                currency,
                 site(file.fields(StudyKeys.SITE_KEY)),
                 payload,
                 car(file.fields(StudyKeys.CAR_SPACE)),
@@ -103,10 +106,10 @@ public final class StudyReader {
                 DrawerReader.read(file, catalogue),
                 limits,
                 aims,
-                prefer(file.fields(StudyKeys.PREFER_KEY), aims),
+                prefer(file.fields(StudyKeys.PREFER_KEY), aims, currency),
                 file.choice(StudyKeys.SHOW_IN, ShowIn.values(), ShowIn.METRIC),
                 increment,
-                search(file.fields(StudyKeys.SEARCH_KEY)),
+                search(file.fields(StudyKeys.SEARCH_KEY), currency),
                 ClubReader.keep(file.fields(StudyKeys.KEEP_FROM)),
                 file.has(StudyKeys.START_FROM) ? file.text(StudyKeys.START_FROM, "") : null,
                 digest);
@@ -204,18 +207,19 @@ public final class StudyReader {
      *
      * @param source names it in messages
      * @param aims of the study
+     * @param currency of the study
      */
-    public static List<Bound> prefer(String source, String text, List<Aim> aims) {
+    public static List<Bound> prefer(String source, String text, List<Aim> aims, Currency currency) {
         Faults faults = new Faults(source);
         Yaml.Mapping mapping = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), faults);
         List<Bound> prefer =
-                mapping == null ? List.of() : prefer(new Fields(mapping, StudyKeys.PREFER, "", faults), aims);
+                mapping == null ? List.of() : prefer(new Fields(mapping, StudyKeys.PREFER, "", faults), aims, currency);
         faults.stopIfAny();
         return prefer;
     }
 
-    private static List<Bound> prefer(@Nullable Fields fields, List<Aim> aims) {
-        List<Bound> prefer = limits(fields, StudyKeys.PREFER, "preferred");
+    private static List<Bound> prefer(@Nullable Fields fields, List<Aim> aims, Currency currency) {
+        List<Bound> prefer = limits(fields, StudyKeys.PREFER, "preferred", currency);
         for (Bound bound : prefer) {
             if (fields != null && aims.stream().noneMatch(aim -> aim.measure() == bound.measure())) {
                 Key key = StudyKeys.PREFER.keys().get(bound.measure().ordinal());
@@ -225,7 +229,8 @@ public final class StudyReader {
         return prefer;
     }
 
-    private static List<Bound> limits(@Nullable Fields fields, KeyTable table, String reason) {
+    private static List<Bound> limits(
+            @Nullable Fields fields, KeyTable table, String reason, Currency currency) {
         List<Bound> limits = new ArrayList<>();
         if (fields == null) {
             return limits;
@@ -233,7 +238,7 @@ public final class StudyReader {
         for (Key key : fields.present(table)) {
             Measure measure = MEASURES.get(table.keys().indexOf(key));
             Value value = fields.value(key);
-            Range range = value == null ? null : value.limit(measure.unit().dimension(), measure.unit());
+            Range range = value == null ? null : value.limit(measure.unit(), currency);
             if (range != null) {
                 limits.add(new Bound(measure, range.low(), range.high(), reason));
             }
@@ -286,7 +291,7 @@ public final class StudyReader {
         }
     }
 
-    private static SearchSettings search(@Nullable Fields search) {
+    private static SearchSettings search(@Nullable Fields search, Currency currency) {
         return search == null
                 ? SEARCH
                 : new SearchSettings(
@@ -294,6 +299,7 @@ public final class StudyReader {
                         search.whole(StudyKeys.SEED, SEARCH.seed()),
                         (int) search.whole(StudyKeys.POPULATION, SEARCH.population()),
                         search.quantity(StudyKeys.TIME, SEARCH.time()),
-                        search.quantity(StudyKeys.STALL, SEARCH.stall()));
+                        search.quantity(StudyKeys.STALL, SEARCH.stall()),
+                        search.money(StudyKeys.COST_STEP, SEARCH.costStep(), currency));
     }
 }

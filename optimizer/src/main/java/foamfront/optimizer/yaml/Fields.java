@@ -1,6 +1,7 @@
 package foamfront.optimizer.yaml;
 
 import foamfront.model.design.Choice;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Range;
 import foamfront.model.units.Reading;
 import foamfront.optimizer.faults.Faults;
@@ -133,6 +134,16 @@ public final class Fields {
         }
         Reading reading = value.quantity(shape.dimension(), shape.low(), shape.high());
         return reading == null ? fallback : reading.si();
+    }
+
+    /** By the key's own shape. */
+    public double money(Key key, double fallback, Currency currency) {
+        Value value = value(key);
+        if (value == null || !(key.shape() instanceof Shape.Quantity shape)) {
+            return fallback;
+        }
+        Double amount = value.money(shape.low(), shape.high(), currency);
+        return amount == null ? fallback : amount;
     }
 
     /** By the key's own shape; null where it is missing or wrong. */

@@ -1,6 +1,7 @@
 package foamfront.optimizer.yaml;
 
 import foamfront.model.design.Choice;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.QuantityException;
@@ -80,21 +81,42 @@ public record Value(Yaml yaml, String path, Faults faults) {
     }
 
     /** at most, at least, or from one to another. */
-    public @Nullable Range limit(Dimension dimension, Unit unit) {
+    public @Nullable Range limit(Unit unit, Currency currency) {
         String text = text();
         if (text == null) {
             return null;
         }
         return reading(() -> {
-            Range range = Quantities.range(text, dimension);
+            Range range = unit == Unit.MONEY
+                    ? Quantities.range(text, currency)
+                    : Quantities.range(text, unit.dimension());
             if (range.single()) {
-                String own = Quantities.print(range.low(), unit);
+                String own = Quantities.print(range.low(), unit, currency);
                 fault(
                         "'" + text + "' does not say which way it limits",
                         "Write 'at most " + own + "' or 'at least " + own + "'.");
                 return null;
             }
             return range;
+        });
+    }
+
+    /** An amount of money within bounds. */
+    public @Nullable Double money(double low, double high, Currency currency) {
+        String text = text();
+        if (text == null) {
+            return null;
+        }
+        return reading(() -> {
+            double amount = Quantities.parse(text, currency);
+            if (amount >= low && amount <= high) {
+                return amount;
+            }
+            fault(
+                    Quantities.print(amount, Unit.MONEY, currency) + " lies outside what can be",
+                    "Use " + Quantities.print(low, Unit.MONEY, currency) + " to "
+                            + Quantities.print(high, Unit.MONEY, currency) + ".");
+            return null;
         });
     }
 

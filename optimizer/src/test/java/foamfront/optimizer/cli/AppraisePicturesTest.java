@@ -150,7 +150,7 @@ class AppraisePicturesTest {
     }
 
     private Appraisal appraisal() throws IOException {
-        Arguments.Judged judged = Arguments.design(design().toString(), null, folder);
+        Arguments.Judged judged = Arguments.design(design().toString(), null, folder, null);
         Mission mission = judged.study().mission(judged.catalogue().workshop());
         return new Appraiser(List.of()).appraise(judged.design(), mission, Factors.NOMINAL);
     }

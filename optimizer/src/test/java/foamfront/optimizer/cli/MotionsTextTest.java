@@ -6,7 +6,9 @@ import foamfront.model.flight.LateralDerivatives;
 import foamfront.model.flight.LateralModes;
 import foamfront.model.flight.Motions;
 import foamfront.model.flight.ShortPeriod;
+import foamfront.model.units.Currency;
 import foamfront.optimizer.front.Show;
+import foamfront.optimizer.study.ShowIn;
 import org.junit.jupiter.api.Test;
 
 /** The sentences say no more than the motions do. */
@@ -17,7 +19,7 @@ class MotionsTextTest {
     private static String of(ShortPeriod pitch, LateralModes modes) {
         return MotionsText.of(
                 new Motions(11, pitch, new LateralDerivatives(-0.3, -0.1, -0.4, 0.1, 0.08, -0.05, -0.1), modes),
-                Show.METRIC);
+                new Show(ShowIn.METRIC, new Currency("USD")));
     }
 
     @Test

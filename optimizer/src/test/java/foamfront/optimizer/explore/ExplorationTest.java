@@ -16,6 +16,7 @@ import foamfront.optimizer.search.Evaluation;
 import foamfront.optimizer.search.Evaluator;
 import foamfront.optimizer.search.Listener;
 import foamfront.optimizer.study.DesignReader;
+import foamfront.optimizer.study.ShowIn;
 import foamfront.optimizer.study.Study;
 import foamfront.optimizer.study.StudyReader;
 import java.nio.charset.StandardCharsets;
@@ -161,7 +162,7 @@ class ExplorationTest {
         Found found = explore(task, EVALUATIONS, 2);
         Relaxation stopped = Relaxation.of(task.study(), catalogue.workshop(), found, 3, 2, () -> true);
         assertThat(stopped.tried()).isFalse();
-        assertThat(stopped.words(Show.METRIC)).startsWith("Stopped before").doesNotContain("No one limit alone");
+        assertThat(stopped.words(new Show(ShowIn.METRIC, Shipped.CATALOGUE.currency()))).startsWith("Stopped before").doesNotContain("No one limit alone");
     }
 
     @Test
@@ -221,6 +222,6 @@ class ExplorationTest {
     }
 
     private static String csv(Found found) {
-        return FrontTable.of(found.front(), 1).csv();
+        return FrontTable.of(found.front(), 1, Shipped.CATALOGUE.currency()).csv();
     }
 }

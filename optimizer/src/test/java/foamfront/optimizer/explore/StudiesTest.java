@@ -30,6 +30,6 @@ class StudiesTest {
     }
 
     private static String csv(Found found) {
-        return FrontTable.of(found.front(), 1).csv();
+        return FrontTable.of(found.front(), 1, Shipped.CATALOGUE.currency()).csv();
     }
 }

@@ -3,6 +3,8 @@ package foamfront.optimizer.front;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import foamfront.model.design.Design;
+import foamfront.model.units.Currency;
+import foamfront.optimizer.study.ShowIn;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -24,7 +26,7 @@ class ContestTest {
                 Rows.row(OTHER, 0.1, 1500, 80),
                 Rows.row(OTHER, 0.2, 600, 40));
         Front front = Front.of(Rows.AIMS, rows);
-        return new Contest(front, Front.byLayout(Rows.AIMS, rows), Set.of("kite"), Show.METRIC).markdown();
+        return new Contest(front, Front.byLayout(Rows.AIMS, rows), Set.of("kite"), new Show(ShowIn.METRIC, new Currency("USD"))).markdown();
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foamfront.model.appraisal.MeasureValues;
 import foamfront.model.design.Design;
 import foamfront.model.mission.Measure;
+import foamfront.model.units.Currency;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -14,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FrontLawsTest {
+    private static final Currency USD = new Currency("USD");
+
     private static final int CASES = 200;
 
     // seed 3 draws one row that beats all others
@@ -85,9 +88,9 @@ class FrontLawsTest {
         Front front = Front.of(Rows.AIMS, candidates);
         Collections.shuffle(candidates, new Random(seed));
         Front again = Front.of(Rows.AIMS, candidates);
-        assertThat(FrontTable.of(again, 1).csv())
-                .isEqualTo(FrontTable.of(front, 1).csv());
-        assertThat(FrontJson.of("s", again, 1)).isEqualTo(FrontJson.of("s", front, 1));
+        assertThat(FrontTable.of(again, 1, USD).csv())
+                .isEqualTo(FrontTable.of(front, 1, USD).csv());
+        assertThat(FrontJson.of("s", again, 1, USD)).isEqualTo(FrontJson.of("s", front, 1, USD));
         assertThat(again.spread(12)).isEqualTo(front.spread(12));
     }
 
@@ -115,8 +118,8 @@ class FrontLawsTest {
                 assertThat(front.rows()).allMatch(row -> row.layout().equals(words)));
         List<Row> all = new ArrayList<>();
         layouts.values().forEach(front -> all.addAll(front.rows()));
-        assertThat(FrontTable.of(Front.of(Rows.AIMS, all), 1).csv())
-                .isEqualTo(FrontTable.of(Front.of(Rows.AIMS, candidates), 1).csv());
+        assertThat(FrontTable.of(Front.of(Rows.AIMS, all), 1, USD).csv())
+                .isEqualTo(FrontTable.of(Front.of(Rows.AIMS, candidates), 1, USD).csv());
     }
 
     private static boolean covers(Row a, Row b) {

@@ -36,6 +36,7 @@ import foamfront.model.parts.Receiver;
 import foamfront.model.parts.Servo;
 import foamfront.model.parts.Spar;
 import foamfront.model.parts.Wheel;
+import foamfront.model.units.Currency;
 import foamfront.model.units.Dimension;
 import foamfront.model.units.Quantities;
 import foamfront.model.units.Range;
@@ -75,6 +76,7 @@ public final class Studies {
         return new Study(
                 "bent wings",
                 wide.about(),
+                wide.currency(),
                 wide.site(),
                 wide.payload(),
                 wide.carSpace(),
@@ -99,6 +101,7 @@ public final class Studies {
         return new Study(
                 name,
                 "",
+                new Currency("USD"),
                 new Site(2, 288.15, Ground.SHORT_GRASS, 40, 0, 4, 0, 4, 30, Launch.NORMAL),
                 List.of(
                         new PayloadItem(

@@ -61,6 +61,7 @@ class BadStudyTest {
         return new Study(
                 study.name(),
                 study.about(),
+                study.currency(),
                 study.site(),
                 study.payload(),
                 study.carSpace(),
