@@ -91,7 +91,8 @@ final class Findings {
         for (Bound bound : w.bounds()) {
             if (w.applies(bound.measure())) {
                 double value = w.get(bound.measure());
-                String sentence = Sentences.of(bound, value, w.mission.workshop().currency());
+                String sentence =
+                        Sentences.of(bound, value, w.mission.workshop().currency());
                 checks.add(new LimitCheck(
                         bound,
                         value,

@@ -19,10 +19,12 @@ final class Sentences {
         Measure measure = bound.measure();
         String found = measure.words() + " is " + print(value, measure.unit(), currency);
         if (value < bound.low()) {
-            return found + ", less than the " + print(bound.low(), measure.unit(), currency) + " asked: " + bound.reason();
+            return found + ", less than the " + print(bound.low(), measure.unit(), currency) + " asked: "
+                    + bound.reason();
         }
         if (value > bound.high()) {
-            return found + ", more than the " + print(bound.high(), measure.unit(), currency) + " allowed: " + bound.reason();
+            return found + ", more than the " + print(bound.high(), measure.unit(), currency) + " allowed: "
+                    + bound.reason();
         }
         return found + ", within its limit";
     }
@@ -34,7 +36,8 @@ final class Sentences {
         }
         boolean nose = balance.noseBallast() > 0;
         double mass = nose ? balance.noseBallast() : balance.tailBallast();
-        return "; or " + digits(Unit.GRAM.fromSi(mass)) + " " + Unit.GRAM.symbol() + (nose ? " at the nose" : " at the end of the body");
+        return "; or " + digits(Unit.GRAM.fromSi(mass)) + " " + Unit.GRAM.symbol()
+                + (nose ? " at the nose" : " at the end of the body");
     }
 
     private static String print(double value, Unit unit, Currency currency) {

@@ -28,7 +28,8 @@ public enum Measure {
             Unit.KILOMETRE,
             HIGHER,
             "furthest point from which the stated wind lets it return"),
-    BUILD_COST("build cost", Unit.MONEY, LOWER, "whole sheets, consumables and bought parts that are not in the drawer"),
+    BUILD_COST(
+            "build cost", Unit.MONEY, LOWER, "whole sheets, consumables and bought parts that are not in the drawer"),
     BUILD_TIME("build time", Unit.MINUTE, LOWER, "cutting, folding, gluing, taping and fitting"),
     MASS("flying weight", Unit.GRAM, LOWER, "all-up mass"),
     EMPTY_MASS("empty weight", Unit.GRAM, LOWER, "all-up mass without loads and battery"),

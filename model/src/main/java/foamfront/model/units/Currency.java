@@ -32,7 +32,8 @@ public record Currency(String code) {
         String near = near(upper);
         throw new QuantityException(
                 Quantities.quote(text) + " is no currency code of ISO 4217",
-                (near == null ? "" : "Do you mean " + near + "? ") + "Write three letters, such as USD, EUR, GBP or JPY.");
+                (near == null ? "" : "Do you mean " + near + "? ")
+                        + "Write three letters, such as USD, EUR, GBP or JPY.");
     }
 
     /** Whether these capitals are the code of money that can be counted: not of gold, not of testing. */

@@ -96,7 +96,8 @@ public final class Quantities {
         Reading low = read(ends[0].strip(), wanted, high.unit(), text);
         if (low.si() > high.si()) {
             throw new QuantityException(
-                    quote(text) + " runs downwards", "Write the smaller figure first: " + wanted.shown(high) + " to " + wanted.shown(low) + ".");
+                    quote(text) + " runs downwards",
+                    "Write the smaller figure first: " + wanted.shown(high) + " to " + wanted.shown(low) + ".");
         }
         return new Range(low.si(), high.si());
     }
@@ -233,8 +234,7 @@ public final class Quantities {
         if (wanted.dimension() == Dimension.COUNT) {
             return Unit.COUNT;
         }
-        throw new QuantityException(
-                quote(text) + " has no unit", "Add the unit, " + oneOf(wanted.symbols()) + ".");
+        throw new QuantityException(quote(text) + " has no unit", "Add the unit, " + oneOf(wanted.symbols()) + ".");
     }
 
     private static String oneOf(String symbols) {
@@ -260,8 +260,8 @@ public final class Quantities {
         throw new QuantityException(
                 found == null
                         ? quote(text) + " is not understood: there is no unit " + quote(symbol)
-                        : quote(text) + " is " + Examples.name(found) + " where "
-                                + Examples.name(wanted.dimension()) + " belongs",
+                        : quote(text) + " is " + Examples.name(found) + " where " + Examples.name(wanted.dimension())
+                                + " belongs",
                 advice);
     }
 

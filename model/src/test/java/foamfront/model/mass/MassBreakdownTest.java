@@ -76,8 +76,27 @@ class MassBreakdownTest {
 
     /** Of parts in the trainer, without allowance. */
     private double weightOf(PartsList parts, Factors factors) {
-        Workshop bare =
-                new Workshop(new Currency("USD"), 0.002, 0, 0.0076, 0, 0, 0, 0, 0, 3, 2, 3, 1, 1, 1, 1, 1, 1, 0, new Difficulty(1, 1, 0.5, 10));
+        Workshop bare = new Workshop(
+                new Currency("USD"),
+                0.002,
+                0,
+                0.0076,
+                0,
+                0,
+                0,
+                0,
+                0,
+                3,
+                2,
+                3,
+                1,
+                1,
+                1,
+                1,
+                1,
+                1,
+                0,
+                new Difficulty(1, 1, 0.5, 10));
         PartsList none = new PartsList(List.of(), List.of());
         return MassBreakdown.of(airframe, parts, bare, factors).mass()
                 - MassBreakdown.of(airframe, none, bare, factors).mass();

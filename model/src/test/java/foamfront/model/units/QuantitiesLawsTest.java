@@ -1,6 +1,7 @@
 package foamfront.model.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -19,7 +20,7 @@ class QuantitiesLawsTest {
     private static final double NINE_DIGITS = 5e-9;
 
     @ParameterizedTest
-    @EnumSource(Unit.class)
+    @EnumSource(value = Unit.class, mode = EnumSource.Mode.EXCLUDE, names = "MONEY")
     void whatIsPrintedReadsBackToNineDigits(Unit unit) {
         Random random = new Random(unit.symbol().hashCode());
         for (int i = 0; i < CASES; i++) {
@@ -31,6 +32,22 @@ class QuantitiesLawsTest {
                     .as(text)
                     .isCloseTo(unit.fromSi(si), within(NINE_DIGITS * Math.abs(value) + 1e-12));
             assertThat(Quantities.print(back, unit)).isEqualTo(text);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"USD", "EUR", "JPY", "KWD"})
+    void moneyReadsBackInItsOwnCurrencyAlone(String code) {
+        Currency currency = new Currency(code);
+        Random random = new Random(code.hashCode());
+        for (int i = 0; i < CASES; i++) {
+            double amount = (random.nextDouble() - 0.3) * StrictMath.pow(10, random.nextInt(9) - 3);
+            String text = Quantities.print(amount, Unit.MONEY, currency);
+            assertThat(text).endsWith(" " + code);
+            assertThat(Quantities.parse(text, currency)).isCloseTo(amount, within(NINE_DIGITS * Math.abs(amount)));
+            assertThatThrownBy(() -> Quantities.parse(text, new Currency("CHF")))
+                    .isInstanceOf(QuantityException.class)
+                    .hasMessageContaining("is in " + code + " where prices are in CHF");
         }
     }
 
@@ -74,7 +91,9 @@ class QuantitiesLawsTest {
             }
             Dimension dimension = DIMENSIONS.get(random.nextInt(DIMENSIONS.size()));
             try {
-                Range range = Quantities.range(text.toString(), dimension);
+                Range range = dimension == Dimension.MONEY
+                        ? Quantities.range(text.toString(), new Currency("EUR"))
+                        : Quantities.range(text.toString(), dimension);
                 assertThat(range.low()).isNotNaN();
             } catch (QuantityException e) {
                 assertThat(e.problem()).isNotBlank();

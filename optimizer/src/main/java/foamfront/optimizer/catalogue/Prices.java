@@ -32,10 +32,7 @@ final class Prices {
     }
 
     private @Nullable Named first() {
-        return all.stream()
-                .filter(Named::own)
-                .findFirst()
-                .orElse(all.isEmpty() ? null : all.get(0));
+        return all.stream().filter(Named::own).findFirst().orElse(all.isEmpty() ? null : all.get(0));
     }
 
     /** What is priced in another currency than the rest. */
@@ -63,8 +60,13 @@ final class Prices {
         }
         if (first != null && !lacking.isEmpty()) {
             Faults found = new Faults(lacking.get(0));
-            found.add(0, 0, "", lack(lacking, first), "Copy what is lacking from studies/catalogue and price it in "
-                    + first.column().currency() + ": there are no exchange rates here.");
+            found.add(
+                    0,
+                    0,
+                    "",
+                    lack(lacking, first),
+                    "Copy what is lacking from studies/catalogue and price it in "
+                            + first.column().currency() + ": there are no exchange rates here.");
             faults.addAll(found.all());
         }
         return faults;

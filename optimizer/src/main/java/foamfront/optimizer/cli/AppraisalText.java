@@ -273,7 +273,8 @@ final class AppraisalText {
                     show.currency().number(line.cost()),
                     line.provenance().words()));
         }
-        rows.add(List.of("all of it", "", "", show.currency().number(appraisal.bill().cost()), ""));
+        rows.add(List.of(
+                "all of it", "", "", show.currency().number(appraisal.bill().cost()), ""));
         table(
                 "Shopping list (sheets, pieces, metres of tape, kilograms of glue)",
                 List.of(

@@ -69,11 +69,7 @@ final class AppraiseCommand implements Callable<Integer> {
         if (json) {
             console.out().print(AppraisalJson.of(appraisal, judged.catalogue().currency()));
         } else {
-            console.out()
-                    .print(AppraisalText.of(
-                            appraisal,
-                            judged.study().name(),
-                            Show.of(judged.study())));
+            console.out().print(AppraisalText.of(appraisal, judged.study().name(), Show.of(judged.study())));
         }
         return Exit.FINE;
     }

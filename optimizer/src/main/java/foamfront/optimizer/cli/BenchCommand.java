@@ -205,7 +205,9 @@ final class BenchCommand implements Callable<Integer> {
         } else {
             console.out().print(page.text());
             console.out().println();
-            console.out().print(page.row(name, weighed, like, rating, catalogue.currency()).replace("\r\n", System.lineSeparator()));
+            console.out()
+                    .print(page.row(name, weighed, like, rating, catalogue.currency())
+                            .replace("\r\n", System.lineSeparator()));
             console.out().println();
             console.out().print(FitPage.note(parts.controller != null));
             console.out().print(guessed + page.doubt(weighed));

@@ -188,7 +188,10 @@ final class ExploreCommand implements Callable<Integer> {
 
     private static List<Bound> bounds(Asked asked, String region) {
         return StudyReader.prefer(
-                "--prefer", region.replace(BOUNDS, "\n"), asked.asRead().aims(), asked.catalogue().currency());
+                "--prefer",
+                region.replace(BOUNDS, "\n"),
+                asked.asRead().aims(),
+                asked.catalogue().currency());
     }
 
     private static RunLock locked(RunFolder folder) {

@@ -173,9 +173,8 @@ final class LineUpCommand implements Callable<Integer> {
             return files.filter(file -> file.toString().endsWith(".yaml"))
                     .sorted()
                     .filter(file -> Arguments.firstBytes(file).lines().anyMatch(line -> line.startsWith("study:")))
-                    .map(file ->
-                            StudyReader.read(file, own == null ? CatalogueReader.beside(file) : own)
-                                    .name())
+                    .map(file -> StudyReader.read(file, own == null ? CatalogueReader.beside(file) : own)
+                            .name())
                     .toList();
         } catch (IOException e) {
             throw new InputException(

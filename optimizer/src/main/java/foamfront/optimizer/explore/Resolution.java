@@ -22,9 +22,10 @@ final class Resolution {
             case GRAM -> 0.005;
             case MINUTE -> 10;
             case KILOMETRE -> 50;
-            case MONEY -> Double.isNaN(study.search().costStep())
-                    ? coins(study.currency())
-                    : study.search().costStep();
+            case MONEY ->
+                Double.isNaN(study.search().costStep())
+                        ? coins(study.currency())
+                        : study.search().costStep();
             case METRE_PER_SECOND -> 0.05;
             case METRE -> 0.5;
             case MILLIMETRE -> 0.005;

@@ -179,7 +179,9 @@ public final class RunWriter {
         Map<String, Table> tables = new LinkedHashMap<>();
         int first = found.front().size() + 1;
         for (Map.Entry<String, Front> layout : found.byLayout().entrySet()) {
-            tables.put(layout.getKey(), FrontTable.of(layout.getValue(), first, task.study().currency()));
+            tables.put(
+                    layout.getKey(),
+                    FrontTable.of(layout.getValue(), first, task.study().currency()));
             first += layout.getValue().size();
         }
         List<List<String>> rows = new ArrayList<>();

@@ -61,7 +61,9 @@ public record Task(
     Problem problem(List<Design> starts) {
         return new Problem(
                 genome.variables(),
-                study.aims().stream().map(aim -> Resolution.of(aim.measure(), study)).toList(),
+                study.aims().stream()
+                        .map(aim -> Resolution.of(aim.measure(), study))
+                        .toList(),
                 evaluators,
                 new Problem.Niches(genome.niches(), genome::niche),
                 genome::canonical,

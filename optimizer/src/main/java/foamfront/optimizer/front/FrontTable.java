@@ -24,7 +24,8 @@ public final class FrontTable {
         columns.add(Table.Column.text("name"));
         columns.add(Table.Column.text("layout"));
         columns.add(Table.Column.text("stands out for"));
-        order.forEach(measure -> columns.add(Table.Column.number(Show.head(measure.words(), measure.unit(), currency))));
+        order.forEach(
+                measure -> columns.add(Table.Column.number(Show.head(measure.words(), measure.unit(), currency))));
         columns.add(Table.Column.number("least margin [%]"));
         columns.add(Table.Column.text("tightest limit"));
         columns.add(Table.Column.text("caveats"));

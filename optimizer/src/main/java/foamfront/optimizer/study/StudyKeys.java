@@ -187,7 +187,8 @@ public final class StudyKeys {
             1e-3,
             1e9,
             "difference in cost that counts; ten of the currency's smallest coins, 0.10 USD or 10 JPY");
-    static final KeyTable SEARCH = KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION, TIME, STALL, COST_STEP);
+    static final KeyTable SEARCH =
+            KeyTable.of("How long to search.", EVALUATIONS, SEED, POPULATION, TIME, STALL, COST_STEP);
 
     // shared parts
     static final Key KEEP_DESIGN = Key.text("design", "a design file").must();

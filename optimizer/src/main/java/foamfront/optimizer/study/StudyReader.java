@@ -229,8 +229,7 @@ public final class StudyReader {
         return prefer;
     }
 
-    private static List<Bound> limits(
-            @Nullable Fields fields, KeyTable table, String reason, Currency currency) {
+    private static List<Bound> limits(@Nullable Fields fields, KeyTable table, String reason, Currency currency) {
         List<Bound> limits = new ArrayList<>();
         if (fields == null) {
             return limits;

@@ -87,9 +87,8 @@ public record Value(Yaml yaml, String path, Faults faults) {
             return null;
         }
         return reading(() -> {
-            Range range = unit == Unit.MONEY
-                    ? Quantities.range(text, currency)
-                    : Quantities.range(text, unit.dimension());
+            Range range =
+                    unit == Unit.MONEY ? Quantities.range(text, currency) : Quantities.range(text, unit.dimension());
             if (range.single()) {
                 String own = Quantities.print(range.low(), unit, currency);
                 fault(

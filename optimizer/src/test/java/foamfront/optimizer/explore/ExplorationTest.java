@@ -162,7 +162,9 @@ class ExplorationTest {
         Found found = explore(task, EVALUATIONS, 2);
         Relaxation stopped = Relaxation.of(task.study(), catalogue.workshop(), found, 3, 2, () -> true);
         assertThat(stopped.tried()).isFalse();
-        assertThat(stopped.words(new Show(ShowIn.METRIC, Shipped.CATALOGUE.currency()))).startsWith("Stopped before").doesNotContain("No one limit alone");
+        assertThat(stopped.words(new Show(ShowIn.METRIC, Shipped.CATALOGUE.currency())))
+                .startsWith("Stopped before")
+                .doesNotContain("No one limit alone");
     }
 
     @Test

@@ -26,7 +26,12 @@ class ContestTest {
                 Rows.row(OTHER, 0.1, 1500, 80),
                 Rows.row(OTHER, 0.2, 600, 40));
         Front front = Front.of(Rows.AIMS, rows);
-        return new Contest(front, Front.byLayout(Rows.AIMS, rows), Set.of("kite"), new Show(ShowIn.METRIC, new Currency("USD"))).markdown();
+        return new Contest(
+                        front,
+                        Front.byLayout(Rows.AIMS, rows),
+                        Set.of("kite"),
+                        new Show(ShowIn.METRIC, new Currency("USD")))
+                .markdown();
     }
 
     @Test

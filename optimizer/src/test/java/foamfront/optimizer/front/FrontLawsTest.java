@@ -119,7 +119,8 @@ class FrontLawsTest {
         List<Row> all = new ArrayList<>();
         layouts.values().forEach(front -> all.addAll(front.rows()));
         assertThat(FrontTable.of(Front.of(Rows.AIMS, all), 1, USD).csv())
-                .isEqualTo(FrontTable.of(Front.of(Rows.AIMS, candidates), 1, USD).csv());
+                .isEqualTo(
+                        FrontTable.of(Front.of(Rows.AIMS, candidates), 1, USD).csv());
     }
 
     private static boolean covers(Row a, Row b) {

@@ -33,13 +33,15 @@ class TablesTest {
     void theTablesAreTheSameBytesInEveryLocale(String tag) {
         Front front = Front.of(Rows.AIMS, List.of(Rows.named("a", 0.2, 600, 50.25), Rows.named("b", 0.5, 300, 61)));
         Locale.setDefault(Locale.forLanguageTag(tag));
-        assertThat(FrontPage.narrow(front, front.spread(5), 1, new Show(ShowIn.METRIC, USD)).text())
+        assertThat(FrontPage.narrow(front, front.spread(5), 1, new Show(ShowIn.METRIC, USD))
+                        .text())
                 .isEqualTo("""
                         row  payload [g]  endurance [min]  build cost [USD]  flying weight [g]  span [mm]  least room to spare    stands out for
                           1          500              5.0             61.00               1300        900  19.4 % on stall speed  most payload; best compromise
                           2          200             10.0             50.25               1000        900  19.4 % on stall speed  most endurance; least build cost
                         """);
-        assertThat(FrontPage.narrow(front, front.spread(5), 1, new Show(ShowIn.INCHES, USD)).text())
+        assertThat(FrontPage.narrow(front, front.spread(5), 1, new Show(ShowIn.INCHES, USD))
+                        .text())
                 .contains("payload [oz]", "flying weight [oz]", "span [in]", "35.43", "17.6");
         assertThat(FrontTable.of(front, 1, USD).csv())
                 .startsWith("row,name,layout,stands out for,payload [g],endurance [min],build cost [USD],")
