@@ -3,6 +3,7 @@ package foamfront.model.appraisal;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.fabrication.BillOfMaterials;
 import foamfront.model.fabrication.PartsList;
+import foamfront.model.fabrication.Stowage;
 import foamfront.model.flight.Motions;
 import foamfront.model.mass.Balance;
 import foamfront.model.mass.MassBreakdown;
@@ -32,6 +33,7 @@ import java.util.List;
  * @param massSpread how far the flying weight may lie off either way, in four builds of five, kg
  * @param controls their sizes and throws
  * @param mishap a landing on the nose
+ * @param stowage its pieces in the car
  */
 public record Appraisal(
         Airframe airframe,
@@ -51,7 +53,8 @@ public record Appraisal(
         StructureMargins structure,
         double massSpread,
         List<ControlThrow> controls,
-        Mishap mishap) {
+        Mishap mishap,
+        Stowage stowage) {
     public Appraisal {
         limits = List.copyOf(limits);
         caveats = List.copyOf(caveats);

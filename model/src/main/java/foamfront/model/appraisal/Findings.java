@@ -63,7 +63,8 @@ final class Findings {
                 w.structure,
                 massSpread(w),
                 ControlThrow.of(w.airframe, w.loads),
-                w.mishap);
+                w.mishap,
+                w.car.stowage(w.mission.car()));
     }
 
     /** The spread of what the builder makes of board, glue and tape, allowance included. */

@@ -8,6 +8,7 @@ import foamfront.model.atmosphere.Atmosphere;
 import foamfront.model.design.Design;
 import foamfront.model.design.Drive;
 import foamfront.model.design.Tail;
+import foamfront.model.fabrication.CarLoad;
 import foamfront.model.fabrication.FlatPatterns;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.SheetNester;
@@ -46,6 +47,7 @@ final class Workbench {
     final SlipstreamLift slipstream = new SlipstreamLift();
     final FlatPatterns patterns = new FlatPatterns();
     final SheetNester nester = new SheetNester();
+    final CarLoad car = new CarLoad();
     final double[] values = new double[MEASURES];
 
     /** Weighed anew for each design, until an appraisal takes it along. */

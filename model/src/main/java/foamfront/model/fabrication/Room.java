@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * axes ({@link AnyAttitude}): of 20 000 boxes like wings and bodies at random 10 309 go into as many cars without that and 26 more
  * with it, told in 2 µs a box (measured).
  *
- * <p>Each piece is asked by itself: what else is in the car lies beside and over it.
+ * <p>For one piece; {@link CarLoad} packs several.
  */
 final class Room {
     /** Bisection of how much too large an aslant box is, to 0.1 mm in a metre. */
@@ -40,8 +40,8 @@ final class Room {
             return 0;
         }
         double gain = flat + 2 * AnyAttitude.TOLERANCE;
-        double least = Math.min(a, Math.min(b, c)) + gain;
-        boolean better = gain < 0 && least > 0 && attitude.fits(car, a + gain, b + gain, c + gain);
+        boolean better = gain < 0
+                && attitude.fits(car, Math.max(0, a + gain), Math.max(0, b + gain), Math.max(0, c + gain));
         return better ? grade(car, gain, 0, a, b, c, COARSE, attitude) : flat;
     }
 
@@ -59,11 +59,11 @@ final class Room {
         double large = not;
         for (int i = 0; i < halvings; i++) {
             double change = 0.5 * (fits + large);
-            double x = a + change;
-            double y = b + change;
-            double z = c + change;
-            boolean real = Math.min(x, Math.min(y, z)) > 0;
-            if (real && (attitude == null ? aslant(car, x, y, z) : attitude.fits(car, x, y, z))) {
+            // A side that shrinks stops at nothing.
+            double x = Math.max(0, a + change);
+            double y = Math.max(0, b + change);
+            double z = Math.max(0, c + change);
+            if (attitude == null ? aslant(car, x, y, z) : attitude.fits(car, x, y, z)) {
                 fits = change;
             } else {
                 large = change;

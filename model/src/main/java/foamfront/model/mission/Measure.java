@@ -372,12 +372,12 @@ public enum Measure {
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),
-    PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest piece once taken apart for the car"),
+    PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest side of the longest piece once taken apart for the car"),
     CAR_ROOM(
             "room left in the car",
             Unit.MILLIMETRE,
             HIGHER,
-            "beside the tightest packed piece, each laid in by itself along the sides; 0 where it goes in aslant, below 0 too long"),
+            "by which each side of every packed piece could grow with all still in the car together, straight; 0 where one only goes in aslant, below 0 too long"),
     CRUSH_ROOM(
             "crush room",
             Unit.MILLIMETRE,

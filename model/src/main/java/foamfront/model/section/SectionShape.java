@@ -75,6 +75,20 @@ public final class SectionShape {
         return camber > 0 ? curved(camber, board, chord) : plate(board, chord);
     }
 
+    /** From the lowest to the highest point of a section's outline, m, without the outline. */
+    public static double height(WingSection section, double boardThickness, double chord) {
+        if (section instanceof FoldedFlatBottom folded) {
+            return foldedThickness(folded.thickness(), boardThickness / chord) * chord;
+        }
+        if (section instanceof FoldedSymmetrical folded) {
+            return foldedThickness(folded.thickness(), boardThickness / chord) * chord;
+        }
+        if (section instanceof SteppedPlate) {
+            return 2 * boardThickness;
+        }
+        return boardThickness + (section instanceof CurvedPlate curved ? curved.camber() * chord : 0);
+    }
+
     /** What two boards laid on each other leave of a wished thickness, fraction of chord. */
     static double foldedThickness(double wished, double board) {
         return Math.max(wished, 2 * board);

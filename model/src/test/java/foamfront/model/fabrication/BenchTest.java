@@ -141,8 +141,8 @@ class BenchTest {
         double wing = Airframe.of(bent).wing().panels().get(0).rootZ();
         double stands = tip + wing - top(flat);
         assertThat(stands).isPositive();
-        double lost = TransportBox.of(Airframe.of(flat), car).margin()
-                - TransportBox.of(Airframe.of(bent), car).margin();
+        double lost = Stowage.of(Airframe.of(flat), car).margin()
+                - Stowage.of(Airframe.of(bent), car).margin();
         assertThat(lost).isCloseTo(stands, within(ROUNDING));
     }
 
@@ -285,11 +285,11 @@ class BenchTest {
     void wingInHalvesPacksShorter() {
         CarSpace car = TestAeroplanes.CAR;
         List<Design> designs = TestAeroplanes.all().toList();
-        TransportBox trainer = TransportBox.of(Airframe.of(designs.get(0)), car);
+        Stowage trainer = Stowage.of(Airframe.of(designs.get(0)), car);
         assertThat(trainer.longest()).isCloseTo(1.2, within(ROUNDING));
-        TransportBox glider = TransportBox.of(Airframe.of(designs.get(3)), car);
+        Stowage glider = Stowage.of(Airframe.of(designs.get(3)), car);
         assertThat(glider.longest()).isBetween(1.0, 1.2);
-        TransportBox whole = TransportBox.of(Airframe.of(designs.get(3)), new CarSpace(1.1, 0.8, 0.5, true));
+        Stowage whole = Stowage.of(Airframe.of(designs.get(3)), new CarSpace(1.1, 0.8, 0.5, true));
         assertThat(whole.longest()).isCloseTo(2.0, within(0.01));
         assertThat(whole.margin()).isNegative();
     }
@@ -303,11 +303,11 @@ class BenchTest {
         double body = Airframe.of(open).body().length();
         CarSpace low = new CarSpace(1.2, 1.0, 0.12 * chord * 1.99, false);
 
-        assertThat(TransportBox.of(Airframe.of(whole), TestAeroplanes.CAR).longest())
+        assertThat(Stowage.of(Airframe.of(whole), TestAeroplanes.CAR).longest())
                 .isCloseTo(span, within(ROUNDING));
-        assertThat(TransportBox.of(Airframe.of(open), TestAeroplanes.CAR).longest())
+        assertThat(Stowage.of(Airframe.of(open), TestAeroplanes.CAR).longest())
                 .isCloseTo(Math.max(0.5 * span, body), within(0.05));
-        assertThat(TransportBox.of(Airframe.of(open), low).margin()).isNegative();
+        assertThat(Stowage.of(Airframe.of(open), low).margin()).isNegative();
     }
 
     @Test
@@ -315,8 +315,8 @@ class BenchTest {
         Design folding = Arrangements.of("folding fin");
         Design fixed = Records.with(folding, "tail.fin.joint", FinJoint.FIXED);
         CarSpace flat = new CarSpace(2, 2, 0.2, true);
-        double gained = TransportBox.of(Airframe.of(folding), flat).margin()
-                - TransportBox.of(Airframe.of(fixed), flat).margin();
+        double gained = Stowage.of(Airframe.of(folding), flat).margin()
+                - Stowage.of(Airframe.of(fixed), flat).margin();
         assertThat(gained).isBetween(0.10, 0.18);
         // Taped, not glued, along both sides of its root.
         CutPart hinged = fin(folding);
@@ -329,13 +329,13 @@ class BenchTest {
         CarSpace flat = new CarSpace(3, 3, 0.3, false);
         Design plain = Arrangements.of("trainer");
         Design floats = Records.with(plain, "undercarriage", new Undercarriage.Floats(1.5, 0.10, 0.26));
-        assertThat(TransportBox.of(Airframe.of(floats), flat).longest()).isCloseTo(1.5, within(ROUNDING));
+        assertThat(Stowage.of(Airframe.of(floats), flat).longest()).isCloseTo(1.5, within(ROUNDING));
         // Their outsides stand 0.25 span and a beam apart, broader than the tail.
         CarSpace narrow = new CarSpace(3, 0.45, 3, false);
-        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "tail.plane.span", 0.3)), narrow)
+        assertThat(Stowage.of(Airframe.of(Records.with(floats, "tail.plane.span", 0.3)), narrow)
                         .margin())
                 .isCloseTo(0.45 - 0.40, within(ROUNDING));
-        assertThat(TransportBox.of(Airframe.of(Records.with(floats, "undercarriage.beam", 0.2)), narrow)
+        assertThat(Stowage.of(Airframe.of(Records.with(floats, "undercarriage.beam", 0.2)), narrow)
                         .margin())
                 .isNegative();
         Design hull = Arrangements.of("hull");
@@ -344,7 +344,7 @@ class BenchTest {
         double low = hull.body().height() + tip.side() + tip.strut() - 0.001;
         Design small = Records.with(hull, "tail.fin.height", 0.01);
         CarSpace shallow = new CarSpace(3, 3, low, false);
-        assertThat(TransportBox.of(Airframe.of(small), shallow).margin()).isNegative();
+        assertThat(Stowage.of(Airframe.of(small), shallow).margin()).isNegative();
     }
 
     private static CutPart fin(Design design) {
@@ -383,9 +383,9 @@ class BenchTest {
     void roomLeftGrowsWithTheCar() {
         Airframe airframe = Airframe.of(TestAeroplanes.trainer(1.0));
         double small =
-                TransportBox.of(airframe, new CarSpace(1.1, 0.6, 0.4, false)).margin();
+                Stowage.of(airframe, new CarSpace(1.3, 1.2, 0.4, true)).margin();
         double large =
-                TransportBox.of(airframe, new CarSpace(1.2, 0.7, 0.5, false)).margin();
+                Stowage.of(airframe, new CarSpace(1.4, 1.3, 0.5, true)).margin();
         assertThat(large).isCloseTo(small + 0.1, within(ROUNDING));
     }
 }

@@ -6,8 +6,11 @@ import foamfront.model.fabrication.CutPart;
 import foamfront.model.fabrication.PartsList;
 import foamfront.model.fabrication.Pattern;
 import foamfront.model.fabrication.StockPiece;
+import foamfront.model.fabrication.Stowage;
+import foamfront.model.fabrication.Stowed;
 import foamfront.model.mass.Inertia;
 import foamfront.model.mishap.Mishap;
+import foamfront.model.mission.CarSpace;
 import foamfront.model.structure.ControlThrow;
 import foamfront.optimizer.front.FrontJson;
 import java.io.IOException;
@@ -46,6 +49,33 @@ final class BuildJson {
         mishap(json, appraisal.mishap());
         cutList(json, appraisal.parts());
         stockList(json, appraisal.parts());
+        stowage(json, appraisal.stowage());
+    }
+
+    /** Pieces, and the boxes that they take in the car from its lower front left corner. */
+    private static void stowage(JsonGenerator json, Stowage stowage) throws IOException {
+        json.writeObjectFieldStart("in_the_car");
+        FrontJson.number(json, "room_left", stowage.margin());
+        json.writeStringField("arrangement", stowage.words());
+        CarSpace car = stowage.car();
+        json.writeFieldName("space");
+        row(json, car.length(), car.width(), car.height());
+        json.writeArrayFieldStart("pieces");
+        for (Stowed lies : stowage.pieces()) {
+            json.writeStartObject();
+            json.writeStringField("name", lies.piece().name());
+            FrontJson.number(json, "length", lies.piece().length());
+            FrontJson.number(json, "breadth", lies.piece().breadth());
+            FrontJson.number(json, "height", lies.piece().height());
+            json.writeBooleanField("aslant", lies.aslant());
+            json.writeFieldName("from");
+            row(json, lies.from(0), lies.from(1), lies.from(2));
+            json.writeFieldName("takes");
+            row(json, lies.takes(0), lies.takes(1), lies.takes(2));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private static void controls(JsonGenerator json, List<ControlThrow> controls) throws IOException {

@@ -40,6 +40,7 @@ final class BuildText {
         text.sheets();
         text.mishap();
         text.controls();
+        text.out.append(CarText.of(appraisal.stowage(), show));
         return text.out.toString();
     }
 
