@@ -40,8 +40,8 @@ final class Room {
             return 0;
         }
         double gain = flat + 2 * AnyAttitude.TOLERANCE;
-        boolean better = gain < 0
-                && attitude.fits(car, Math.max(0, a + gain), Math.max(0, b + gain), Math.max(0, c + gain));
+        double least = Math.min(a, Math.min(b, c)) + gain;
+        boolean better = gain < 0 && least > 0 && attitude.fits(car, a + gain, b + gain, c + gain);
         return better ? grade(car, gain, 0, a, b, c, COARSE, attitude) : flat;
     }
 
