@@ -43,7 +43,8 @@ final class BodyBox {
         Flotation flotation = airframe.stations().flotation();
         if (flotation != null) {
             double balance = airframe.chordX() + BALANCE * airframe.chord();
-            double bow = balance + flotation.stepBehind(balance) - flotation.form().step();
+            double bow =
+                    balance + flotation.stepBehind(balance) - flotation.form().step();
             fore = Math.min(fore, bow);
             aft = Math.max(aft, bow + flotation.form().length());
         }
@@ -68,7 +69,11 @@ final class BodyBox {
         for (int j = 0; j < airframe.surfaces().size(); j++) {
             Surface surface = airframe.surfaces().get(j);
             boolean lies = surface.role() == Surface.Role.FIN && folds(airframe);
-            for (int i = 0; (winged || !onWing(airframe, j)) && !lies && i < surface.panels().size(); i++) {
+            for (int i = 0;
+                    (winged || !onWing(airframe, j))
+                            && !lies
+                            && i < surface.panels().size();
+                    i++) {
                 high = Math.max(high, surface.panels().get(i).tipZ());
             }
         }

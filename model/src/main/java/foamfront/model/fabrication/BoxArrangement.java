@@ -22,7 +22,7 @@ package foamfront.model.fabrication;
  *
  * A side that shrinks stops at nothing, hence a row leaves no more than any part of it. Attitudes, six a box, are tried with whatever cannot
  * beat the best so far left out, and the search ends when what the boxes leave each by itself is reached. None of this needs arrangements to come
- * apart by cuts right through. A design's pieces take 0.3 µs (mean of the shipped studies, measured).
+ * apart by cuts right through.
  */
 final class BoxArrangement {
     /** Which side of a box lies along each axis, attitude by attitude; the first as it is. */
@@ -159,7 +159,8 @@ final class BoxArrangement {
 
     private void third(double sofar) {
         // Two boxes alike change places for nothing.
-        int from = !layer[1] && !layer[2] && side[3] == side[6] && side[4] == side[7] && side[5] == side[8] ? turn[1] : 0;
+        int from =
+                !layer[1] && !layer[2] && side[3] == side[6] && side[4] == side[7] && side[5] == side[8] ? turn[1] : 0;
         for (int t = from; t < TURNS.length && best < most; t++) {
             double alone = Math.min(sofar, place(2, t));
             if (alone <= best) {
@@ -181,9 +182,8 @@ final class BoxArrangement {
     private double pair(int pair, int i, int j) {
         for (int a = 0; a < 3; a++) {
             boolean open = a == across || !(layer[i] || layer[j]);
-            row[3 * pair + a] = !open
-                    ? Double.NEGATIVE_INFINITY
-                    : 0.5 * (space[a] - turned[3 * i + a] - turned[3 * j + a]);
+            row[3 * pair + a] =
+                    !open ? Double.NEGATIVE_INFINITY : 0.5 * (space[a] - turned[3 * i + a] - turned[3 * j + a]);
         }
         axis[pair] = bestOf(pair, -1);
         return row[3 * pair + axis[pair]];

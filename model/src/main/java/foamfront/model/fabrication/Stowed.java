@@ -14,8 +14,7 @@ package foamfront.model.fabrication;
  * @param dy m
  * @param dz m
  */
-public record Stowed(
-        Piece piece, int up, int layer, double x, double y, double z, double dx, double dy, double dz) {
+public record Stowed(Piece piece, int up, int layer, double x, double y, double z, double dx, double dy, double dz) {
     /** Lies along the edges of the space. */
     static final int STRAIGHT = -1;
 

@@ -110,7 +110,8 @@ final class WingBox {
             double engine = 0.5 * Nacelle.height(twin.plant().motor().diameter());
             flat += engine + Math.max(0, engine - thickness);
         } else if (airframe.design().power() instanceof Power.Pusher && !halves) {
-            flat = Math.max(flat, BodyBox.pylonTop(airframe) - wing.panels().get(0).rootZ());
+            flat = Math.max(
+                    flat, BodyBox.pylonTop(airframe) - wing.panels().get(0).rootZ());
         }
         Flotation flotation = airframe.stations().flotation();
         TipFloat tip = flotation == null ? null : flotation.tips();

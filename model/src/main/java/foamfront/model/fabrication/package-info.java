@@ -6,7 +6,7 @@
  * washout of a few degrees changes no length by more than a thousandth. Parts a builder would trim to fit (mounts, pads,
  * doublers) follow workshop rules named where they stand. Depends on {@code airframe}, {@code design}, {@code parts},
  * {@code mission} and {@code factors}. Start at {@link foamfront.model.fabrication.FlatPatterns}, then
- * {@link foamfront.model.fabrication.SheetNester}.
+ * {@link foamfront.model.fabrication.SheetNester}; {@link foamfront.model.fabrication.CarLoad} packs the pieces.
  */
 @NullMarked
 package foamfront.model.fabrication;

@@ -372,7 +372,11 @@ public enum Measure {
     SERVO_TORQUE(
             "servo torque", Unit.RATIO, HIGHER, "fitted servo's torque over the largest hinge moment at top speed"),
     SHEETS("sheets", Unit.COUNT, LOWER, "whole stock sheets cut"),
-    PACKED_LENGTH("longest packed piece", Unit.MILLIMETRE, LOWER, "longest side of the longest piece once taken apart for the car"),
+    PACKED_LENGTH(
+            "longest packed piece",
+            Unit.MILLIMETRE,
+            LOWER,
+            "longest side of the longest piece once taken apart for the car"),
     CAR_ROOM(
             "room left in the car",
             Unit.MILLIMETRE,

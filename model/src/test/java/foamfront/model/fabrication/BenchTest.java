@@ -303,8 +303,7 @@ class BenchTest {
         double body = Airframe.of(open).body().length();
         CarSpace low = new CarSpace(1.2, 1.0, 0.12 * chord * 1.99, false);
 
-        assertThat(Stowage.of(Airframe.of(whole), TestAeroplanes.CAR).longest())
-                .isCloseTo(span, within(ROUNDING));
+        assertThat(Stowage.of(Airframe.of(whole), TestAeroplanes.CAR).longest()).isCloseTo(span, within(ROUNDING));
         assertThat(Stowage.of(Airframe.of(open), TestAeroplanes.CAR).longest())
                 .isCloseTo(Math.max(0.5 * span, body), within(0.05));
         assertThat(Stowage.of(Airframe.of(open), low).margin()).isNegative();
@@ -382,10 +381,8 @@ class BenchTest {
     @Test
     void roomLeftGrowsWithTheCar() {
         Airframe airframe = Airframe.of(TestAeroplanes.trainer(1.0));
-        double small =
-                Stowage.of(airframe, new CarSpace(1.3, 1.2, 0.4, true)).margin();
-        double large =
-                Stowage.of(airframe, new CarSpace(1.4, 1.3, 0.5, true)).margin();
+        double small = Stowage.of(airframe, new CarSpace(1.3, 1.2, 0.4, true)).margin();
+        double large = Stowage.of(airframe, new CarSpace(1.4, 1.3, 0.5, true)).margin();
         assertThat(large).isCloseTo(small + 0.1, within(ROUNDING));
     }
 }

@@ -19,8 +19,7 @@ class BoxArrangementLawsTest {
         double[] space = {1.0, 0.5, 0.4};
         assertThat(margin(space, 0.9, 0.4, 0.1, 0.8, 0.4, 0.15)).isCloseTo(0.075, within(ROUNDING));
         // A third on them: (0.4 − 0.35) / 3
-        assertThat(margin(space, 0.9, 0.4, 0.1, 0.8, 0.4, 0.15, 0.9, 0.4, 0.1))
-                .isCloseTo(0.05 / 3, within(ROUNDING));
+        assertThat(margin(space, 0.9, 0.4, 0.1, 0.8, 0.4, 0.15, 0.9, 0.4, 0.1)).isCloseTo(0.05 / 3, within(ROUNDING));
     }
 
     /**
@@ -74,7 +73,8 @@ class BoxArrangementLawsTest {
             BoxArrangement arrangement = begun(real(space), real(boxes));
             assertThat(arrangement.margin() >= 0).isEqualTo(goes);
             assertThat(begun(real(space), real(boxes)).margin(-1e-9, 0) >= 0).isEqualTo(goes);
-            // The grade of a whole case is a whole number of halves and thirds; larger by a sixth is the same question in a finer grid.
+            // The grade of a whole case is a whole number of halves and thirds; larger by a sixth is the same question
+            // in a finer grid.
             double sixths = 6 * arrangement.margin();
             assertThat(sixths).isCloseTo(Math.rint(sixths), within(1e-9));
         }
@@ -129,7 +129,8 @@ class BoxArrangementLawsTest {
             larger[random.nextInt(3)] += random.nextDouble(0.3);
             assertThat(margin(larger, b)).isGreaterThanOrEqualTo(margin - ROUNDING);
             for (int i = 0; i < 3; i++) {
-                assertThat(margin(space, b[3 * i], b[3 * i + 1], b[3 * i + 2])).isGreaterThanOrEqualTo(margin - ROUNDING);
+                assertThat(margin(space, b[3 * i], b[3 * i + 1], b[3 * i + 2]))
+                        .isGreaterThanOrEqualTo(margin - ROUNDING);
                 int j = 3 * ((i + 1) % 3);
                 assertThat(margin(space, b[3 * i], b[3 * i + 1], b[3 * i + 2], b[j], b[j + 1], b[j + 2]))
                         .isGreaterThanOrEqualTo(margin - ROUNDING);

@@ -26,8 +26,7 @@ class CarLoadLawsTest {
             Stowage stowage = Stowage.of(Airframe.of(Arrangements.of("trainer")), car);
             Piece piece = stowage.pieces().get(0).piece();
             assertThat(stowage.pieces()).hasSize(1);
-            assertThat(stowage.margin())
-                    .isEqualTo(Room.beside(car, piece.length(), piece.breadth(), piece.height()));
+            assertThat(stowage.margin()).isEqualTo(Room.beside(car, piece.length(), piece.breadth(), piece.height()));
         }
     }
 
@@ -110,15 +109,16 @@ class CarLoadLawsTest {
     }
 
     private static CarSpace car(SplittableRandom random) {
-        return new CarSpace(
-                random.nextDouble(0.9, 1.4), random.nextDouble(0.5, 1), random.nextDouble(0.3, 0.6), false);
+        return new CarSpace(random.nextDouble(0.9, 1.4), random.nextDouble(0.5, 1), random.nextDouble(0.3, 0.6), false);
     }
 
     /** A straight piece takes its own sides; one aslant has one of them across its layer, and the others turn within that. */
     private static void inside(Stowed lies, CarSpace car, double change) {
         double[] space = {car.length(), car.width(), car.height()};
         double[] sides = {
-            lies.piece().length() + change, lies.piece().breadth() + change, lies.piece().height() + change
+            lies.piece().length() + change,
+            lies.piece().breadth() + change,
+            lies.piece().height() + change
         };
         for (int a = 0; a < 3; a++) {
             assertThat(lies.from(a)).isNotNegative();

@@ -50,7 +50,8 @@ final class CarText {
             return (one ? "It does" : "They do") + " not go in" + (one ? "" : " together") + ": " + sides
                     + " would have to be " + margin + " shorter, then: " + stowage.words() + ".\n";
         }
-        return "They go in so: ".replace("They go", one ? "It goes" : "They go") + stowage.words()
+        return "They go in so: ".replace("They go", one ? "It goes" : "They go")
+                + stowage.words()
                 + (stowage.margin() > 0 ? "; " + sides + " could be " + margin + " longer.\n" : ".\n");
     }
 }
