@@ -44,11 +44,13 @@ final class StrengthStage {
                 thrown ? w.mission.site().launch().push(w.balance.mass()) : 0,
                 tailLift(w));
         w.loads = loads;
-        StructureMargins margins = Structure.margins(w.airframe, spanLoads(w), loads, w.factors);
+        StructureMargins margins = Structure.margins(
+                w.airframe, spanLoads(w), loads, w.mission.workshop().glueLinearMass(), w.factors);
         w.structure = margins;
         w.set(Measure.LIMIT_LOAD, margins.limitLoad());
         w.set(Measure.WING_BENDING, Math.min(margins.wingBending(), margins.joint()));
         w.set(Measure.SPAR_SHEAR, margins.sparShear());
+        w.set(Measure.GLUE_STRENGTH, margins.glue());
         w.set(Measure.TIP_DEFLECTION, margins.tipDeflection());
         w.set(Measure.DIVERGENCE_SPEED, Math.min(margins.divergenceSpeed(), margins.flutterSpeed()) / top);
         w.set(Measure.FLUTTER_SPEED, margins.flutterSpeed() / top);

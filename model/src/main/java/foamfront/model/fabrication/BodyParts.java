@@ -247,7 +247,7 @@ final class BodyParts {
         if (slotted()) {
             // A strip each side keeps the wing square: one bead on it, one on the board.
             double chord = Math.min(design.wing().planform().rootChord(), out.along);
-            Rectangle strip = new Rectangle(chord, FoldedWingParts.FLAT_STRIP);
+            Rectangle strip = new Rectangle(chord, Folding.FLAT_STRIP);
             double x = design.wing().x() + 0.5 * chord;
             out.part(
                     "wing strip",

@@ -16,12 +16,6 @@ import java.util.List;
  * least 0.25; common practice, station derived).
  */
 final class FoldedWingParts {
-    /** A strip stands on edge from this height on, otherwise it is laid flat, m. */
-    static final double ON_EDGE = 0.010;
-
-    /** Width of a strip laid flat, m (15 to 35 mm, common practice). */
-    static final double FLAT_STRIP = 0.030;
-
     /** Length of a hinge strip across the joint of a folding wing, 60 mm on each half, m (judgement). */
     private static final double HINGE_STRIP = 0.120;
 
@@ -173,18 +167,19 @@ final class FoldedWingParts {
         double x = Station.x(p, SectionShape.SPAR_STATION);
         double root = inside(p.rootChord());
         double tip = inside(p.tipChord());
-        boolean onEdge = Math.min(root, tip) >= ON_EDGE;
+        boolean onEdge = Math.min(root, tip) >= Folding.ON_EDGE;
         // It ends at the root rib, which stands across it.
         boolean ribbed = p.rootY() == 0 && build.joint() != WingJoint.ONE_PIECE;
         double length = breadth - (ribbed ? Math.min(out.thickness, 0.5 * breadth) : 0);
-        Pattern pattern = onEdge ? Plate.of(root, tip, length, out.thickness) : new Rectangle(length, FLAT_STRIP);
+        Pattern pattern =
+                onEdge ? Plate.of(root, tip, length, out.thickness) : new Rectangle(length, Folding.FLAT_STRIP);
         String name = build.spar() instanceof WingSpar.BoardStrip ? names.spar() : names.web();
         out.part(name, count, count == 2, true, pattern, 2 * length, x, Station.y(p), Station.z(p));
     }
 
     /** A strip running one chord each side of a joint, angled where the joint turns the wing up by {@code bend}. */
     void doubler(String name, Panel p, int count, double y, double bend) {
-        double height = Math.max(inside(p.rootChord()), ON_EDGE);
+        double height = Math.max(inside(p.rootChord()), Folding.ON_EDGE);
         double length = Brace.length(2 * p.rootChord(), height, bend, out.along);
         out.part(
                 name,

@@ -5,6 +5,12 @@ package foamfront.model.fabrication;
  * geometry (one paper keeps its length, the other side opens or closes).
  */
 public final class Folding {
+    /** A strip stands on edge inside a fold from this height on, otherwise it is laid flat, m. */
+    public static final double ON_EDGE = 0.010;
+
+    /** Width of a strip laid flat, m (15 to 35 mm, common practice). */
+    public static final double FLAT_STRIP = 0.030;
+
     private Folding() {}
 
     /** Width of the V removed at the inner face of a bevelled fold: 2 t tan(θ/2); the outer paper is the hinge. */

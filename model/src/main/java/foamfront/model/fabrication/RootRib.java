@@ -26,7 +26,7 @@ final class RootRib {
     static Pattern of(FoldedSection section, double chord, double board, WingSpar spar, double lift) {
         boolean symmetrical = section.bottomCorners() > 2;
         // Where no rib fits the wing is not built (chord fit): the least one keeps the count of parts.
-        double outside = Math.max(section.thickness() * chord, 2 * board + FoldedWingParts.ON_EDGE);
+        double outside = Math.max(section.thickness() * chord, 2 * board + Folding.ON_EDGE);
         double[] height = {
             -2 * board,
             SectionShape.FIRST_HEIGHT * outside - 2 * board,

@@ -340,6 +340,12 @@ public enum Measure {
     SHEET_FIT("sheet fit", Unit.RATIO, LOWER, "largest part's side over the sheet side it must come from"),
     WING_BENDING("wing strength", Unit.RATIO, HIGHER, "failure load over the limit load, worst section"),
     SPAR_SHEAR("spar shear strength", Unit.RATIO, HIGHER, "failure shear over limit shear at the root"),
+    GLUE_STRENGTH(
+            "glue strength",
+            Unit.RATIO,
+            HIGHER,
+            "what glue bears before the paper leaves the foam over what the limit load asks of it, the weakest joint:"
+                    + " along the wing between its web and skins"),
     TIP_DEFLECTION("tip deflection", Unit.PERCENT, LOWER, "of the semispan at limit load"),
     LIMIT_LOAD("limit load factor", Unit.RATIO, NEITHER, "pull-up or gust, the larger, in g"),
     DIVERGENCE_SPEED(

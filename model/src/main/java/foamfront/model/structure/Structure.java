@@ -16,14 +16,15 @@ public final class Structure {
      *
      * @param wings load of one half of each wing, in the airframe's order; {@link SpanLoad#elliptic} where nothing
      *     better is known
+     * @param bead linear mass of a bead of glue, kg/m
      */
     public static StructureMargins margins(
-            Airframe airframe, List<SpanLoad> wings, FlightLoads loads, Factors factors) {
+            Airframe airframe, List<SpanLoad> wings, FlightLoads loads, double bead, Factors factors) {
         Design design = airframe.design();
         WingBuild build = design.wing().build();
         Surface wing = airframe.wing();
         Sandwich board = Sandwich.of(design.board(), factors).covered(design.covering());
-        WingBeam beam = new WingBeam(board, build.section(), build.spar());
+        WingBeam beam = new WingBeam(board, build.section(), build.spar(), GlueBead.section(bead));
         double limit = LoadFactor.limit(loads, airframe.area(), wing.area() / wing.span());
         double strength = WingReserve.faceStrength(design.board(), board, factors);
         WingMargins worst = new Wings(airframe, loads, factors, beam, limit, strength).worst(wings);
@@ -33,6 +34,7 @@ public final class Structure {
                 limit,
                 worst.bending(),
                 worst.shear(),
+                worst.glue(),
                 worst.joint(),
                 worst.deflection(),
                 Math.sqrt(2 * divergence / loads.density()),

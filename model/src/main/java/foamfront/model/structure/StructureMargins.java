@@ -7,6 +7,7 @@ package foamfront.model.structure;
  * @param limitLoad limit load factor
  * @param wingBending paper or spar, worst section of the worst wing
  * @param sparShear at the root, or in a plug-in tube
+ * @param webGlue that ties web and skins or the boards of a stepped plate, worst section of the worst wing
  * @param joint bending of a plug-in tube and its pressure on the sleeve, or a folding wing's hinge and bands
  * @param tipDeflection of the softest wing at limit load, of the semispan
  * @param divergenceSpeed the lowest, in torsion and forward-swept bending, m/s
@@ -20,6 +21,7 @@ public record StructureMargins(
         double limitLoad,
         double wingBending,
         double sparShear,
+        double webGlue,
         double joint,
         double tipDeflection,
         double divergenceSpeed,
@@ -30,6 +32,11 @@ public record StructureMargins(
         double servoTorque) {
     /** Reserve of what bears no load. */
     public static final double UNLOADED = 99;
+
+    /** The weakest glued joint. */
+    public double glue() {
+        return webGlue;
+    }
 
     /** Strength over load of either sign, at most {@link #UNLOADED}. */
     static double reserve(double strength, double load) {

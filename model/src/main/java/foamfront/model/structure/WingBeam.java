@@ -37,21 +37,28 @@ final class WingBeam {
     private final double offset;
     private final double plate;
     private final double massOffset;
+    private final boolean symmetrical;
+    private final double upper;
+    private final double bead;
 
-    WingBeam(Sandwich board, WingSection section, WingSpar wingSpar) {
+    /**
+     * @param bead section of a bead of glue, m²
+     */
+    WingBeam(Sandwich board, WingSection section, WingSpar wingSpar, double bead) {
         this.board = board;
+        this.bead = bead;
+        symmetrical = section instanceof WingSection.FoldedSymmetrical;
         spar = wingSpar instanceof WingSpar.Stock stock ? stock.spar() : null;
         plate = board.bendingStiffness();
         double t = board.thickness();
         double tau = SectionOutline.thickness(section);
         if (tau > 0) {
-            SectionOutline outline = section instanceof WingSection.FoldedSymmetrical
-                    ? SectionOutline.symmetrical(tau)
-                    : SectionOutline.flatBottom(tau);
+            SectionOutline outline = symmetrical ? SectionOutline.symmetrical(tau) : SectionOutline.flatBottom(tau);
             thickness = tau;
             lengths = outline.perimeter();
             spread = outline.secondMoment();
             step = 0;
+            upper = 0;
             topShare = outline.top();
             topFixed = 0.5 * t;
             bottomFixed = 0.5 * t;
@@ -63,6 +70,7 @@ final class WingBeam {
             offset = 0.25;
             massOffset = 0.25;
             double s = section instanceof WingSection.SteppedPlate stepped ? stepped.step() : 0;
+            upper = s;
             lengths = 1 + s;
             step = s * t * t / (1 + s);
             bottomFixed = s * t / (1 + s) + 0.5 * t;
@@ -143,6 +151,20 @@ final class WingBeam {
         }
         double area = enclosed * rise(chord) * chord;
         return shear * new ThinTube(area, lengths * chord, 2 * board.face()).torsionConstant();
+    }
+
+    /** Shear stress of the glue between the boards per newton that passes a section of wing, 1/m²; 0 where there is none. */
+    double glue(double chord) {
+        if (enclosed == 0 && upper == 0) {
+            return 0;
+        }
+        double skins = skinStiffness(chord);
+        double t = board.thickness();
+        // Where skins come closer than a board no strip fits, and the wing is not built.
+        double perBoards = enclosed > 0
+                ? WebGlue.fold(symmetrical, Math.max(t, rise(chord)), webHeight(chord), t, bead)
+                : WebGlue.step(upper, chord, t, 2 * board.face() * board.faceModulus(), skins, bead);
+        return perBoards * skins / (skins + sparStiffness());
     }
 
     /** Distance of the elastic axis behind the quarter-chord, of the chord. */

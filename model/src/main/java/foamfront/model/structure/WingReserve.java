@@ -46,6 +46,11 @@ final class WingReserve {
                 : Math.min(boards, StructureMargins.reserve(SparShear.bears(spar), (1 - share) * stress.rootShear()));
     }
 
+    /** Glue between the boards. */
+    static double glue(WingStress stress, Factors factors) {
+        return StructureMargins.reserve(factors.boardStrength() * GlueBead.BOND, stress.glue());
+    }
+
     /** Shear force that web or core bears, N. */
     private static double boardsBear(WingBeam beam, double chord, Board board) {
         return beam.isPlate()

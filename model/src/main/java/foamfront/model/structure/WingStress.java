@@ -46,6 +46,7 @@ import java.util.List;
  * @param rootShear in flight or landing, the greater, N
  * @param face greatest compressive stress in the paper, Pa
  * @param spar greatest stress in a stock spar, Pa
+ * @param glue greatest shear stress in the glue between the boards, Pa
  * @param deflection of the tip at the limit load, m
  * @param divergence dynamic pressure times lift slope, q_D a, Pa
  * @param flutter dynamic pressure times lift slope, q_F a, Pa
@@ -55,6 +56,7 @@ record WingStress(
         double rootShear,
         double face,
         double spar,
+        double glue,
         double deflection,
         double divergence,
         double flutter) {
@@ -78,6 +80,7 @@ record WingStress(
         double moment = 0;
         double face = 0;
         double spar = 0;
+        double glue = 0;
         double deflection = 0;
         double strain = 0;
         double work = 0;
@@ -123,6 +126,7 @@ record WingStress(
             face = Math.max(face, beam.faceStress(-landingMoment, edge));
             greatestMoment = Math.max(Math.abs(innerMoment), landingMoment);
             greatestShear = Math.max(Math.abs(innerShear), landingShear);
+            glue = Math.max(glue, greatestShear * beam.glue(edge));
             spar = Math.max(spar, beam.sparStress(greatestMoment, edge));
             shear = innerShear;
             moment = innerMoment;
@@ -130,7 +134,7 @@ record WingStress(
         }
         double softness = work / strain + Math.max(0, bendWork) / bendStrain;
         double flutter = strain / work * e / beam.massOffset();
-        return new WingStress(greatestMoment, greatestShear, face, spar, deflection, 1 / softness, flutter);
+        return new WingStress(greatestMoment, greatestShear, face, spar, glue, deflection, 1 / softness, flutter);
     }
 
     /** w'' of the trial deflection over η. */

@@ -74,6 +74,7 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
         return new WingMargins(
                 WingReserve.bending(stress, beam, strength),
                 shear,
+                WingReserve.glue(stress, factors),
                 joint,
                 deflection,
                 stress.divergence(),

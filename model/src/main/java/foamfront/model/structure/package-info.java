@@ -17,8 +17,8 @@
  * </ul>
  *
  * <p>Assumes elastic behaviour, faces stressed along the grain, an even sleeve; leaves out undercarriage legs, the nose
- * in landing (the samples' square tubes bear ten times it, a profile board twice), the relief by engines in flight, and
- * the bond between web and skin (two fillets and an edge bear 2 N/mm, as much as the web's papers). Chords up to about
+ * in landing (the samples' square tubes bear ten times it, a profile board twice), and the relief by engines in flight. Glue is
+ * judged by the bond of paper to foam under it, along a fold's web ({@code WebGlue}). Chords up to about
  * 0.37 m, beyond which the wide upper facet buckles as a plate before its paper crushes. Valid where deflections stay
  * below about a fifth of the semispan. Depends on {@code airframe}, {@code aero}, {@code design}, {@code parts} and
  * {@code factors}. Start at {@link foamfront.model.structure.Structure}.

@@ -36,7 +36,7 @@ class FoldingExternalTest {
                         "mm")
                 .value("chord where a 12 % fold has no inside left", 83.33, 1000 * leastChord(), 0.01, "mm")
                 .band("glue tab of a tube", 10, 15, 1000 * Tube.TAB, "mm")
-                .band("strip laid flat in a fold", 15, 35, 1000 * FoldedWingParts.FLAT_STRIP, "mm")
+                .band("strip laid flat in a fold", 15, 35, 1000 * Folding.FLAT_STRIP, "mm")
                 .band("gap between parts, 2 mm at most, no knife wider", 0.3, 2, 1000 * SheetMargins.GAP, "mm")
                 .band("rim of a sheet left unused", 3, 5, 1000 * SheetMargins.RIM, "mm");
         FoldedSection section = Objects.requireNonNull(FoldedSection.of(new WingSection.FoldedFlatBottom(0.12)));

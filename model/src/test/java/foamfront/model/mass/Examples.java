@@ -82,6 +82,11 @@ public final class Examples {
             0.05,
             new Difficulty(1, 1, 0.5, 10));
 
+    /** A bead of glue as the workshop's catalogue has it, kg/m, and its section, m². */
+    public static final double GLUE = 0.0043;
+
+    public static final double BEAD = GLUE / 950;
+
     public static final Battery BATTERY = new Battery("3S 2200", 3, 7920, 30, 0.18, 0.105, 0.034, 0.024, 0.006, 18, P);
 
     public static final Motor MOTOR = new Motor("2212-920", 0.053, 0.028, 0.030, 96.3, 0.10, 0.5, 10, 0, 14, P);

@@ -80,8 +80,8 @@ class ContinuityLawsTest {
     }
 
     private static double[] figures(Design design) {
-        StructureMargins m =
-                Structure.margins(Airframe.of(design), List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Factors.NOMINAL);
+        StructureMargins m = Structure.margins(
+                Airframe.of(design), List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Examples.GLUE, Factors.NOMINAL);
         return new double[] {m.wingBending(), m.sparShear(), m.joint(), m.tipDeflection(), m.divergenceSpeed()};
     }
 

@@ -21,7 +21,8 @@ class FlutterTest {
     private static WingStress stress(WingSection section) {
         Surface wing = Airframe.of(Examples.design(1.2, section, new WingSpar.BoardStrip(), WingJoint.ONE_PIECE))
                 .wing();
-        WingBeam beam = new WingBeam(Sandwich.of(Examples.BOARD, Factors.NOMINAL), section, new WingSpar.BoardStrip());
+        WingBeam beam = new WingBeam(
+                Sandwich.of(Examples.BOARD, Factors.NOMINAL), section, new WingSpar.BoardStrip(), Examples.BEAD);
         return WingStress.of(
                 SpanLoad.elliptic(0.5 * wing.span(), 0.5), beam, wing, new WingStress.Forces(30, 0, 0, 0, 0));
     }
@@ -44,7 +45,7 @@ class FlutterTest {
         double b = 0.5 * c;
         double rho = 1.225;
         Sandwich board = Sandwich.of(Examples.BOARD, Factors.NOMINAL);
-        WingBeam beam = new WingBeam(board, new WingSection.FlatPlate(), new WingSpar.BoardStrip());
+        WingBeam beam = new WingBeam(board, new WingSection.FlatPlate(), new WingSpar.BoardStrip(), Examples.BEAD);
         double r2 = c * c / 12;
         double omega = Math.PI / 1.2 * Math.sqrt(beam.torsionStiffness(c) / (mass * r2));
         double kappa = Math.PI * rho * b * b / mass;

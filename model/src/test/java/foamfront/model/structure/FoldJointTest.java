@@ -14,7 +14,8 @@ class FoldJointTest {
     private static final WingBeam BEAM = new WingBeam(
             Sandwich.of(Examples.BOARD, Factors.NOMINAL),
             new WingSection.FoldedFlatBottom(0.12),
-            new WingSpar.BoardStrip());
+            new WingSpar.BoardStrip(),
+            Examples.BEAD);
 
     /** Tape of 3 kN/m over 0.2 m of chord pulls 600 N; its lever is the fold's area over its chord. */
     @Test

@@ -8,6 +8,7 @@ import foamfront.model.Arrangements;
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Surface;
 import foamfront.model.factors.Factors;
+import foamfront.model.mass.Examples;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -34,6 +35,9 @@ class LoadRelationsLawsTest {
             assertThat(more.limitLoad()).isEqualTo(one.limitLoad());
             assertThat(more.wingBending()).isCloseTo(share(one.wingBending(), k), withinPercentage(ROUNDING));
             assertThat(more.sparShear()).isCloseTo(share(one.sparShear(), k), withinPercentage(ROUNDING));
+            if (one.webGlue() < StructureMargins.UNLOADED) {
+                assertThat(more.webGlue()).isCloseTo(share(one.webGlue(), k), withinPercentage(ROUNDING));
+            }
             assertThat(more.tipDeflection()).isCloseTo(k * one.tipDeflection(), withinPercentage(ROUNDING));
             assertThat(more.divergenceSpeed()).isEqualTo(one.divergenceSpeed());
         }
@@ -49,7 +53,7 @@ class LoadRelationsLawsTest {
         FlightLoads loads = new FlightLoads(mass, wingMass, 0.03, 1.225, 7, 12, 20, 0, 4.5, 0, 0);
         int wings = (int) airframe.surfaces().stream().filter(Surface::isWing).count();
         List<SpanLoad> spans = Collections.nCopies(wings, SpanLoad.elliptic(0.5 * airframe.span(), 0.5 / wings));
-        return Structure.margins(airframe, spans, loads, Factors.NOMINAL);
+        return Structure.margins(airframe, spans, loads, Examples.GLUE, Factors.NOMINAL);
     }
 
     /** An elliptic half load acts at 4/3π = 0.42441 of the semispan: M = 0.42441 (L/2)(b/2), derived from the ellipse. */

@@ -25,7 +25,8 @@ class StructureLawsTest {
     }
 
     private static StructureMargins margins(Airframe airframe, FlightLoads loads, Factors factors) {
-        return Structure.margins(airframe, List.of(SpanLoad.elliptic(0.5 * airframe.span(), 0.5)), loads, factors);
+        return Structure.margins(
+                airframe, List.of(SpanLoad.elliptic(0.5 * airframe.span(), 0.5)), loads, Examples.GLUE, factors);
     }
 
     static WingSection[] sections() {
@@ -71,8 +72,8 @@ class StructureLawsTest {
         Airframe airframe = airframe(1.2, section);
         FlightLoads loads = loads(0.8, 0);
         StructureMargins up = margins(airframe, loads, Factors.NOMINAL);
-        StructureMargins down =
-                Structure.margins(airframe, List.of(SpanLoad.elliptic(0.6, -0.5)), loads, Factors.NOMINAL);
+        StructureMargins down = Structure.margins(
+                airframe, List.of(SpanLoad.elliptic(0.6, -0.5)), loads, Examples.GLUE, Factors.NOMINAL);
         assertThat(down.wingBending()).isLessThan(StructureMargins.UNLOADED);
         assertThat(down.sparShear()).isCloseTo(up.sparShear(), withinPercentage(ROUNDING));
         assertThat(down.tipDeflection()).isCloseTo(up.tipDeflection(), withinPercentage(ROUNDING));

@@ -36,8 +36,8 @@ class StructureTest {
 
     @Test
     void aFoldedTrainerHoldsAndAPlateDoesNot() {
-        StructureMargins fold =
-                Structure.margins(airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Factors.NOMINAL);
+        StructureMargins fold = Structure.margins(
+                airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Examples.GLUE, Factors.NOMINAL);
         assertThat(fold.wingBending()).isGreaterThan(1.5);
         assertThat(fold.tipDeflection()).isLessThan(0.15);
         assertThat(fold.divergenceSpeed()).isGreaterThan(1.2 * 20);
@@ -76,9 +76,9 @@ class StructureTest {
         FlightLoads light = new FlightLoads(0.8, 0.1, 0.035, 1.225, 7, 12, 20, 4, 4.5, 0, 0);
         FlightLoads heavy = new FlightLoads(0.8, 0.7, 0.035, 1.225, 7, 12, 20, 4, 4.5, 0, 0);
         SpanLoad load = SpanLoad.elliptic(0.6, 0.5);
-        double flown = Structure.margins(airframe, List.of(load), light, Factors.NOMINAL)
+        double flown = Structure.margins(airframe, List.of(load), light, Examples.GLUE, Factors.NOMINAL)
                 .sparShear();
-        double landed = Structure.margins(airframe, List.of(load), heavy, Factors.NOMINAL)
+        double landed = Structure.margins(airframe, List.of(load), heavy, Examples.GLUE, Factors.NOMINAL)
                 .sparShear();
         // Flight bends with 0.7 kg at 4 g, landing with 0.7 kg at 4.4.
         assertThat(landed).isCloseTo(flown * 4 / LoadFactor.landing(), withinPercentage(1e-9));
@@ -94,10 +94,12 @@ class StructureTest {
 
     @Test
     void servosAreJudgedByTheirHardestSurface() {
-        double slow = Structure.margins(airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Factors.NOMINAL)
+        double slow = Structure.margins(
+                        airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Examples.GLUE, Factors.NOMINAL)
                 .servoTorque();
         FlightLoads fast = new FlightLoads(0.8, 0.18, 0.035, 1.225, 7, 12, 40, 4, 4.5, 0, 0);
-        double quick = Structure.margins(airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), fast, Factors.NOMINAL)
+        double quick = Structure.margins(
+                        airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), fast, Examples.GLUE, Factors.NOMINAL)
                 .servoTorque();
         assertThat(quick).isCloseTo(slow / 4, withinPercentage(1e-9));
         // Elevator of both halves, 0.35 of chords 0.14 to 0.112 m over 0.45 m, 20°, 20 m/s.
@@ -137,10 +139,15 @@ class StructureTest {
                 new Wing.Biplane(m.planform(), m.build(), m.x(), m.z(), 0.2, 0.05),
                 Examples.trainer().tail()));
         // A half wing with a quarter of the lift carries half of what the lone half wing does.
-        double one = Structure.margins(airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Factors.NOMINAL)
+        double one = Structure.margins(
+                        airframe, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Examples.GLUE, Factors.NOMINAL)
                 .wingBending();
         double two = Structure.margins(
-                        biplane, Collections.nCopies(2, SpanLoad.elliptic(0.6, 0.25)), LOADS, Factors.NOMINAL)
+                        biplane,
+                        Collections.nCopies(2, SpanLoad.elliptic(0.6, 0.25)),
+                        LOADS,
+                        Examples.GLUE,
+                        Factors.NOMINAL)
                 .wingBending();
         assertThat(two).isCloseTo(2 * one, withinPercentage(1e-9));
     }
@@ -175,7 +182,7 @@ class StructureTest {
 
     private static StructureMargins pair(double first, double second) {
         List<SpanLoad> loads = List.of(SpanLoad.elliptic(0.6, first), SpanLoad.elliptic(0.6, second));
-        return Structure.margins(pair(), loads, LOADS, Factors.NOMINAL);
+        return Structure.margins(pair(), loads, LOADS, Examples.GLUE, Factors.NOMINAL);
     }
 
     /** The harder loaded wing counts, whichever it is. */
@@ -193,11 +200,12 @@ class StructureTest {
                 WingJoint.PLUG_IN));
         List<SpanLoad> loads = List.of(SpanLoad.elliptic(0.6, 0.2), SpanLoad.elliptic(0.6, 0.3));
         List<SpanLoad> turned = List.of(loads.get(1), loads.get(0));
-        double joint = Structure.margins(plugged, loads, LOADS, Factors.NOMINAL).joint();
+        double joint = Structure.margins(plugged, loads, LOADS, Examples.GLUE, Factors.NOMINAL)
+                .joint();
         // The upper wing's dihedral is read from larger heights: it rounds otherwise.
         assertThat(joint)
                 .isCloseTo(
-                        Structure.margins(plugged, turned, LOADS, Factors.NOMINAL)
+                        Structure.margins(plugged, turned, LOADS, Examples.GLUE, Factors.NOMINAL)
                                 .joint(),
                         within(1e-12))
                 .isLessThan(StructureMargins.UNLOADED);
@@ -207,7 +215,7 @@ class StructureTest {
         Airframe plugged = Airframe.of(Examples.design(
                 1.2, new WingSection.FoldedFlatBottom(0.12), new WingSpar.Stock(Examples.TUBE), WingJoint.PLUG_IN));
         FlightLoads loads = new FlightLoads(0.8, wingMass, 0.035, 1.225, 7, 12, 20, 4, 4.5, push, 0);
-        return Structure.margins(plugged, List.of(SpanLoad.elliptic(0.6, 0.5)), loads, Factors.NOMINAL);
+        return Structure.margins(plugged, List.of(SpanLoad.elliptic(0.6, 0.5)), loads, Examples.GLUE, Factors.NOMINAL);
     }
 
     /** 0.6 kg of wing pushed at 90 m/s²: 27 N on each half, against 0.2 kg at 4 g in flight and 0.3 kg at 4.4 g in landing. */
@@ -244,7 +252,7 @@ class StructureTest {
     private static double shear(WingSpar spar) {
         Airframe wing =
                 Airframe.of(Examples.design(1.2, new WingSection.FoldedFlatBottom(0.12), spar, WingJoint.ONE_PIECE));
-        return Structure.margins(wing, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Factors.NOMINAL)
+        return Structure.margins(wing, List.of(SpanLoad.elliptic(0.6, 0.5)), LOADS, Examples.GLUE, Factors.NOMINAL)
                 .sparShear();
     }
 
@@ -256,9 +264,10 @@ class StructureTest {
         Airframe twin = Airframe.of(Records.with(lone, "power", new Power.TwinTractor(Examples.PLANT, 0.3, false)));
         FlightLoads heavy = new FlightLoads(0.8, 0.7, 0.035, 1.225, 7, 12, 20, 4, 4.5, 0, 0);
         List<SpanLoad> load = List.of(SpanLoad.elliptic(0.6, 0.5));
-        double without = Structure.margins(Airframe.of(lone), load, heavy, Factors.NOMINAL)
+        double without = Structure.margins(Airframe.of(lone), load, heavy, Examples.GLUE, Factors.NOMINAL)
                 .sparShear();
-        double with = Structure.margins(twin, load, heavy, Factors.NOMINAL).sparShear();
+        double with = Structure.margins(twin, load, heavy, Examples.GLUE, Factors.NOMINAL)
+                .sparShear();
         double engine = 0.053 + 0.013 + 0.022 + 0.020;
         assertThat(with).isCloseTo(without * 0.35 / (0.35 + engine), withinPercentage(1e-9));
     }

@@ -22,7 +22,7 @@ class WingBeamTest {
 
     @Test
     void aFlatPlateIsASandwichStrip() {
-        WingBeam beam = new WingBeam(BOARD, new WingSection.FlatPlate(), STRIP);
+        WingBeam beam = new WingBeam(BOARD, new WingSection.FlatPlate(), STRIP, Examples.BEAD);
         // D = 4.943 N m (derived, see SandwichTest).
         assertThat(beam.bendingStiffness(0.2)).isCloseTo(0.2 * 4.943, within(0.2 * 0.5e-3));
         assertThat(beam.top(0.2)).isCloseTo(2.4e-3, within(ROUNDING));
@@ -31,7 +31,7 @@ class WingBeamTest {
     @Test
     void aPlateSteppedOverItsWholeChordIsTwoBoardsDeep() {
         // Two boards bonded: own stiffness twice, and each t/2 off the common middle. The step ends at 0.8 at most.
-        WingBeam beam = new WingBeam(BOARD, new WingSection.SteppedPlate(0.8), STRIP);
+        WingBeam beam = new WingBeam(BOARD, new WingSection.SteppedPlate(0.8), STRIP, Examples.BEAD);
         double t = 4.8e-3;
         double steiner = 2 * 0.15e-3 * 3e9 * t * t * 0.8 / 1.8;
         assertThat(beam.bendingStiffness(0.2))
@@ -40,7 +40,7 @@ class WingBeamTest {
 
     @Test
     void aCurvedPlateIsAParabola() {
-        WingBeam beam = new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), STRIP);
+        WingBeam beam = new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), STRIP, Examples.BEAD);
         int n = 20_000;
         double h = 0.06 * 0.2;
         double mean = 2.0 / 3 * h;
@@ -57,10 +57,10 @@ class WingBeamTest {
 
     @Test
     void aWingBentDownIsCompressedBelow() {
-        WingBeam flat = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP);
-        WingBeam even = new WingBeam(BOARD, new WingSection.FoldedSymmetrical(0.12), STRIP);
-        WingBeam arc = new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), STRIP);
-        WingBeam stepped = new WingBeam(BOARD, new WingSection.SteppedPlate(0.5), STRIP);
+        WingBeam flat = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP, Examples.BEAD);
+        WingBeam even = new WingBeam(BOARD, new WingSection.FoldedSymmetrical(0.12), STRIP, Examples.BEAD);
+        WingBeam arc = new WingBeam(BOARD, new WingSection.CurvedPlate(0.06), STRIP, Examples.BEAD);
+        WingBeam stepped = new WingBeam(BOARD, new WingSection.SteppedPlate(0.5), STRIP, Examples.BEAD);
         // The flat bottom draws the centroid down, an arc's lies at two thirds, the step's a third of the way up.
         assertThat(flat.faceStress(-1, 0.2)).isPositive().isLessThan(flat.faceStress(1, 0.2));
         assertThat(even.faceStress(-1, 0.2)).isCloseTo(even.faceStress(1, 0.2), withinPercentage(1e-9));
@@ -74,9 +74,9 @@ class WingBeamTest {
     @Test
     void aStockSparStandsBesideTheWeb() {
         WingSection fold = new WingSection.FoldedFlatBottom(0.12);
-        WingBeam strip = new WingBeam(BOARD, fold, STRIP);
+        WingBeam strip = new WingBeam(BOARD, fold, STRIP, Examples.BEAD);
         for (double diameter : new double[] {2e-3, 8e-3, 14e-3}) {
-            WingBeam beam = new WingBeam(BOARD, fold, rod(diameter));
+            WingBeam beam = new WingBeam(BOARD, fold, rod(diameter), Examples.BEAD);
             assertThat(beam.skinStiffness(0.2)).isEqualTo(strip.skinStiffness(0.2));
             assertThat(beam.bendingStiffness(0.2)).isEqualTo(strip.bendingStiffness(0.2) + beam.sparStiffness());
             assertThat(beam.faceStress(3, 0.2)).isLessThan(strip.faceStress(3, 0.2));
@@ -104,7 +104,7 @@ class WingBeamTest {
             }
         }
         double lever = SectionOutline.flatBottom(0.12).secondMoment() / first * h;
-        WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP);
+        WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP, Examples.BEAD);
         // The lever I / Q of the skins is a tenth longer than the web is high.
         assertThat(beam.webHeight(c)).isBetween(0.85 * lever, lever);
     }
@@ -138,17 +138,18 @@ class WingBeamTest {
     /** τ = V / (H t), derived: 15.7 N on a strip 22 mm high: 2.4 MPa in its two papers. */
     @Test
     void aSparStripStandsOnItsPapers() {
-        WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP);
+        WingBeam beam = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP, Examples.BEAD);
         double chord = (0.022 + 2 * 4.8e-3) / 0.12;
         assertThat(beam.webHeight(chord)).isCloseTo(0.022, within(ROUNDING));
-        WingStress stress = new WingStress(0, 15.7, 0, 0, 0, 0, 0);
+        WingStress stress = new WingStress(0, 15.7, 0, 0, 0, 0, 0, 0);
         double reserve = WingReserve.shear(stress, beam, chord, Examples.BOARD, Factors.NOMINAL);
         assertThat(0.5 * Examples.BOARD.faceStrength() / reserve / 1e6).isCloseTo(2.4, within(0.05));
     }
 
     @Test
     void aSparSharesTheMomentByStiffness() {
-        WingBeam beam = new WingBeam(BOARD, new WingSection.FlatPlate(), new WingSpar.Stock(Examples.TUBE));
+        WingBeam beam =
+                new WingBeam(BOARD, new WingSection.FlatPlate(), new WingSpar.Stock(Examples.TUBE), Examples.BEAD);
         double total = 0.2 * BOARD.bendingStiffness() + 127e9 * Examples.TUBE.secondMoment();
         assertThat(beam.bendingStiffness(0.2)).isCloseTo(total, withinPercentage(1e-9));
         double skin = beam.faceStress(3, 0.2) / (3e9 * beam.top(0.2));
@@ -159,8 +160,9 @@ class WingBeamTest {
 
     @Test
     void aFoldIsFarStifferInTorsionThanItsPlate() {
-        double fold = new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP).torsionStiffness(0.2);
-        double plate = new WingBeam(BOARD, new WingSection.FlatPlate(), STRIP).torsionStiffness(0.2);
+        double fold =
+                new WingBeam(BOARD, new WingSection.FoldedFlatBottom(0.12), STRIP, Examples.BEAD).torsionStiffness(0.2);
+        double plate = new WingBeam(BOARD, new WingSection.FlatPlate(), STRIP, Examples.BEAD).torsionStiffness(0.2);
         assertThat(fold).isGreaterThan(10 * plate);
     }
 

@@ -36,7 +36,7 @@ class WingStressTest {
     }
 
     private static WingBeam tube() {
-        return new WingBeam(NOTHING, new WingSection.FlatPlate(), new WingSpar.Stock(Examples.TUBE));
+        return new WingBeam(NOTHING, new WingSection.FlatPlate(), new WingSpar.Stock(Examples.TUBE), Examples.BEAD);
     }
 
     /** Even strips, the load's share of each by {@code weight} at its middle. */
@@ -103,7 +103,8 @@ class WingStressTest {
         WingBeam beam = new WingBeam(
                 new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6),
                 new WingSection.FoldedFlatBottom(0.12),
-                new WingSpar.BoardStrip());
+                new WingSpar.BoardStrip(),
+                Examples.BEAD);
         Surface tapered = wing(0.24, 0.14);
         WingStress coarse = WingStress.of(SpanLoad.elliptic(SEMISPAN, 0.5), beam, tapered, flight(30));
         WingStress fine = WingStress.of(strips(800, eta -> Math.sqrt(1 - eta * eta)), beam, tapered, flight(30));
@@ -116,7 +117,7 @@ class WingStressTest {
     @Test
     void aUniformPlateDivergesWhereTheClosedFormSays() {
         Sandwich board = new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6);
-        WingBeam beam = new WingBeam(board, new WingSection.FlatPlate(), new WingSpar.BoardStrip());
+        WingBeam beam = new WingBeam(board, new WingSection.FlatPlate(), new WingSpar.BoardStrip(), Examples.BEAD);
         double c = 0.2;
         double stiffness = 1e9 * 2 * 0.15e-3 * c * 4.65e-3 * 4.65e-3;
         double exact = Math.PI * Math.PI * stiffness / (4 * SEMISPAN * SEMISPAN * 0.25 * c * c);
@@ -144,7 +145,7 @@ class WingStressTest {
     @Test
     void forwardSweepCouplesBendingIntoTwist() {
         Sandwich board = new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6);
-        WingBeam beam = new WingBeam(board, new WingSection.FlatPlate(), new WingSpar.BoardStrip());
+        WingBeam beam = new WingBeam(board, new WingSection.FlatPlate(), new WingSpar.BoardStrip(), Examples.BEAD);
         double straight = divergence(beam, 0);
         double tangent = StrictMath.tan(20 * Math.PI / 180);
         double bending = 6.33
@@ -208,7 +209,7 @@ class WingStressTest {
     void aUniformWingSweptForwardDivergesAsTheCoupledOne(double degrees, boolean withTube) {
         Sandwich board = new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6);
         WingSpar spar = withTube ? new WingSpar.Stock(Examples.TUBE) : new WingSpar.BoardStrip();
-        WingBeam beam = new WingBeam(board, new WingSection.FoldedFlatBottom(0.1), spar);
+        WingBeam beam = new WingBeam(board, new WingSection.FoldedFlatBottom(0.1), spar, Examples.BEAD);
         double c = 0.2;
         double l = SEMISPAN;
         double tangent = StrictMath.tan(-degrees * Math.PI / 180);
@@ -221,7 +222,10 @@ class WingStressTest {
     @Test
     void sweepBackIsNotCounted() {
         WingBeam beam = new WingBeam(
-                new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6), new WingSection.FlatPlate(), new WingSpar.BoardStrip());
+                new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6),
+                new WingSection.FlatPlate(),
+                new WingSpar.BoardStrip(),
+                Examples.BEAD);
         assertThat(divergence(beam, 25)).isEqualTo(divergence(beam, 0));
     }
 
@@ -230,7 +234,8 @@ class WingStressTest {
         WingBeam beam = new WingBeam(
                 new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6),
                 new WingSection.FoldedFlatBottom(0.1),
-                new WingSpar.BoardStrip());
+                new WingSpar.BoardStrip(),
+                Examples.BEAD);
         double before = divergence(beam, 0);
         for (int degrees = -5; degrees >= -60; degrees -= 5) {
             double after = divergence(beam, degrees);
@@ -243,7 +248,8 @@ class WingStressTest {
     @Test
     void aLandingBendsTheWingDown() {
         Sandwich board = new Sandwich(0.15e-3, 4.5e-3, 3e9, 8e6, 3e6);
-        WingBeam beam = new WingBeam(board, new WingSection.CurvedPlate(0.06), new WingSpar.Stock(Examples.TUBE));
+        WingBeam beam = new WingBeam(
+                board, new WingSection.CurvedPlate(0.06), new WingSpar.Stock(Examples.TUBE), Examples.BEAD);
         SpanLoad load = SpanLoad.elliptic(SEMISPAN, 0.5);
         WingStress landed = WingStress.of(load, beam, wing(0.2, 0.14), new WingStress.Forces(0, 0, 10, 0, 0));
         WingStress pushed = WingStress.of(load, beam, wing(0.2, 0.14), flight(-20));
