@@ -12,7 +12,7 @@ import java.util.List;
  * A folded wing: skins, joints, and a strip of board between the skins that ties them: the spar itself, or the web
  * beside a stock spar. Two halves butt at the centre line with a spar piece running one chord past the joint each side;
  * a rectangular one-piece wing that comes out of one sheet is left whole. Pieces longer than the sheet are split in
- * equal parts, so that splices of up to four pieces stand where the bending moment is below half the root's (2y/b at
+ * equal parts, tape over and under every joint of two, so that splices of up to four pieces stand where the bending moment is below half the root's (2y/b at
  * least 0.25; common practice, station derived).
  */
 final class FoldedWingParts {
@@ -42,7 +42,7 @@ final class FoldedWingParts {
         Panel root = panels.get(0);
         if (panels.size() == 1 && whole(root)) {
             List<Hinge> hinges = Hinges.bothSides(Hinges.on(wing, root));
-            piece(root, 1, facets(root, 2 * root.breadth(), Mitre.SQUARE), hinges, false);
+            piece(root, 1, facets(root, 2 * root.breadth(), Mitre.SQUARE), hinges, 0);
             return;
         }
         for (int i = 0; i < panels.size(); i++) {
@@ -54,7 +54,8 @@ final class FoldedWingParts {
                 Panel piece = slice(panel, j, pieces.length);
                 boolean spliced = i + j > 0;
                 double bend = j == 0 ? innerBend : 0;
-                piece(piece, 2, pieces[j], Hinges.on(wing, piece), spliced);
+                double tape = spliced ? 2 : build.joint() == WingJoint.ONE_PIECE ? 1 : 0;
+                piece(piece, 2, pieces[j], Hinges.on(wing, piece), tape * piece.rootChord());
                 if (spliced && build.spar() instanceof WingSpar.BoardStrip) {
                     doubler(names.spliceDoubler(), piece, 2, Math.abs(piece.rootY()), bend);
                 }
@@ -123,13 +124,12 @@ final class FoldedWingParts {
         return new FoldedPanel(section, skins, facets(skins, p, breadth, mitre), out.thickness, hinges);
     }
 
-    private void piece(Panel p, int count, DevelopedFacets facets, List<Hinge> hinges, boolean spliced) {
+    private void piece(Panel p, int count, DevelopedFacets facets, List<Hinge> hinges, double splice) {
         double breadth = count == 1 ? 2 * p.breadth() : p.breadth();
         double x = Station.x(p, 0.5);
         double y = Station.y(p);
         double z = Station.z(p) + (section.bottomCorners() == 2 ? 0.3 * section.thickness() * p.rootChord() : 0);
         FoldedPanel both = new FoldedPanel(section, FoldedPanel.Skins.BOTH, facets, out.thickness, hinges);
-        double splice = spliced ? 2 * p.rootChord() : 0;
         double trailing = breadth;
         double edges = both.leadingEdge();
         if (both.width() <= out.across) {
