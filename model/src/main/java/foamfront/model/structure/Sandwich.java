@@ -18,8 +18,8 @@ import foamfront.model.parts.Board;
  *
  * <p>Laminated faces: a film of E t = 56 kN/m (oriented polypropylene, 28 µm at 2 GPa, <i>derived</i> from a tape
  * maker's figures) on the outer or on both papers works with them; both papers get half of what one film gives, so that
- * the board stays symmetrical. The paper fails at the same stress as before: the film holds what has failed, which
- * nobody has measured.
+ * the board stays symmetrical. The paper fails at the same strain as before ({@link WingReserve#faceStrength}); that the
+ * film also holds what has failed nobody has measured.
  *
  * @param face thickness of one face, m
  * @param core thickness of the core, m

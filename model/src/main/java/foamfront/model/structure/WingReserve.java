@@ -23,9 +23,10 @@ final class WingReserve {
 
     private WingReserve() {}
 
-    /** Stress at which the compressed paper fails, Pa. */
+    /** Stress of the faces, film and all, at which the compressed paper fails, Pa: its strain is the film's. */
     static double faceStrength(Board board, Sandwich sandwich, Factors factors) {
-        return Math.min(factors.boardStrength() * board.faceStrength(), sandwich.wrinklingStress());
+        double film = sandwich.faceModulus() / (factors.boardStiffness() * board.faceModulus());
+        return Math.min(film * factors.boardStrength() * board.faceStrength(), sandwich.wrinklingStress());
     }
 
     /** Bending: compressed paper and stock spar, worst section. */

@@ -77,6 +77,7 @@ record Planting(
                                 Map.entry("design.wing.planform.incidence", 0.00781488),
                                 Map.entry("design.wing.planform.rootChord", 0.168084),
                                 Map.entry("design.wing.planform.span", 1.34088),
+                                Map.entry("design.wing.build.section.thickness", 0.122),
                                 Map.entry("design.wing.x", 0.1745)),
                         "mission.site.wind",
                         8.0,
@@ -142,6 +143,8 @@ record Planting(
                                 0.8,
                                 "design.wing.x",
                                 0.214,
+                                "design.wing.build.section.camber",
+                                0.068,
                                 "design.power.plant.motor.speedConstant",
                                 70.0),
                         "design.wing.planform.span",
@@ -233,7 +236,7 @@ record Planting(
                         0.124),
                 // A builder who spares his glue.
                 new Planting(
-                        Measure.GLUE_STRENGTH, "trainer", Map.of(), "mission.workshop.glueLinearMass", 1e-3, 0.7e-3),
+                        Measure.GLUE_STRENGTH, "trainer", Map.of(), "mission.workshop.glueLinearMass", 0.75e-3, 0.5e-3),
                 // A pusher's thrust above the balance point asks for more elevator than the stall does.
                 new Planting(
                         Measure.POWER_TRIM,

@@ -184,8 +184,8 @@ final class PlantingAfloat {
                                 Map.entry("design.loads[0].mass", 0.033114),
                                 Map.entry("design.wing.build.section.thickness", 0.11531)),
                         "design.undercarriage.deadrise",
-                        0.0930,
-                        0.0874),
+                        0.0920,
+                        0.0850),
                 floats(Measure.WATER_HEEL, HEELING, "design.wing.planform.span", 0.901775, 0.871918),
                 floats(
                         Measure.STEP_ELEVATOR,
