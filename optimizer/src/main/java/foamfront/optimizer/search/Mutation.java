@@ -16,7 +16,7 @@ final class Mutation {
 
     /**
      * A kind that nobody redraws dies out for good, so that at least one child in ten has a category redrawn. Shared among the
-     * active categories: with 0.1 for each, eight or ten of them hardly ever left a child all its parents' kinds (measured).
+     * active categories: 0.1 for each of eight leaves the kinds alone in 43 % of the children only, and searches worse (measured).
      */
     private static final double CATEGORY_FLOOR = 0.1;
 
