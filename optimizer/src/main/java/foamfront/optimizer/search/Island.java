@@ -77,7 +77,7 @@ final class Island {
     void advance(long until, BooleanSupplier stop) {
         while (!hasReached(until) && !isToStop(stop)) {
             long before = appraiser.evaluations();
-            places.prepare(generation, 3 * appraiser.evaluations() >= budget);
+            places.prepare(generation, (double) appraiser.evaluations() / budget);
             recallNiches();
             EvolutionStart<DoubleGene, Fitness> start = EvolutionStart.of(population, generation);
             EvolutionResult<DoubleGene, Fitness> result = RandomRegistry.with(
