@@ -16,13 +16,13 @@ public enum Caveat {
     NEAR_250_GRAMS("within 15 % of 250 g, where many countries draw a legal line"),
     ONE_MOTOR_OUT("with one motor stopped full rudder does not hold it at full throttle: throttle back at once"),
     OTHER_HAND("one propeller is of the other hand: see that it is sold, the catalogue prices both alike"),
-    FIN_FOOT(
-            "glue along its edge alone does not hold fin or stabiliser at the limit load: let it through a slot to what lies below, or stand"
-                    + " strips of board along its foot"),
     GUST_SIZED("gusts, not pull-ups, size the wing"),
     HUMP_RULE("the water's drag at the hump is a rule of thumb, a quarter of the load: it may be a fifth off"),
     LONG_LANDING(
             "its landing roll in still air is longer than the runway: see that nothing stands or lies beyond the end"),
+    WEB_GLUE(
+            "paper may leave the foam along the wing's web at the limit load (its bond is known to a factor of two either way): run a"
+                    + " fillet of glue down both sides of the strip, or set a second strip beside it"),
     SPIRAL("spirally unstable: a bank left alone doubles within 20 s, so that it must be flown all the time");
 
     private final String sentence;

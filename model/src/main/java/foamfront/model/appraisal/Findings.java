@@ -36,8 +36,6 @@ final class Findings {
     /** Tips with less of their lift left at the stall drop a wing in a gust or turn (judgement). */
     private static final double TIPS_SPARE = 0.03;
 
-    private static final double SAFETY = 1.5;
-
     private Findings() {}
 
     static Appraisal of(Workbench w) {
@@ -96,18 +94,14 @@ final class Findings {
                 double value = w.get(bound.measure());
                 String sentence =
                         Sentences.of(bound, value, w.mission.workshop().currency());
-                checks.add(new LimitCheck(bound, value, bound.margin(value), sentence + addition(bound.measure(), w)));
+                checks.add(new LimitCheck(
+                        bound,
+                        value,
+                        bound.margin(value),
+                        bound.measure() == Measure.BALANCE_SHIFT ? sentence + Sentences.ballast(w.balance) : sentence));
             }
         }
         return checks;
-    }
-
-    private static String addition(Measure measure, Workbench w) {
-        return switch (measure) {
-            case BALANCE_SHIFT -> Sentences.ballast(w.balance);
-            case GLUE_STRENGTH -> "; the weakest is " + w.structure.weakestGlue();
-            default -> "";
-        };
     }
 
     private static List<Caveat> caveats(Workbench w, Motions motions) {
@@ -131,9 +125,9 @@ final class Findings {
                 w.design.power() instanceof Power.TwinTractor && w.get(Measure.ONE_MOTOR_OUT) > 1);
         add(found, Caveat.OTHER_HAND, w.design.power() instanceof Power.TwinTractor twin && twin.countering());
         add(found, Caveat.HUMP_RULE, w.design.floats());
-        add(found, Caveat.FIN_FOOT, w.structure.tailSeat() < SAFETY);
         add(found, Caveat.GUST_SIZED, w.structure.limitLoad() > 4);
         add(found, Caveat.LONG_LANDING, Airfield.rollsPast(w));
+        add(found, Caveat.WEB_GLUE, w.structure.webGlue() < 1);
         add(found, Caveat.SPIRAL, motions.lateral().spiralDoubling() < LateralModes.HASTY);
         return found;
     }

@@ -50,7 +50,7 @@ final class StrengthStage {
         w.set(Measure.LIMIT_LOAD, margins.limitLoad());
         w.set(Measure.WING_BENDING, Math.min(margins.wingBending(), margins.joint()));
         w.set(Measure.SPAR_SHEAR, margins.sparShear());
-        w.set(Measure.GLUE_STRENGTH, margins.glue());
+        w.set(Measure.GLUE_STRENGTH, margins.webGlue());
         w.set(Measure.TIP_DEFLECTION, margins.tipDeflection());
         w.set(Measure.DIVERGENCE_SPEED, Math.min(margins.divergenceSpeed(), margins.flutterSpeed()) / top);
         w.set(Measure.FLUTTER_SPEED, margins.flutterSpeed() / top);

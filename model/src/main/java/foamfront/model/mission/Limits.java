@@ -86,7 +86,6 @@ public final class Limits {
             atLeast(Measure.CAR_ROOM, 0, "it must go into the car"),
             atLeast(Measure.WING_BENDING, 1.5, "safety over the limit load (common practice)"),
             atLeast(Measure.SPAR_SHEAR, 1.5, "safety over the limit load (common practice)"),
-            atLeast(Measure.GLUE_STRENGTH, 1.5, "safety over the limit load (common practice)"),
             atMost(Measure.TIP_DEFLECTION, 0.15, "of the semispan at limit load (judgement)"),
             atLeast(Measure.DIVERGENCE_SPEED, 1.2, "above the top speed (common practice)"),
             atMost(Measure.BOOM_STIFFNESS, 0.05, "a softer tail boom changes trim (judgement)"),

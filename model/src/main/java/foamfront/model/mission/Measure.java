@@ -344,8 +344,8 @@ public enum Measure {
             "glue strength",
             Unit.RATIO,
             HIGHER,
-            "what glue bears before the paper leaves the foam over what the limit load asks of it, the weakest joint: between a wing's web"
-                    + " and skins, where its pieces meet end to end, on its seat (or under its bands), of a boom in its pod"),
+            "what the glue along a wing's web bears before the paper leaves the foam (0.05 to 0.2 MPa, the mean counted) over what the"
+                    + " limit load asks of it; no limit unless a study sets one"),
     TIP_DEFLECTION("tip deflection", Unit.PERCENT, LOWER, "of the semispan at limit load"),
     LIMIT_LOAD("limit load factor", Unit.RATIO, NEITHER, "pull-up or gust, the larger, in g"),
     DIVERGENCE_SPEED(

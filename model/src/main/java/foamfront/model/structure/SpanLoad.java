@@ -74,21 +74,6 @@ public final class SpanLoad {
         return load;
     }
 
-    /** Bending moment at a station, m, in flight or landing, the greater, N m; a strip whose lift acts inboard of it is left out. */
-    double moment(WingStress.Forces forces, double from) {
-        double whole = size();
-        double own = whole > 0 ? 1 / whole : 0;
-        double flight = 0;
-        double landing = forces.engine() * Math.max(0, forces.engineY() - from);
-        for (int i = 0; i < strips; i++) {
-            double arm = Math.max(0, y[i] - from);
-            double part = own * Math.abs(share[i]);
-            flight += (forces.lift() * share[i] - forces.relief() * part) * arm;
-            landing += forces.landing() * part * arm;
-        }
-        return Math.max(Math.abs(flight), landing);
-    }
-
     int strips() {
         return strips;
     }

@@ -28,20 +28,13 @@ public final class Structure {
         double limit = LoadFactor.limit(loads, airframe.area(), wing.area() / wing.span());
         double strength = WingReserve.faceStrength(design.board(), board, factors);
         WingMargins worst = new Wings(airframe, loads, factors, beam, limit, strength).worst(wings);
-        double section = GlueBead.section(bead);
-        double bond = factors.boardStrength();
-        TailBoom boom =
-                TailBoom.of(airframe, loads, limit, board, strength, bond * GlueBead.seats(section, airframe.design()));
+        TailBoom boom = TailBoom.of(airframe, loads, limit, board, strength);
         double divergence = worst.divergence() / loads.liftSlope();
         return new StructureMargins(
                 limit,
                 worst.bending(),
                 worst.shear(),
                 worst.glue(),
-                worst.butt(),
-                SeatGlue.wing(airframe, loads, limit, section, bond),
-                SeatGlue.tail(airframe, loads, limit, section, bond),
-                boom.seat(),
                 worst.joint(),
                 worst.deflection(),
                 Math.sqrt(2 * divergence / loads.density()),

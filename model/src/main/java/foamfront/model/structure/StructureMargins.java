@@ -8,10 +8,6 @@ package foamfront.model.structure;
  * @param wingBending paper or spar, worst section of the worst wing
  * @param sparShear at the root, or in a plug-in tube
  * @param webGlue that ties web and skins or the boards of a stepped plate, worst section of the worst wing
- * @param buttGlue where pieces of wing meet end to end, the weakest of all wings
- * @param wingSeat glue or rubber bands that hold the wing on the body
- * @param tailSeat glue that holds stabiliser and fins on their edges
- * @param boomSeat glue that holds a stock boom in its pod
  * @param joint bending of a plug-in tube and its pressure on the sleeve, or a folding wing's hinge and bands
  * @param tipDeflection of the softest wing at limit load, of the semispan
  * @param divergenceSpeed the lowest, in torsion and forward-swept bending, m/s
@@ -26,10 +22,6 @@ public record StructureMargins(
         double wingBending,
         double sparShear,
         double webGlue,
-        double buttGlue,
-        double wingSeat,
-        double tailSeat,
-        double boomSeat,
         double joint,
         double tipDeflection,
         double divergenceSpeed,
@@ -40,27 +32,6 @@ public record StructureMargins(
         double servoTorque) {
     /** Reserve of what bears no load. */
     public static final double UNLOADED = 99;
-
-    /**
-     * What the weakest of the glued joints has in hand. The tail's is not among them: where its edges are too weak builders let the fin
-     * through a slot, which no pattern shows and a caveat says.
-     */
-    public double glue() {
-        return Math.min(Math.min(webGlue, buttGlue), Math.min(wingSeat, boomSeat));
-    }
-
-    /** Which of them that is, in words. */
-    public String weakestGlue() {
-        double least = glue();
-        if (least == UNLOADED) {
-            return "no glued joint";
-        }
-        return least == webGlue
-                ? "the glue along the wing's boards"
-                : least == buttGlue
-                        ? "the joint of the wing's pieces"
-                        : least == wingSeat ? "the wing's hold on the body" : "the boom's seat in the pod";
-    }
 
     /** Strength over load of either sign, at most {@link #UNLOADED}. */
     static double reserve(double strength, double load) {

@@ -16,30 +16,19 @@ import foamfront.model.parts.Spar;
  * Tail loads are those of a plate at its greatest lift coefficient, 0.7 (judgement), at the manoeuvring speed V_s √n or
  * the top speed if that is less. Derived but for the marked figures.
  *
- * <p>A stock boom sits in its pod as a {@link JointTube} in its sleeve, between two seats of board, a bead in each corner: where one
- * presses back the other pulls.
- *
  * @param deflection of the tail under its greatest load, of the tail arm; or the twist under the fin's (rad) if that is more
  * @param reserve strength over the greater of tail load and landing
- * @param seat what holds a stock boom in its pod over the same load
  */
-record TailBoom(double deflection, double reserve, double seat) {
+record TailBoom(double deflection, double reserve) {
     /** Greatest lift coefficient of a flat plate. */
     static final double PLATE_LIFT = 0.7;
 
     private static final double TUBE_SHEAR = 1.0 / 25;
 
     /** No boom, nothing to break. */
-    static final TailBoom NONE = new TailBoom(0, StructureMargins.UNLOADED, StructureMargins.UNLOADED);
+    static final TailBoom NONE = new TailBoom(0, StructureMargins.UNLOADED);
 
-    /**
-     * A design's.
-     *
-     * @param strength stress at which the compressed paper fails, Pa
-     * @param bond line load that a stock boom's seats bear, N/m
-     */
-    static TailBoom of(
-            Airframe airframe, FlightLoads loads, double limit, Sandwich board, double strength, double bond) {
+    static TailBoom of(Airframe airframe, FlightLoads loads, double limit, Sandwich board, double strength) {
         Surface tail = airframe.tail();
         if (tail == null) {
             return NONE;
@@ -71,13 +60,7 @@ record TailBoom(double deflection, double reserve, double seat) {
         double twist = torque * length / beam.torsion();
         double landing = LoadFactor.landing() * Atmosphere.GRAVITY * loads.tailMass() * length;
         double moment = Math.max(force * length, landing);
-        double seat = StructureMargins.UNLOADED;
-        if (airframe.design().body() instanceof Body.PodAndBoom pod) {
-            double l = Body.PodAndBoom.ENGAGED;
-            double shear = moment / length;
-            seat = StructureMargins.reserve(bond, (4 + 6 * (tailX - pod.podLength()) / l) * shear / l);
-        }
-        return new TailBoom(Math.max(bend, twist), StructureMargins.reserve(beam.moment(), moment), seat);
+        return new TailBoom(Math.max(bend, twist), StructureMargins.reserve(beam.moment(), moment));
     }
 
     /**

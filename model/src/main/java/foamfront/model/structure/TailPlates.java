@@ -122,7 +122,7 @@ final class TailPlates {
     }
 
     /** Of the stabiliser's weight on top of the fin, N m; the group's mass goes by area. */
-    static double weightMoment(Airframe airframe, Surface tail, FlightLoads loads, double limit) {
+    private static double weightMoment(Airframe airframe, Surface tail, FlightLoads loads, double limit) {
         double area = tail.area();
         double height = 0;
         for (int i = 0; i < airframe.fins().size(); i++) {

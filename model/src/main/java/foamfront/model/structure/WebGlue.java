@@ -1,19 +1,16 @@
 package foamfront.model.structure;
 
-import foamfront.model.fabrication.Folding;
-
 /**
  * Shear stress of the glue that ties a wing's boards to each other, per newton of the boards' shear V.
  *
  * <p>In a fold the web and the outline are two closed cells. With walls of one thickness and neither cell turning, the web
- * passes of V / h, h between the skins' middles, 0.713 over a flat bottom and 0.866 between skins alike where the section is thin;
- * at h = 0.12 c 0.57 and 0.64 (statics of thin walls, V Q / I and Bredt's closed cells; derived, and again by WebGlueTest, which the
- * polynomials below meet within 0.15 % up to 0.2). The rest goes round by the nose's fold and the trailing edge, where at most 0.34 V / h passes a bead that
- * lies flat. The web stands on edge in one bead above and one below; a strip laid flat, where there is no room for one on edge,
- * lies in both.
+ * passes of V / h, h between the skins' middles, 0.713 over a flat bottom and 0.866 between skins alike where the section is
+ * thin; at h = 0.12 c 0.57 and 0.64 (statics of thin walls, V Q / I and Bredt's closed cells; derived, and again by WebGlueTest,
+ * which the polynomials below meet within 0.15 % up to h = 0.2 c). The rest goes round by the nose's fold and the trailing edge.
+ * The web stands on edge in one bead above and one below; a strip laid flat is credited with no more (judgement).
  *
- * <p>A stepped plate's upper board is glued by three beads: q = V Q / I, Q = 2 t_f s c e with e from the common centroid (derived).
- * One-board plates have no glue along the span. Nor is a stock spar's glue sheared: it bends as a beam of its own.
+ * <p>A stepped plate's upper board is glued by three beads: q = V Q / I, Q = 2 t_f s c e with e from the common centroid
+ * (derived). One-board plates have no glue along the span. Nor is a stock spar's glue sheared: it bends as a beam of its own.
  */
 final class WebGlue {
     private static final double STEP_BEADS = 3;
@@ -21,10 +18,8 @@ final class WebGlue {
     private WebGlue() {}
 
     /** In a fold, 1/m². */
-    static double fold(boolean symmetrical, double rise, double chord, double web, double thickness, double bead) {
-        double width =
-                web >= Folding.ON_EDGE ? GlueBead.underEdge(bead, thickness) : GlueBead.flat(bead, Folding.FLAT_STRIP);
-        return share(symmetrical, rise / chord) / (rise * width);
+    static double fold(boolean symmetrical, double rise, double chord, double thickness, double bead) {
+        return share(symmetrical, rise / chord) / (rise * GlueBead.underEdge(bead, thickness));
     }
 
     /** Of V / h, that passes either end of the web. */

@@ -162,22 +162,9 @@ final class WingBeam {
         double t = board.thickness();
         // Where skins come closer than a board no strip fits, and the wing is not built.
         double perBoards = enclosed > 0
-                ? WebGlue.fold(symmetrical, Math.max(t, rise(chord)), chord, webHeight(chord), t, bead)
+                ? WebGlue.fold(symmetrical, Math.max(t, rise(chord)), chord, t, bead)
                 : WebGlue.step(upper, chord, t, 2 * board.face() * board.faceModulus(), skins, bead);
         return perBoards * skins / (skins + sparStiffness());
-    }
-
-    /** Lever of the pull of tape where pieces meet, against the boards' push, mean over the chord, m (derived for an arc: a quarter). */
-    double buttLever(double chord) {
-        if (enclosed > 0) {
-            return meanHeight(chord);
-        }
-        return board.depth() + (upper > 0 ? upper * board.thickness() : 0.25 * rise(chord));
-    }
-
-    /** Glued width of a round spar between two beads, m. */
-    double besideSpar(double height) {
-        return GlueBead.inCorners(bead, height);
     }
 
     /** Distance of the elastic axis behind the quarter-chord, of the chord. */

@@ -75,7 +75,6 @@ record Wings(Airframe airframe, FlightLoads loads, Factors factors, WingBeam bea
                 WingReserve.bending(stress, beam, strength),
                 shear,
                 WingReserve.glue(stress, factors),
-                ButtJoint.reserve(airframe, wing, beam, load, forces, factors),
                 joint,
                 deflection,
                 stress.divergence(),

@@ -18,12 +18,8 @@
  *
  * <p>Assumes elastic behaviour, faces stressed along the grain, an even sleeve; leaves out undercarriage legs, the nose
  * in landing (the samples' square tubes bear ten times it, a profile board twice), and the relief by engines in flight. Glue is
- * judged by the bond of paper to foam under it: along a fold's web ({@code WebGlue}), where pieces of a wing meet end to end
- * ({@code ButtJoint}, tape by {@code Lap}), under wing, stabiliser and fins ({@code SeatGlue}), round a boom in its pod ({@code
- * TailBoom}). Not judged, because they have ten times what they need at 8 N of bond a centimetre: a firewall's bead round the nose (170 N for 0.2 m
- * against thrust or a motor in landing), the sleeves of a body's splices (40 mm of lap on either side), the trailing edge's bead
- * (at most 0.35 of the web's flow on twice its width); nor hull steps and struts, whose boards {@code WaterLanding} judges, nor winglets
- * (four times), nor a plug-in tube's sleeve, whose bed {@code WingReserve} judges. Chords up to about
+ * judged by the bond of paper to foam under it along a fold's web ({@code WebGlue}), as a measure without a limit, because that bond
+ * is known to a factor of two either way; the seats of wing, tail and boom and the tape between pieces of a wing are not. Chords up to about
  * 0.37 m, beyond which the wide upper facet buckles as a plate before its paper crushes. Valid where deflections stay
  * below about a fifth of the semispan. Depends on {@code airframe}, {@code aero}, {@code design}, {@code parts} and
  * {@code factors}. Start at {@link foamfront.model.structure.Structure}.

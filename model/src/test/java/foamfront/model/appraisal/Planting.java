@@ -234,9 +234,6 @@ record Planting(
                         "design.wing.build.section.thickness",
                         0.132,
                         0.124),
-                // A builder who spares his glue.
-                new Planting(
-                        Measure.GLUE_STRENGTH, "trainer", Map.of(), "mission.workshop.glueLinearMass", 0.75e-3, 0.5e-3),
                 // A pusher's thrust above the balance point asks for more elevator than the stall does.
                 new Planting(
                         Measure.POWER_TRIM,

@@ -66,8 +66,8 @@ class StructureTest {
         // 17.455 N m² and 34.36 N m at 1000 MPa (derived).
         assertThat(beam.bending()).isCloseTo(17.455, within(0.5e-3));
         assertThat(beam.moment()).isCloseTo(0.6 * 34.36, within(0.005));
-        TailBoom soft = TailBoom.of(boom, LOADS, 4, BOARD, 12.5e6, 2800);
-        TailBoom stiff = TailBoom.of(airframe, LOADS, 4, BOARD, 12.5e6, 2800);
+        TailBoom soft = TailBoom.of(boom, LOADS, 4, BOARD, 12.5e6);
+        TailBoom stiff = TailBoom.of(airframe, LOADS, 4, BOARD, 12.5e6);
         assertThat(soft.deflection()).isGreaterThan(stiff.deflection());
     }
 
@@ -87,8 +87,8 @@ class StructureTest {
     @Test
     void aHeavyTailIsSizedByTheLanding() {
         FlightLoads heavy = new FlightLoads(0.8, 0.18, 0.5, 1.225, 7, 12, 20, 4, 4.5, 0, 0);
-        double flown = TailBoom.of(airframe, LOADS, 4, BOARD, 12.5e6, 2800).reserve();
-        double landed = TailBoom.of(airframe, heavy, 4, BOARD, 12.5e6, 2800).reserve();
+        double flown = TailBoom.of(airframe, LOADS, 4, BOARD, 12.5e6).reserve();
+        double landed = TailBoom.of(airframe, heavy, 4, BOARD, 12.5e6).reserve();
         assertThat(landed).isLessThan(flown);
     }
 
@@ -128,7 +128,7 @@ class StructureTest {
                 Examples.trainer(),
                 new Wing.FlyingWing(m.planform(), m.build(), m.x(), m.z()),
                 new Tail.None(new Fin(2, 0.12, 0.12, 0.6, FinJoint.FIXED))));
-        assertThat(TailBoom.of(plank, LOADS, 4, BOARD, 12.5e6, 2800)).isEqualTo(TailBoom.NONE);
+        assertThat(TailBoom.of(plank, LOADS, 4, BOARD, 12.5e6)).isEqualTo(TailBoom.NONE);
     }
 
     @Test
