@@ -2,20 +2,22 @@ package foamfront.model.fabrication;
 
 import foamfront.model.airframe.Airframe;
 import foamfront.model.airframe.Flotation;
+import foamfront.model.airframe.Nacelle;
 import foamfront.model.airframe.Panel;
 import foamfront.model.airframe.Shaft;
 import foamfront.model.airframe.Stance;
 import foamfront.model.airframe.Surface;
 import foamfront.model.design.FinJoint;
 import foamfront.model.design.Power;
-import foamfront.model.design.Undercarriage;
 import foamfront.model.design.WingJoint;
 import foamfront.model.design.WingTips;
+import foamfront.model.parts.Wheel;
+import foamfront.model.section.SectionShape;
 import java.util.List;
 
 /**
- * The box of a body with what stays on it: tail, motor without its propeller, wheels, floats, and the wing where that does not come off. Fins that
- * fold lie down.
+ * The box of a body with what stays on it: tail, motor without its propeller, wheels, floats, and the wing where that does not
+ * come off. Fins that fold lie down.
  */
 final class BodyBox {
     /** Where floats hang for packing, of the mean chord: near enough to any balance point (judgement). */
@@ -54,14 +56,14 @@ final class BodyBox {
     /** Across tail, wheels or floats, and the wing where it stays on, m. */
     static double width(Airframe airframe, boolean winged) {
         double width = Math.max(tail(airframe), floats(airframe));
-        Undercarriage gear = airframe.design().undercarriage();
-        if (gear instanceof Undercarriage.TailWheel || gear instanceof Undercarriage.Tricycle) {
-            width = Math.max(width, Stance.TRACK * airframe.span());
+        Wheel wheel = airframe.design().undercarriage().wheel();
+        if (wheel != null) {
+            width = Math.max(width, Stance.TRACK * airframe.span() + wheel.width());
         }
         return winged ? Math.max(width, airframe.span()) : width;
     }
 
-    /** As it stands, dihedral of a wing that stays on and all, m. */
+    /** As it stands, from the lowest of body, wheels, floats and what stays on to the highest, m. */
     static double height(Airframe airframe, boolean winged) {
         double low = Math.min(
                 -0.5 * airframe.body().height(), airframe.stations().stance().groundZ());
@@ -69,18 +71,28 @@ final class BodyBox {
         for (int j = 0; j < airframe.surfaces().size(); j++) {
             Surface surface = airframe.surfaces().get(j);
             boolean lies = surface.role() == Surface.Role.FIN && folds(airframe);
-            for (int i = 0;
-                    (winged || !onWing(airframe, j))
-                            && !lies
-                            && i < surface.panels().size();
-                    i++) {
-                high = Math.max(high, surface.panels().get(i).tipZ());
+            double thick = surface.isWing() ? thickness(airframe, surface) : 0;
+            for (int i = 0; (winged || !onWing(airframe, j)) && !lies && i < surface.panels().size(); i++) {
+                Panel panel = surface.panels().get(i);
+                low = Math.min(low, Math.min(panel.rootZ(), panel.tipZ()));
+                high = Math.max(high, Math.max(panel.rootZ(), panel.tipZ()) + thick);
             }
+        }
+        if (winged && airframe.design().power() instanceof Power.TwinTractor twin) {
+            double engine = 0.5 * Nacelle.height(twin.plant().motor().diameter());
+            double shaft = airframe.stations().shaft().z();
+            low = Math.min(low, shaft - engine);
+            high = Math.max(high, shaft + engine);
         }
         if (airframe.design().power() instanceof Power.Pusher && (winged || !pylonOnWing(airframe))) {
             high = Math.max(high, pylonTop(airframe));
         }
         return high - low;
+    }
+
+    /** Of a wing, all of it counted above the line of its chords: what hangs below stands no further up, m. */
+    private static double thickness(Airframe airframe, Surface wing) {
+        return SectionShape.height(wing.section(), airframe.body().wall(), wing.longestChord());
     }
 
     /** A pusher's pylon comes off with a wing in one piece; halves slide out under it. */

@@ -4,16 +4,18 @@ import foamfront.model.airframe.Airframe;
 import foamfront.model.mission.CarSpace;
 
 /**
- * Whether the pieces of an aeroplane go into the car together. One piece is asked alone, in any attitude ({@link Room}). Several lie
- * with their edges along the car's, exactly ({@link BoxArrangement}). Where they do not go in so, some may lie aslant in a face of
- * the space: each in a layer as thick as its third side, layers on one another, the others straight in what is left. A piece of
- * p by q turned in a face can grow until that face's rectangle is full, so an arrangement with layers leaves the least of that and of
- * what the layers, as boxes without sides in their face, and the others leave (derived). Like a single piece aslant it leaves 0 at most. What would go
- * into the corners beside an aslant piece, layers across different axes and pieces turned about all three axes are not looked for.
+ * Whether the pieces of an aeroplane go into the car together. One piece is asked alone, in any attitude ({@link Room}). Several
+ * lie with their edges along the car's, exactly ({@link BoxArrangement}). Where they do not go in so, some may lie aslant in a
+ * face of the space: each in a layer as thick as its third side, layers on one another, the others straight in what is left. A
+ * piece of p by q turned in a face can grow until that face's rectangle is full, so an arrangement with layers leaves the least of
+ * that and of what the layers, as boxes without sides in their face, and the others leave (derived). Like a single piece aslant it
+ * leaves 0 at most. What would go into the corners beside an aslant piece, layers across different axes and pieces turned about
+ * all three axes are not looked for.
  *
- * <p>A kernel: it keeps its columns from one aeroplane to the next. The pieces of the sample trainer take
- * 0.2 µs; those of random designs of the three shipped studies whose wings come off 0.7 to 3.2 on average, 8 at most and 12 on a busy machine, the longest those that do not go in
- * (measured). Of 20 000 boxes like bodies and wings at random in tight cars 12 398 went in with layers across different axes too, 12 183 do without.
+ * <p>A kernel: it keeps its columns from one aeroplane to the next. The pieces of the sample trainer take 0.2 µs; those of random
+ * designs of the three shipped studies whose wings come off 0.7 to 3.2 on average and 8.5 at most, the longest those that do not
+ * go in (measured, beside other work). Of 20 000 boxes like bodies and wings at random in tight cars 12 398 went in with layers
+ * across different axes too, 12 183 do without.
  */
 public final class CarLoad {
     /** Bisection of how far a rectangle must shrink to turn in another, to 0.1 mm in a metre. */

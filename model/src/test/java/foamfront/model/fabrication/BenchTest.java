@@ -17,6 +17,7 @@ import foamfront.model.design.Nose;
 import foamfront.model.design.Power;
 import foamfront.model.design.Undercarriage;
 import foamfront.model.design.WingJoint;
+import foamfront.model.design.WingSection;
 import foamfront.model.factors.Factors;
 import foamfront.model.mission.CarSpace;
 import foamfront.model.mission.Mission;
@@ -139,11 +140,49 @@ class BenchTest {
         CarSpace car = new CarSpace(3, 3, 0.5, true);
         double tip = 0.5 * Airframe.of(flat).span() * StrictMath.tan(Math.toRadians(20));
         double wing = Airframe.of(bent).wing().panels().get(0).rootZ();
-        double stands = tip + wing - top(flat);
+        double stands = tip + wing + thickness(flat) - top(flat);
         assertThat(stands).isPositive();
         double lost = Stowage.of(Airframe.of(flat), car).margin()
                 - Stowage.of(Airframe.of(bent), car).margin();
         assertThat(lost).isCloseTo(stands, within(ROUNDING));
+    }
+
+    /** Of a folded wing at its longest chord. */
+    private static double thickness(Design design) {
+        WingSection.FoldedFlatBottom section =
+                (WingSection.FoldedFlatBottom) design.wing().build().section();
+        return section.thickness() * design.wing().planform().rootChord();
+    }
+
+    @Test
+    void whatHangsBelowTheBodyCounts() {
+        Design flat = Records.with(Arrangements.of("trainer"), "wing.planform.dihedral", 0.0);
+        Design bent = Records.with(flat, "wing.planform.dihedral", Math.toRadians(-20));
+        Airframe airframe = Airframe.of(bent);
+        double tip = airframe.wing().panels().get(0).rootZ()
+                - 0.5 * airframe.span() * StrictMath.tan(Math.toRadians(20));
+        assertThat(tip).isLessThan(-0.5 * flat.body().height());
+        assertThat(BodyBox.height(airframe, true)).isCloseTo(top(flat) - tip, within(ROUNDING));
+    }
+
+    @Test
+    void aWingThatStaysOnIsAsThickAsItsSection() {
+        Design flat = Records.with(Arrangements.of("trainer"), "wing.planform.dihedral", 0.0);
+        Design low = Records.with(flat, "tail.fin.height", 0.01);
+        Airframe airframe = Airframe.of(low);
+        double over = airframe.wing().panels().get(0).rootZ() + thickness(low);
+        double belly = Math.max(0.5 * low.body().height(), -airframe.stations().stance().groundZ());
+        assertThat(over).isGreaterThan(0.5 * low.body().height() + 0.01);
+        assertThat(BodyBox.height(airframe, true)).isCloseTo(over + belly, within(ROUNDING));
+    }
+
+    /** Track is a fifth of the span from middle to middle of the wheels. */
+    @Test
+    void wheelsStandApart() {
+        Design narrow = Records.with(Arrangements.of("tail wheel"), "tail.plane.span", 0.1);
+        Airframe airframe = Airframe.of(narrow);
+        double wheel = Objects.requireNonNull(narrow.undercarriage().wheel()).width();
+        assertThat(BodyBox.width(airframe, false)).isCloseTo(0.2 * airframe.span() + wheel, within(ROUNDING));
     }
 
     private static double top(Design design) {
@@ -384,5 +423,15 @@ class BenchTest {
         double small = Stowage.of(airframe, new CarSpace(1.3, 1.2, 0.4, true)).margin();
         double large = Stowage.of(airframe, new CarSpace(1.4, 1.3, 0.5, true)).margin();
         assertThat(large).isCloseTo(small + 0.1, within(ROUNDING));
+    }
+
+    /** Two alike, 200 high, over one another in 450: (450 - 400) / 2; by length 100 would be left. */
+    @Test
+    void twoPiecesShareWhatIsLeft() {
+        BoxArrangement boxes = new BoxArrangement();
+        boxes.begin(1.0, 0.45, 0.45);
+        boxes.add(0.9, 0.4, 0.2);
+        boxes.add(0.9, 0.4, 0.2);
+        assertThat(boxes.margin()).isCloseTo(0.025, within(ROUNDING));
     }
 }
