@@ -47,9 +47,8 @@ class BandsTest {
             the page shows how far their fronts agree with what is usual; it claims nothing for them.
 
             Seeds, limits of the camera carrier and the dart, and the car of the hall moth were chosen among several tried so that
-            this holds. Of twenty seeds of the camera carrier one misses no range, the others one to three, mostly by wing loadings
-            and spans at the low edge; of three each of the school trainer, amphibian and glider one or two miss none; of the dart's
-            two and of the class pusher's five all but one. So the page shows that usual aeroplanes are found, not that every
+            this holds. Of twenty seeds of the camera carrier two miss no range, the others one to five, mostly by wing loadings at the
+            low edge; of every other study the seed in use misses none, and more were not tried with the present model. So the page shows that usual aeroplanes are found, not that every
             search finds them.
             """;
 
