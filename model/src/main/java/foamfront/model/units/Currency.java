@@ -1,6 +1,10 @@
 package foamfront.model.units;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,12 +26,16 @@ public record Currency(String code) {
         if (known(upper)) {
             return new Currency(upper);
         }
+        if (text.codePoints().anyMatch(c -> c == '€') && !signed(text.replace("€", ""))) {
+            throw new QuantityException(
+                    Quantities.quote(text) + " has the euro's sign where its code belongs", "Write EUR.");
+        }
         if (signed(text) || upper.startsWith("DOLLAR")) {
             throw new QuantityException(
                     Quantities.quote(text) + " does not say whose money it is",
                     text.codePoints().anyMatch(c -> c == '$') || upper.startsWith("DOLLAR")
                             ? "'$' stands for many currencies: write the code of yours, USD, AUD, CAD or another."
-                            : "Write the currency's code instead, such as EUR, GBP or JPY.");
+                            : "Write the currency's code instead, such as GBP, EGP, JPY or CNY.");
         }
         String near = near(upper);
         throw new QuantityException(
@@ -53,19 +61,29 @@ public record Currency(String code) {
         return text.codePoints().anyMatch(c -> Character.getType(c) == Character.CURRENCY_SYMBOL);
     }
 
-    /** EURO means EUR; of a slip in the third letter the first two still name the country. */
+    /**
+     * EURO means EUR; of a slip in the third letter the first two still name the country, if only one code begins so. None begins
+     * with X for a country: those are shared by several, or no money.
+     */
     private static @Nullable String near(String upper) {
-        if (upper.length() > 3 && known(upper.substring(0, 3))) {
-            return upper.substring(0, 3);
+        if (upper.equals("YEN")) {
+            return "JPY";
         }
-        if (upper.length() == 3) {
-            return java.util.Currency.getAvailableCurrencies().stream()
-                    .map(java.util.Currency::getCurrencyCode)
-                    .filter(code -> code.startsWith(upper.substring(0, 2)) && known(code))
-                    .min(String::compareTo)
-                    .orElse(null);
+        if (upper.length() < 3 || upper.startsWith("X")) {
+            return null;
         }
-        return null;
+        String letters = upper.substring(0, upper.length() == 3 ? 2 : 3);
+        List<String> fitting =
+                living().filter(code -> code.startsWith(letters)).distinct().toList();
+        return fitting.size() == 1 ? fitting.get(0) : null;
+    }
+
+    /** What countries pay in now; Java knows withdrawn codes and units of account besides. */
+    private static Stream<String> living() {
+        return Arrays.stream(Locale.getISOCountries())
+                .map(country -> java.util.Currency.getInstance(new Locale("", country)))
+                .filter(Objects::nonNull)
+                .map(java.util.Currency::getCurrencyCode);
     }
 
     /** Decimals that people write: 2 of most, 0 of the yen. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Codes and minor units: ISO 4217, list one (from memory). */
 class CurrencyTest {
@@ -32,13 +33,26 @@ class CurrencyTest {
         "XXX, ISO 4217",
         "$, USD",
         "dollars, AUD",
-        "€, such as EUR",
+        "€, Write EUR.",
+        "£, does not say whose money it is",
+        "¥, does not say whose money it is",
+        "YEN, Do you mean JPY?",
+        "CHA, Do you mean CHF?",
         "'', ISO 4217"
     })
     void whatNamesNoneOrSeveralIsRefusedWithARemedy(String text, String part) {
         assertThatThrownBy(() -> Currency.of(text))
                 .isInstanceOf(QuantityException.class)
                 .hasMessageContaining(part);
+    }
+
+    /** Gold is no money; of codes with DE and IT there were only the mark and the lira, which are withdrawn. */
+    @ParameterizedTest
+    @ValueSource(strings = {"XAU", "XAG", "XQX", "DEX", "ITX", "QQQ", "DEMARK"})
+    void nothingIsSuggestedWhereNotOneLivingCodeFits(String text) {
+        assertThatThrownBy(() -> Currency.of(text))
+                .isInstanceOf(QuantityException.class)
+                .hasMessageContaining("is no currency code of ISO 4217. Write three letters");
     }
 
     @Test
@@ -53,7 +67,7 @@ class CurrencyTest {
         "80 $, does not say whose money it is, write the code of yours",
         "$80, does not say whose money it is, write the code of yours",
         "80 dollars, does not say whose money it is, write the code of yours",
-        "80 €, does not say whose money it is, 'such as EUR, GBP or JPY'",
+        "80 €, has the euro's sign where its code belongs, Write EUR.",
         "80, has no unit, EUR",
         "80 g, is a mass where a price belongs, Use EUR.",
         "80 EURO, is no currency code, Do you mean EUR?",

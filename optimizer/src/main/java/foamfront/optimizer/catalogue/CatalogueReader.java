@@ -69,7 +69,7 @@ public final class CatalogueReader {
     }
 
     private final Source own;
-    private final Prices prices = new Prices();
+    private final Prices prices;
 
     /** Whether the table read last was the folder's. */
     private boolean inFolder;
@@ -79,27 +79,28 @@ public final class CatalogueReader {
     private final MessageDigest digest = sha256();
 
     /** What {@code own} lacks is the program's. */
-    private CatalogueReader(Source own) {
+    private CatalogueReader(Source own, String folder) {
         this.own = own;
+        this.prices = new Prices(folder);
     }
 
     /** The catalogue that travels with the program. */
     public static Catalogue standard() {
-        return new CatalogueReader(file -> null).read();
+        return new CatalogueReader(file -> null, "").read();
     }
 
     /** A folder's tables; those it lacks come from the standard catalogue. */
     public static Catalogue folder(Path folder) {
-        return new CatalogueReader(file -> {
-                    Path table = folder.resolve(file);
-                    if (!Files.isRegularFile(table)) {
-                        return null;
-                    }
-                    try (InputStream in = Files.newInputStream(table)) {
-                        return in.readNBytes((1 << 20) + 1);
-                    }
-                })
-                .read();
+        Source own = file -> {
+            Path table = folder.resolve(file);
+            if (!Files.isRegularFile(table)) {
+                return null;
+            }
+            try (InputStream in = Files.newInputStream(table)) {
+                return in.readNBytes((1 << 20) + 1);
+            }
+        };
+        return new CatalogueReader(own, folder.toString()).read();
     }
 
     /** The folder {@code catalogue} beside a study file if there is one, otherwise the standard catalogue. */
@@ -114,7 +115,9 @@ public final class CatalogueReader {
      */
     public static Catalogue ofDesign(Path design) {
         Path folder = design.toAbsolutePath().normalize().getParent();
-        boolean above = folder != null && !Files.isDirectory(folder.resolve("catalogue"));
+        boolean above = folder != null
+                && folder.getParent() != null // beside the root folder would be beside wherever the program runs
+                && !Files.isDirectory(folder.resolve("catalogue"));
         return beside(folder != null && above ? folder : design);
     }
 
@@ -240,9 +243,31 @@ public final class CatalogueReader {
     }
 
     private Header header(String file, Csv.Line line, List<Column> columns, Faults found) {
-        Header header = new Header(line, columns, found);
+        Header header = file.equals(WORKSHOP)
+                ? new Header(line, columns, found, CatalogueReader::lacking)
+                : new Header(line, columns, found);
         prices.add(file, inFolder, header);
         return header;
+    }
+
+    /** What to do about a column that a workshop's table lacks: of its one row the program's figure can be told. */
+    private static String lacking(Column column) {
+        String advice =
+                "Add it to the header and " + (column.dimension() == MONEY ? "your price" : "its cell") + " to the row";
+        try {
+            byte[] bytes = packed(WORKSHOP);
+            List<Csv.Line> lines = bytes == null ? List.of() : Csv.read(bytes, new Faults(WORKSHOP));
+            for (int i = 0; lines.size() == 2 && i < lines.get(0).cells().size(); i++) {
+                String head = lines.get(0).cells().get(i);
+                if (Header.name(head).equals(column.name())) {
+                    return advice + "; the program's table has "
+                            + lines.get(1).cells().get(i) + " under '" + head + "'.";
+                }
+            }
+        } catch (IOException e) {
+            return advice + "."; // the fault stands without the example
+        }
+        return advice + ".";
     }
 
     private List<Csv.Line> lines(String file, Faults found) {

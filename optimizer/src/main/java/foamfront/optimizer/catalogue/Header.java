@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -38,11 +39,18 @@ final class Header {
     private final List<Priced> priced = new ArrayList<>();
 
     Header(Csv.Line line, List<Column> columns, Faults faults) {
+        this(line, columns, faults, column -> "Add it to the header, and its cell to every row.");
+    }
+
+    /**
+     * @param missing what to do where a column is missing
+     */
+    Header(Csv.Line line, List<Column> columns, Faults faults, Function<Column, String> missing) {
         List<String> known = columns.stream().map(Column::name).toList();
         for (int i = 0; i < line.cells().size(); i++) {
             String cell = line.cells().get(i).strip();
             Matcher matcher = CELL.matcher(cell);
-            String name = matcher.matches() ? plain(matcher.group(1)) : plain(cell);
+            String name = name(cell);
             Column column = find(columns, name);
             if (column == null) {
                 if (!name.equals(SOURCE)) {
@@ -64,7 +72,7 @@ final class Header {
         }
         for (Column column : columns) {
             if (!places.containsKey(column.name())) {
-                faults.add(line.number(), 0, column.name(), "the column is missing", "Add it to the header.");
+                faults.add(line.number(), 0, column.name(), "the column is missing", missing.apply(column));
             }
         }
     }
@@ -101,6 +109,12 @@ final class Header {
             }
         }
         return null;
+    }
+
+    /** A header cell without its unit. */
+    static String name(String cell) {
+        Matcher matcher = CELL.matcher(cell.strip());
+        return plain(matcher.matches() ? matcher.group(1) : cell);
     }
 
     private static String plain(String name) {

@@ -19,6 +19,14 @@ final class Prices {
     }
 
     private final List<Named> all = new ArrayList<>();
+    private final String folder;
+
+    /**
+     * @param folder of the own tables, for messages
+     */
+    Prices(String folder) {
+        this.folder = folder;
+    }
 
     void add(String file, boolean own, Header header) {
         header.priced().forEach(column -> all.add(new Named(file, own, column)));
@@ -51,7 +59,7 @@ final class Prices {
                         one.column().at(),
                         one.column().column(),
                         "prices are in " + one.column().currency() + " here and in "
-                                + first.column().currency() + " in " + first.place(),
+                                + first.column().currency() + " in " + first.place() + " (folder " + folder + ")",
                         "Price all tables in one currency: there are no exchange rates here.");
                 faults.addAll(found.all());
             } else if (!lacking.contains(one.file())) {
@@ -65,16 +73,17 @@ final class Prices {
                     0,
                     "",
                     lack(lacking, first),
-                    "Copy what is lacking from studies/catalogue and price it in "
-                            + first.column().currency() + ": there are no exchange rates here.");
+                    "Add what is lacking, priced in " + first.column().currency()
+                            + ", or price the folder as the program's tables are: there are no exchange rates here.");
             faults.addAll(found.all());
         }
         return faults;
     }
 
-    private static String lack(List<String> files, Named first) {
+    private String lack(List<String> files, Named first) {
         String others = files.size() == 1 ? "" : ", nor " + String.join(", ", files.subList(1, files.size()));
-        return "the catalogue folder has no such table" + others + "; the program's are not priced in "
+        return "the folder " + folder + " has no such table" + others + "; the program's are priced in "
+                + CatalogueReader.STANDARD_CURRENCY + ", not in "
                 + first.column().currency() + " as " + first.place() + " is";
     }
 }

@@ -17,7 +17,6 @@ import foamfront.optimizer.catalogue.Catalogue;
 import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.catalogue.MotorReading;
 import foamfront.optimizer.catalogue.MotorReadings;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -111,9 +110,6 @@ final class BenchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (folder != null && !Files.isDirectory(folder)) {
-            throw new InputException("foamfront: " + folder + " is no folder.", "Name a folder of catalogue tables.");
-        }
         Heard.check(spec.commandLine().getParseResult().matchedOptions().stream()
                 .map(OptionSpec::longestName)
                 .collect(Collectors.toSet()));
@@ -122,7 +118,7 @@ final class BenchCommand implements Callable<Integer> {
                     "foamfront: --speed is for a table by throttle; by airspeed every speed has its row.",
                     "Add --by throttle, or leave --speed out.");
         }
-        Catalogue catalogue = folder == null ? CatalogueReader.standard() : CatalogueReader.folder(folder);
+        Catalogue catalogue = folder == null ? CatalogueReader.standard() : OwnTables.in(folder);
         if (fit != null) {
             fit(fit, catalogue);
         } else if (rpm != null) {

@@ -7,7 +7,6 @@ import foamfront.model.factors.Factors;
 import foamfront.model.mission.Mission;
 import foamfront.model.units.Currency;
 import foamfront.optimizer.catalogue.Catalogue;
-import foamfront.optimizer.catalogue.CatalogueReader;
 import foamfront.optimizer.fleet.LineUp;
 import foamfront.optimizer.fleet.Member;
 import foamfront.optimizer.fleet.Sharing;
@@ -94,7 +93,7 @@ final class LineUpCommand implements Callable<Integer> {
                 members.add(member(judged));
             }
         }
-        LineUp lineUp = LineUp.of(members, roles(own));
+        LineUp lineUp = LineUp.of(members, roles());
         Show show = Show.of(all.get(0).study());
         console.out().print(json ? LineUpJson.of(lineUp, show.currency()) : LineUpText.of(lineUp, show));
         return Exit.FINE;
@@ -163,8 +162,8 @@ final class LineUpCommand implements Callable<Integer> {
         return new Appraiser(List.of()).appraise(design, mission, Factors.NOMINAL);
     }
 
-    /** Names of the studies in the folder. */
-    private List<String> roles(@Nullable Catalogue own) {
+    /** Names of the studies in the folder, which may be priced otherwise than the designs. */
+    private List<String> roles() {
         Path folder = studies;
         if (folder == null) {
             return List.of();
@@ -173,8 +172,7 @@ final class LineUpCommand implements Callable<Integer> {
             return files.filter(file -> file.toString().endsWith(".yaml"))
                     .sorted()
                     .filter(file -> Arguments.firstBytes(file).lines().anyMatch(line -> line.startsWith("study:")))
-                    .map(file -> StudyReader.read(file, own == null ? CatalogueReader.beside(file) : own)
-                            .name())
+                    .map(StudyReader::name)
                     .toList();
         } catch (IOException e) {
             throw new InputException(

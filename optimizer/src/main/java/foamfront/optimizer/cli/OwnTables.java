@@ -13,7 +13,8 @@ final class OwnTables {
             names = "--catalogue",
             paramLabel = "FOLDER",
             description =
-                    "parts and prices of your own (default: the folder 'catalogue' beside the file, or the program's)")
+                    "parts and prices of your own (default: the folder 'catalogue' beside the file, of a design also that"
+                            + " beside its folder; else the program's)")
     private @Nullable Path folder;
 
     /** The folder's tables; null where none is named. */

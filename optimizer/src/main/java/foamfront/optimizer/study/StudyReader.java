@@ -50,6 +50,8 @@ public final class StudyReader {
 
     private static final List<Measure> MEASURES = List.of(Measure.values());
 
+    private static final KeyTable NAME = KeyTable.of("A study's name.", StudyKeys.STUDY);
+
     private StudyReader() {}
 
     /** Reads a file against the catalogue beside it, or the standard one. */
@@ -69,6 +71,23 @@ public final class StudyReader {
     /** Reads a study from memory; {@code file} names it in messages. */
     public static Study read(String file, byte[] bytes, Catalogue catalogue) {
         return read(bytes, catalogue, new Faults(file));
+    }
+
+    /** A file's name of itself; the rest of it is not looked at, so that it needs no catalogue. */
+    public static String name(Path path) {
+        Faults faults = new Faults(String.valueOf(path.getFileName()));
+        byte[] bytes = YamlReader.bytes(path, faults);
+        Yaml.Mapping mapping = bytes == null ? null : YamlReader.read(bytes, faults);
+        if (mapping == null) {
+            throw new StudyException(faults.all());
+        }
+        List<Yaml.Entry> named = mapping.entries().stream()
+                .filter(entry -> NAME.find(entry.key().text()) != null)
+                .toList();
+        Yaml.Mapping alone = new Yaml.Mapping(named, mapping.line(), mapping.column());
+        String name = new Fields(alone, NAME, "", faults).text(StudyKeys.STUDY, "");
+        faults.stopIfAny();
+        return name;
     }
 
     private static Study read(byte[] bytes, Catalogue catalogue, Faults faults) {

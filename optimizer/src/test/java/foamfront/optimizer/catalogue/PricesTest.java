@@ -63,7 +63,7 @@ class PricesTest {
         edit("servos.csv", "EUR]", "GBP]");
         assertThat(refusal())
                 .contains("servos.csv:2  price: prices are in GBP here and in EUR in boards.csv:2, column 11")
-                .contains("no exchange rates");
+                .contains("(folder " + folder + ")", "no exchange rates");
     }
 
     @Test
@@ -85,9 +85,9 @@ class PricesTest {
             Files.delete(folder.resolve(table));
         }
         assertThat(refusal())
-                .contains("fans.csv  the catalogue folder has no such table, nor wheels.csv")
-                .contains("not priced in EUR as boards.csv:2, column 11 is")
-                .contains("Copy what is lacking");
+                .contains("fans.csv  the folder " + folder + " has no such table, nor wheels.csv")
+                .contains("priced in USD, not in EUR as boards.csv:2, column 11 is")
+                .contains("Add what is lacking, priced in EUR, or price the folder as the program's tables are");
     }
 
     @ParameterizedTest
@@ -106,6 +106,8 @@ class PricesTest {
     void theWorkshopsTableSaysWhatSwitchAndRegulatorCost() throws IOException {
         edit("workshop.csv", ",regulator price [EUR]", "");
         assertThatThrownBy(() -> CatalogueReader.folder(folder))
-                .hasMessageContaining("workshop.csv:2  regulator price: the column is missing");
+                .hasMessageContaining("workshop.csv:2  regulator price: the column is missing")
+                .hasMessageContaining("Add it to the header and your price to the row")
+                .hasMessageContaining("the program's table has 3.00 under 'regulator price [USD]'");
     }
 }

@@ -6,6 +6,7 @@ import foamfront.optimizer.explore.Dropper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,8 +28,13 @@ class OwnPricesTest {
         study = Files.writeString(folder.resolve("s.yaml"), Dropper.YAML);
     }
 
+    /** In small letters, so that no path that is printed holds the code. */
+    private Path shop(String code) {
+        return folder.resolve("shop-" + code.toLowerCase(Locale.ROOT));
+    }
+
     private Path tables(String code) throws IOException {
-        Path own = Files.createDirectories(folder.resolve(code).resolve("catalogue"));
+        Path own = Files.createDirectories(shop(code).resolve("catalogue"));
         try (Stream<Path> files = Files.list(Path.of("..", "studies", "catalogue"))) {
             for (Path file :
                     files.filter(each -> each.toString().endsWith(".csv")).toList()) {
@@ -45,14 +51,12 @@ class OwnPricesTest {
         return Files.writeString(tables(code).resolveSibling("s.yaml"), text);
     }
 
-    private Path explored(Path study, String results) {
-        Run run = Run.of(
-                "explore", study.toString(), "--out", folder.resolve(results).toString());
+    private Path explored(Path study, String code) {
+        Path results = shop(code).resolve("results");
+        Run run = Run.of("explore", study.toString(), "--out", results.toString());
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out())
-                .doesNotContain(results.equals("USD") ? "EUR" : "USD")
-                .contains(results);
-        return folder.resolve(results).resolve("seed-dropper").resolve("001");
+        assertThat(run.out()).doesNotContain(code.equals("USD") ? "EUR" : "USD").contains("[" + code + "]");
+        return results.resolve("seed-dropper").resolve("001");
     }
 
     private static Run fine(String... args) {
@@ -83,7 +87,7 @@ class OwnPricesTest {
                 .isEqualTo(Files.readString(dollars.resolve("front.csv")));
 
         // later commands find the run's own tables, though those that it was explored with are gone
-        try (Stream<Path> files = Files.list(folder.resolve(code).resolve("catalogue"))) {
+        try (Stream<Path> files = Files.list(shop(code).resolve("catalogue"))) {
             for (Path file : files.toList()) {
                 Files.delete(file);
             }
@@ -140,6 +144,22 @@ class OwnPricesTest {
                         lamp.toString(),
                         CLUB.resolve("hall-lamp.yaml").toString()))
                 .contains("hall-lamp.yaml is priced in EUR and", "in USD.", "no exchange rates", "--catalogue FOLDER");
+    }
+
+    /** Of the studies that nobody named only the names are wanted, whatever they are priced in. */
+    @Test
+    void aStudyThatOnlyLiesThereMayBePricedOtherwise() throws IOException {
+        Path studies = Files.createDirectories(folder.resolve("studies"));
+        Files.writeString(studies.resolve("s.yaml"), Dropper.YAML + "must: {build cost: at most 80 USD}\n");
+        assertThat(fine(
+                                "line-up",
+                                CLUB.resolve("hall-lamp.yaml").toString(),
+                                "--catalogue",
+                                tables("EUR").toString(),
+                                "--studies",
+                                studies.toString())
+                        .out())
+                .contains("Roles that none of these covers: seed dropper");
     }
 
     @Test
