@@ -72,7 +72,8 @@ final class BodyBox {
             Surface surface = airframe.surfaces().get(j);
             boolean lies = surface.role() == Surface.Role.FIN && folds(airframe);
             double thick = surface.isWing() ? thickness(airframe, surface) : 0;
-            for (int i = 0; (winged || !onWing(airframe, j)) && !lies && i < surface.panels().size(); i++) {
+            boolean counts = (winged || !onWing(airframe, j)) && !lies;
+            for (int i = 0; counts && i < surface.panels().size(); i++) {
                 Panel panel = surface.panels().get(i);
                 low = Math.min(low, Math.min(panel.rootZ(), panel.tipZ()));
                 high = Math.max(high, Math.max(panel.rootZ(), panel.tipZ()) + thick);

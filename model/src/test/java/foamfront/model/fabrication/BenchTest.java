@@ -159,8 +159,8 @@ class BenchTest {
         Design flat = Records.with(Arrangements.of("trainer"), "wing.planform.dihedral", 0.0);
         Design bent = Records.with(flat, "wing.planform.dihedral", Math.toRadians(-20));
         Airframe airframe = Airframe.of(bent);
-        double tip = airframe.wing().panels().get(0).rootZ()
-                - 0.5 * airframe.span() * StrictMath.tan(Math.toRadians(20));
+        double tip =
+                airframe.wing().panels().get(0).rootZ() - 0.5 * airframe.span() * StrictMath.tan(Math.toRadians(20));
         assertThat(tip).isLessThan(-0.5 * flat.body().height());
         assertThat(BodyBox.height(airframe, true)).isCloseTo(top(flat) - tip, within(ROUNDING));
     }
@@ -171,7 +171,8 @@ class BenchTest {
         Design low = Records.with(flat, "tail.fin.height", 0.01);
         Airframe airframe = Airframe.of(low);
         double over = airframe.wing().panels().get(0).rootZ() + thickness(low);
-        double belly = Math.max(0.5 * low.body().height(), -airframe.stations().stance().groundZ());
+        double belly = Math.max(
+                0.5 * low.body().height(), -airframe.stations().stance().groundZ());
         assertThat(over).isGreaterThan(0.5 * low.body().height() + 0.01);
         assertThat(BodyBox.height(airframe, true)).isCloseTo(over + belly, within(ROUNDING));
     }

@@ -62,11 +62,12 @@ class CarLoadLawsTest {
             assertThat(stowage.longest()).isEqualTo(load.longest());
             double change = Math.min(0, load.margin());
             boolean aslant = false;
-            for (Stowed one : stowage.pieces()) {
+            for (int i = 0; i < stowage.pieces().size(); i++) {
+                Stowed one = stowage.pieces().get(i);
                 aslant |= one.aslant();
                 inside(one, car, change);
-                for (Stowed two : stowage.pieces()) {
-                    assertThat(one == two || apart(one, two)).isTrue();
+                for (int j = 0; j < i; j++) {
+                    assertThat(apart(one, stowage.pieces().get(j))).isTrue();
                 }
             }
             kinds[(aslant ? 2 : 0) + (load.margin() >= 0 ? 1 : 0)]++;
