@@ -11,8 +11,8 @@ package foamfront.model.fabrication;
  *
  * <pre>m = (S − Σd) / k</pre>
  *
- * since each grows by m. One pair is a row of two. Two pairs share a box, and with the others both on one side of it they are two rows of two.
- * Three pairs are a row of three. So for given attitudes a choice of axis for each pair decides, orders do not, and
+ * since each grows by m. One pair is a row of two. Two pairs share a box, and with the others both on one side of it they are two
+ * rows of two. Three pairs are a row of three. So for given attitudes a choice of axis for each pair decides, orders do not, and
  *
  * <ul>
  *   <li>unless all pairs do best along one axis, each takes its best axis: no choice leaves a pair more (derived);
@@ -20,9 +20,9 @@ package foamfront.model.fabrication;
  *       leaves no more than two pairs here and one there, as every row leaves no more than what is in it (derived).
  * </ul>
  *
- * A side that shrinks stops at nothing, hence a row leaves no more than any part of it. Attitudes, six a box, are tried with whatever cannot
- * beat the best so far left out, and the search ends when what the boxes leave each by itself is reached. None of this needs arrangements to come
- * apart by cuts right through.
+ * A side that shrinks stops at nothing, hence a row leaves no more than any part of it. Attitudes, six a box, are tried with
+ * whatever cannot beat the best so far left out, and the search ends when what the boxes leave each by itself is reached. None of
+ * this needs arrangements to come apart by cuts right through.
  */
 final class BoxArrangement {
     /** Which side of a box lies along each axis, attitude by attitude; the first as it is. */
@@ -170,6 +170,7 @@ final class BoxArrangement {
             if (pairs <= best) {
                 continue;
             }
+            // In the third box's attitude before this one crowded() may have moved the first pair off its best axis.
             axis[0] = bestOf(0, -1);
             double three = Math.min(alone, axis[0] == axis[1] && axis[1] == axis[2] ? crowded() : pairs);
             if (three > best) {

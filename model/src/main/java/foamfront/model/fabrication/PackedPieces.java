@@ -8,9 +8,9 @@ import java.util.List;
 
 /**
  * What an aeroplane comes apart into, in columns that the next one writes over: the body with tail, undercarriage and floats; and
- * the wing in one piece, in halves when it plugs in, or folded in two, upper sides together. A glued wing in one piece stays on the body, and so does
- * everything where the car takes an assembled model. Propellers come off and joiners are drawn; they, battery and payload are
- * small and travel apart, and no room is kept for them (common practice).
+ * the wing in one piece, in halves when it plugs in, or folded in two, upper sides together. A glued wing in one piece stays on
+ * the body, and so does everything where the car takes an assembled model. Propellers come off and joiners are drawn; they,
+ * battery and payload are small and travel apart, and no room is kept for them (common practice).
  */
 final class PackedPieces {
     /** Body and two halves. */

@@ -1,8 +1,8 @@
 package foamfront.model.fabrication;
 
 /**
- * Where one piece lies in the car: the straight box that it takes, from the space's lower front left corner; x along the space's length, y
- * its width, z its height, m.
+ * Where one piece lies in the car: the straight box that it takes, from the space's lower front left corner; x along the space's
+ * length, y its width, z its height, m.
  *
  * @param piece what lies there
  * @param up which of its sides stands upright: 0 length, 1 breadth, 2 height

@@ -9,8 +9,10 @@ import foamfront.model.design.WingSection.FlatPlate;
 import foamfront.model.design.WingSection.FoldedFlatBottom;
 import foamfront.model.design.WingSection.FoldedSymmetrical;
 import foamfront.model.design.WingSection.SteppedPlate;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SectionShapeTest {
@@ -73,6 +75,32 @@ class SectionShapeTest {
     void aFoldIsNeverThinnerThanItsTwoBoards() {
         assertThat(SectionShape.of(new FoldedFlatBottom(0.06), BOARD, 0.1).thickness())
                 .isCloseTo(0.10, within(ROUNDING));
+    }
+
+    static Stream<WingSection> everySection() {
+        return Stream.of(
+                new FlatPlate(),
+                new SteppedPlate(0.4),
+                new CurvedPlate(0),
+                new CurvedPlate(0.06),
+                new FoldedFlatBottom(0.12),
+                new FoldedFlatBottom(0.03),
+                new FoldedSymmetrical(0.12),
+                new FoldedSymmetrical(0.03));
+    }
+
+    /** 0.03 of this chord is less than two boards. */
+    @ParameterizedTest
+    @MethodSource("everySection")
+    void itsHeightIsItsOutlines(WingSection section) {
+        SectionShape shape = SectionShape.of(section, BOARD, CHORD);
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < shape.stations(); i++) {
+            low = Math.min(low, shape.lower(i));
+            high = Math.max(high, shape.upper(i));
+        }
+        assertThat(SectionShape.height(section, BOARD, CHORD)).isCloseTo(CHORD * (high - low), within(ROUNDING));
     }
 
     @Test

@@ -40,8 +40,13 @@ final class BuildText {
         text.sheets();
         text.mishap();
         text.controls();
-        text.out.append(CarText.of(appraisal.stowage(), show));
+        text.out.append(CarText.of(appraisal.stowage(), text.propellers(), show));
         return text.out.toString();
+    }
+
+    private int propellers() {
+        boolean open = appraisal.airframe().stations().shaft().radius() > 0;
+        return open ? appraisal.airframe().design().power().motors() : 0;
     }
 
     private String grams(double mass) {

@@ -15,7 +15,8 @@ import java.util.List;
 final class CarText {
     private CarText() {}
 
-    static String of(Stowage stowage, Show show) {
+    /** Of an aeroplane with so many propellers. */
+    static String of(Stowage stowage, int propellers, Show show) {
         Unit unit = show.unit(Unit.MILLIMETRE);
         CarSpace car = stowage.car();
         List<List<String>> rows = new ArrayList<>();
@@ -30,8 +31,7 @@ final class CarText {
         String in = " [" + unit.symbol() + "]";
         return "\nIn the car, " + show.number(car.length(), unit) + " x " + show.number(car.width(), unit) + " x "
                 + show.number(car.height(), unit) + " " + unit.symbol() + " ("
-                + (car.assembled() ? "assembled" : "taken apart as far as it comes")
-                + "; propellers off; they, battery and payload travel apart)\n"
+                + (car.assembled() ? "assembled" : "taken apart as far as it comes; " + apart(propellers)) + ")\n"
                 + new Table(
                                 List.of(
                                         Column.text("piece"),
@@ -43,6 +43,11 @@ final class CarText {
                 + verdict(stowage, show.number(Math.abs(stowage.margin()), unit) + " " + unit.symbol());
     }
 
+    private static String apart(int propellers) {
+        String off = propellers == 0 ? "" : propellers == 1 ? "propeller, " : "propellers, ";
+        return off + "battery and payload travel apart";
+    }
+
     private static String verdict(Stowage stowage, String margin) {
         boolean one = stowage.pieces().size() == 1;
         String sides = one ? "every side of it" : "every side of every piece";
@@ -50,8 +55,14 @@ final class CarText {
             return (one ? "It does" : "They do") + " not go in" + (one ? "" : " together") + ": " + sides
                     + " would have to be " + margin + " shorter, then: " + stowage.words() + ".\n";
         }
-        return "They go in so: ".replace("They go", one ? "It goes" : "They go")
-                + stowage.words()
-                + (stowage.margin() > 0 ? "; " + sides + " could be " + margin + " longer.\n" : ".\n");
+        return (one ? "It goes" : "They go") + " in so: " + stowage.words() + left(stowage, sides, margin) + ".\n";
+    }
+
+    /** What is left, of which one that lies aslant says nothing. */
+    private static String left(Stowage stowage, String sides, String margin) {
+        if (stowage.margin() > 0) {
+            return "; " + sides + " could be " + margin + " longer";
+        }
+        return stowage.pieces().stream().anyMatch(Stowed::aslant) ? "" : "; with nothing to spare";
     }
 }
