@@ -47,7 +47,7 @@ class CarLoadLawsTest {
             load.pack(car);
             double straight = layered(car, load.pieces.list(), 0, 0);
             double best = straight;
-            int choices = 1 << 2 * load.pieces.count();
+            int choices = 1 << (2 * load.pieces.count());
             for (int axis = 0; axis < 3 && straight < 0; axis++) {
                 for (int choice = 1; choice < choices; choice++) {
                     best = Math.max(best, layered(car, load.pieces.list(), axis, choice));
@@ -69,7 +69,7 @@ class CarLoadLawsTest {
             Piece piece = pieces.get(i);
             double[] sides = {piece.length(), piece.breadth(), piece.height()};
             boxes.add(sides[0], sides[1], sides[2]);
-            int side = (choice >> 2 * i & 3) - 1;
+            int side = ((choice >> (2 * i)) & 3) - 1;
             if (side >= 0) {
                 boxes.lay(i, axis, side);
                 cap = Math.min(
