@@ -91,7 +91,7 @@ final class BodyBox {
         return high - low;
     }
 
-    /** Of a wing, all of it counted above the line of its chords: what hangs below stands no further up, m. */
+    /** Of a wing at its longest chord, m; all of it is counted above its chord line, on the safe side. */
     private static double thickness(Airframe airframe, Surface wing) {
         return SectionShape.height(wing.section(), airframe.body().wall(), wing.longestChord());
     }

@@ -6,10 +6,10 @@ package foamfront.model.fabrication;
  */
 public final class Folding {
     /** A strip stands on edge inside a fold from this height on, otherwise it is laid flat, m. */
-    public static final double ON_EDGE = 0.010;
+    static final double ON_EDGE = 0.010;
 
     /** Width of a strip laid flat, m (15 to 35 mm, common practice). */
-    public static final double FLAT_STRIP = 0.030;
+    static final double FLAT_STRIP = 0.030;
 
     private Folding() {}
 

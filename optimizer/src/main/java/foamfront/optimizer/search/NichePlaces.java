@@ -6,9 +6,9 @@ import java.util.stream.IntStream;
 /**
  * Places among the survivors that are kept for niches, so that a kind of design that is slow to ripen does not die out.
  *
- * <p>A sixth of the survivors in all, two or more to a niche, taking turns from generation to generation where there are many niches. Not
- * in the first third of the budget, where they cost more than they bring, and not in the last fifth, where the best is refined: most
- * kinds are still far behind by then (measured).
+ * <p>A sixth of the survivors in all, two or more to a niche, taking turns from generation to generation where there are many
+ * niches. Not in the first third of the budget, where they cost more than they bring, and not in the last fifth, where the best is
+ * refined (both measured).
  */
 final class NichePlaces {
     /** One survivor in this many holds a place. */
